@@ -1,0 +1,56 @@
+#include "core/outcomes/problem.h"
+
+#include "core/outcomes/problem_texts.h"
+
+namespace saddlerule {
+namespace {
+
+std::string filled_in(std::string_view text, const Problem& problem) {
+    std::string result;
+    while (!text.empty()) {
+        const std::size_t open = text.find('{');
+        const std::size_t close = text.find('}', open);
+        if (open == std::string_view::npos || close == std::string_view::npos)
+            break;
+        result += text.substr(0, open);
+        const std::string_view name = text.substr(open + 1, close - open - 1);
+        for (const auto& [figure, value] : problem.figures) {
+            if (figure == name)
+                result += value;
+        }
+        text.remove_prefix(close + 1);
+    }
+    result += text;
+    return result;
+}
+
+} // namespace
+
+Problem Problem::within(std::string_view outer) && {
+    if (where.empty())
+        where = outer;
+    else if (where.front() == '[')
+        where = std::string(outer) + where;
+    else
+        where = std::string(outer) + '.' + where;
+    return std::move(*this);
+}
+
+std::string_view code_name(ProblemCode code) {
+    return text_of(code).name;
+}
+
+std::string sentence(const Problem& problem) {
+    std::string result;
+    if (problem.position) {
+        result = "line " + std::to_string(problem.position->line) + ", column " +
+                 std::to_string(problem.position->column) + ": ";
+    }
+    return result + filled_in(text_of(problem.code).sentence, problem);
+}
+
+std::string expected(const Problem& problem) {
+    return filled_in(text_of(problem.code).expected, problem);
+}
+
+} // namespace saddlerule
