@@ -1,0 +1,44 @@
+#include "engine_c_abi.h"
+
+#include "core/exchange/engine.h"
+
+#include <string>
+
+namespace {
+
+struct Room {
+    saddlerule::Engine engine;
+    std::string request;
+    std::string file;
+    std::string answer;
+};
+
+Room& room() {
+    static Room the_only_one;
+    return the_only_one;
+}
+
+} // namespace
+
+char* saddlerule_request_buffer(size_t length) {
+    room().request.resize(length);
+    return room().request.data();
+}
+
+char* saddlerule_file_buffer(size_t length) {
+    room().file.resize(length);
+    return room().file.data();
+}
+
+void saddlerule_ask(void) {
+    room().answer = room().engine.answer(room().request, std::move(room().file));
+    room().file = std::string();
+}
+
+const char* saddlerule_answer(void) {
+    return room().answer.data();
+}
+
+size_t saddlerule_answer_length(void) {
+    return room().answer.size();
+}

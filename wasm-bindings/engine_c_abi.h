@@ -1,0 +1,26 @@
+// The engine as five plain C functions: the only way in and out of the wasm module. Whoever calls them owns nothing; the
+// three buffers (request, file, answer) live inside the engine and are reused from call to call.
+#pragma once
+
+#include <stddef.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/// Room for a request of `length` bytes of UTF-8 JSON. Valid until the next call of any function here.
+char* saddlerule_request_buffer(size_t length);
+
+/// Room for a catalogue file of `length` bytes, to stand beside the next request. Valid until saddlerule_ask returns.
+char* saddlerule_file_buffer(size_t length);
+
+/// Answers the request that stands in the buffers. The file buffer is emptied; the answer stays until the next ask.
+void saddlerule_ask(void);
+
+/// The answer's UTF-8 JSON, without a terminating zero.
+const char* saddlerule_answer(void);
+size_t saddlerule_answer_length(void);
+
+#ifdef __cplusplus
+}
+#endif
