@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cmath>
+#include <compare>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -34,24 +35,41 @@ private:
     std::array<char, 3> letters_{};
 };
 
-/// An amount in thousandths of the currency's main unit, which is exact for every ISO 4217 currency in daily
-/// use (they have none, two or three decimals).
-class Money {
+/// An amount of some currency that the context names, in thousandths of its main unit: exact for every ISO 4217
+/// currency in daily use (they have none, two or three decimals).
+class Amount {
 public:
-    /// Rounds to the nearest thousandth. `amount` must be finite and below 1e12.
-    static Money amount(double amount, Currency currency) {
-        return Money(static_cast<std::int64_t>(std::llround(amount * 1000.0)), currency);
+    /// Rounds to the nearest thousandth. `value` must be finite and below 1e12 in size.
+    static Amount main_units(double value) {
+        return Amount(static_cast<std::int64_t>(std::llround(value * 1000.0)));
     }
 
     double in_main_units() const { return static_cast<double>(thousandths_) / 1000.0; }
+
+    friend auto operator<=>(const Amount&, const Amount&) = default;
+
+private:
+    explicit Amount(std::int64_t thousandths) : thousandths_(thousandths) {}
+
+    std::int64_t thousandths_;
+};
+
+/// An amount and its currency. Equality is the only comparison: which of two currencies is dearer changes daily.
+class Money {
+public:
+    Money(Amount amount, Currency currency) : amount_(amount), currency_(currency) {}
+
+    /// See Amount::main_units.
+    static Money amount(double value, Currency currency) { return {Amount::main_units(value), currency}; }
+
+    Amount without_currency() const { return amount_; }
+    double in_main_units() const { return amount_.in_main_units(); }
     Currency currency() const { return currency_; }
 
     friend bool operator==(const Money&, const Money&) = default;
 
 private:
-    Money(std::int64_t thousandths, Currency currency) : thousandths_(thousandths), currency_(currency) {}
-
-    std::int64_t thousandths_;
+    Amount amount_;
     Currency currency_;
 };
 

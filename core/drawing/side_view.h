@@ -1,0 +1,62 @@
+// Side view: where to draw the parts of one bike, to scale, with the rider's saddle setting on it.
+#pragma once
+
+#include "core/bike/bike.h"
+#include "core/fit/fit_verdict.h"
+#include "core/quantities/length.h"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace saddlerule {
+
+/// A point in the bike's plane: `x` forward from the rear axle, `y` up from the floor.
+struct Point {
+    Length x;
+    Length y;
+};
+
+struct WheelOutline {
+    Point axle;
+    Length radius; ///< to the tread
+    Length rim;    ///< to the bead seat
+};
+
+struct Tube {
+    Point from;
+    Point to;
+};
+
+/// How the foot meets the floor from the saddle.
+enum class FootOnFloor {
+    flat,   ///< saddle at the inseam or below
+    ball,   ///< up to 2 in above it
+    tiptoe, ///< up to 4 in above it
+    off_the_floor,
+};
+
+/// Lines to draw. What was not measured is filled in with a common shape, for the eye only, and named in
+/// `assumed`.
+struct SideView {
+    WheelOutline rear_wheel;
+    WheelOutline front_wheel;
+    Point bottom_bracket;
+    std::optional<Length> crank; ///< none on a balance bike
+    Tube seat_tube;              ///< bottom bracket to the collar that holds the post
+    std::optional<Point> saddle_lowest;
+    std::optional<Point> saddle_highest;
+    std::optional<Point> saddle_setting;
+    Tube head; ///< lower to upper end
+    Point grip;
+    Tube top_tube; ///< seat tube to head
+    std::optional<FootOnFloor> foot;
+    std::vector<std::string_view> assumed; ///< catalogue field names
+};
+
+SideView side_view(const Bike& bike, const Fit& fit, Length inseam_in_shoes);
+
+/// How a foot meets the floor from a saddle of that height (common practice, as the saddle windows).
+FootOnFloor foot_on_floor(Length saddle, Length inseam_in_shoes);
+
+} // namespace saddlerule
