@@ -1,0 +1,43 @@
+// Why a bike is not among those offered: one reason each, the weightiest.
+#pragma once
+
+#include "core/checks/check.h"
+#include "core/choice/unbeaten_bikes.h"
+#include "core/choice/wants.h"
+#include "core/fit/fit_verdict.h"
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace saddlerule {
+
+/// From the weightiest down.
+enum class NotOffered {
+    not_wanted, ///< does not answer what was asked for; wants.h says in what
+    too_tall,
+    outgrown,
+    not_measured,
+    check_stops,     ///< a check says stop
+    close_call,      ///< offered only to try
+    beaten,          ///< another one lasts as long, costs no more and weighs no more
+    behind_in_order, ///< fits, and nothing is against it; others come first
+};
+
+/// What is known about one bike in one answer.
+struct OfferFacts {
+    std::span<const Unwanted> unwanted;
+    Verdict verdict = Verdict::not_measured;
+    std::span<const CheckResult> checks;
+    Standing standing = Standing::unbeaten;
+    bool offered = false; ///< among those put forward
+};
+
+/// Nothing for a bike that is offered.
+std::optional<NotOffered> reason_not_offered(const OfferFacts& facts);
+
+/// The stable name (`too_tall`) and the English sentence.
+std::string_view name_of(NotOffered reason);
+std::string_view sentence_of(NotOffered reason);
+
+} // namespace saddlerule
