@@ -31,7 +31,7 @@ char* saddlerule_file_buffer(size_t length) {
 }
 
 void saddlerule_ask(void) {
-    room().answer = room().engine.answer(room().request, std::move(room().file));
+    room().answer = room().engine.answer(room().request, room().file);
     room().file = std::string();
 }
 

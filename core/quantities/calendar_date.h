@@ -61,7 +61,11 @@ public:
     /// The same day of a later (or, negative, an earlier) month; the last of that month where it is shorter.
     CalendarDate plus_months(int months) const;
 
-    friend constexpr auto operator<=>(CalendarDate, CalendarDate) = default;
+    friend constexpr bool operator==(CalendarDate, CalendarDate) = default;
+    friend constexpr std::strong_ordering operator<=>(CalendarDate a, CalendarDate b) {
+        // Not defaulted: the wasm compiler's library cannot order time points three ways.
+        return a.day_.time_since_epoch().count() <=> b.day_.time_since_epoch().count();
+    }
     friend constexpr Days operator-(CalendarDate a, CalendarDate b) {
         return Days(static_cast<double>((a.day_ - b.day_).count()));
     }

@@ -1,0 +1,190 @@
+#include "core/exchange/engine.h"
+
+#include "core/catalogue/bike_reader.h"
+#include "core/catalogue/catalogue_reader.h"
+#include "core/choice/assessment.h"
+#include "core/drawing/side_view.h"
+#include "core/exchange/about_answer.h"
+#include "core/exchange/answer_json.h"
+#include "core/exchange/assess_answer.h"
+#include "core/exchange/catalogue_answer.h"
+#include "core/exchange/forecast_answer.h"
+#include "core/exchange/request_fields.h"
+#include "core/exchange/rider_request.h"
+#include "core/exchange/side_view_answer.h"
+#include "core/exchange/taped_bikes.h"
+#include "core/exchange/wants_request.h"
+#include "core/growth/inseam_forecast.h"
+#include "core/growth/rider_growth.h"
+#include "core/text/text_position.h"
+
+#include <optional>
+#include <unordered_set>
+
+namespace saddlerule {
+namespace {
+
+enum class Task { load, list, assess, forecast, side_view, about };
+
+constexpr WireName<Task> task_names[] = {
+    {"load", Task::load},         {"list", Task::list},           {"assess", Task::assess},
+    {"forecast", Task::forecast}, {"side_view", Task::side_view}, {"about", Task::about},
+};
+
+const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
+
+std::string error_text(const Problem& problem) {
+    return to_text(error_answer(problem));
+}
+
+/// The rider of a request, or a stand-in after the problem was reported.
+Rider required_rider(RequestFields& fields) {
+    const JsonValue* value = fields.optional("rider");
+    fields.require(value != nullptr, "rider", "a group of fields in braces");
+    if (value == nullptr)
+        return {};
+    auto rider = rider_from_request(*value, fields.path_of("rider"));
+    if (rider)
+        return std::move(rider).value();
+    fields.report(std::move(rider).problem());
+    return {};
+}
+
+Wants optional_wants(RequestFields& fields) {
+    const JsonValue* value = fields.optional("wants");
+    if (value == nullptr)
+        return {};
+    auto wants = wants_from_request(*value, fields.path_of("wants"));
+    if (wants)
+        return std::move(wants).value();
+    fields.report(std::move(wants).problem());
+    return {};
+}
+
+} // namespace
+
+struct Engine::State {
+    std::optional<Catalogue> list;
+
+    std::string answer_one(const JsonValue& request, std::string_view request_text, std::string_view file);
+    std::string load(RequestFields& fields, std::string_view file);
+    std::string assess(RequestFields& fields, std::string_view request_text);
+    std::string forecast(RequestFields& fields);
+    std::string side_view(RequestFields& fields, std::string_view request_text);
+
+    /// The list's bikes and those handed over with a request, in that order.
+    std::vector<const Bike*> all_bikes(const TapedBikes& taped) const {
+        std::vector<const Bike*> bikes;
+        if (list) {
+            for (const Bike& bike : list->bikes)
+                bikes.push_back(&bike);
+        }
+        for (const Bike& bike : taped.bikes)
+            bikes.push_back(&bike);
+        return bikes;
+    }
+};
+
+std::string Engine::State::answer_one(const JsonValue& request, std::string_view request_text,
+                                      std::string_view file) {
+    RequestFields fields(request, "");
+    const auto task = fields.optional_choice("do", task_names);
+    fields.require(task.has_value(), "do", "one of load, list, assess, forecast, side_view, about");
+    if (!task)
+        return error_text(*fields.finish());
+    switch (*task) {
+    case Task::load:
+        return load(fields, file);
+    case Task::assess:
+        return assess(fields, request_text);
+    case Task::forecast:
+        return forecast(fields);
+    case Task::side_view:
+        return side_view(fields, request_text);
+    case Task::list:
+    case Task::about:
+        break;
+    }
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+    return *task == Task::list ? list_answer(list ? &*list : nullptr) : to_text(about_answer());
+}
+
+std::string Engine::State::load(RequestFields& fields, std::string_view file) {
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+    auto catalogue = read_catalogue(file);
+    if (!catalogue)
+        return error_text(catalogue.problem());
+    list = std::move(catalogue).value();
+    return to_text(load_answer(*list));
+}
+
+std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
+    const CalendarDate today = fields.required_day("today");
+    const Rider rider = required_rider(fields);
+    const Wants wants = optional_wants(fields);
+    const TapedBikes taped = taped_bikes(fields, request_text);
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+
+    const std::vector<const Bike*> bikes = all_bikes(taped);
+    std::unordered_set<const Bike*> taped_set;
+    for (const Bike& bike : taped.bikes)
+        taped_set.insert(&bike);
+    return assess_answer(saddlerule::assess(rider, today, bikes, wants), rider, taped_set,
+                         set_aside_json(taped.set_aside));
+}
+
+std::string Engine::State::forecast(RequestFields& fields) {
+    const CalendarDate today = fields.required_day("today");
+    const Rider rider = required_rider(fields);
+    const auto months = fields.optional_number("months", forecast_months);
+    fields.require(months.has_value(), "months", "a number of months, 1 to 96");
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+    return to_text(forecast_answer(rider, today, static_cast<int>(*months)));
+}
+
+std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
+    const CalendarDate today = fields.required_day("today");
+    const Rider rider = required_rider(fields);
+    const TapedBikes taped = taped_bikes(fields, request_text);
+    const auto id = fields.optional_text("bike");
+    fields.require(id.has_value(), "bike", "the id of a bike");
+    const Bike* bike = nullptr;
+    for (const Bike* candidate : all_bikes(taped)) {
+        if (id && candidate->id == *id)
+            bike = candidate;
+    }
+    if (id && bike == nullptr)
+        fields.report("bike", ProblemCode::request_bike_unknown, {{"id", *id}});
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+
+    const InseamToday inseam = RiderGrowth::of(rider, today).today();
+    const Fit fit = fit_of(SaddleSpan::of(*bike), {inseam.mean, inseam.sd},
+                           window_offsets(rider.stage, rider.confidence));
+    return to_text(side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), inseam.mean,
+                                    saddle_window(inseam.mean, rider.stage, rider.confidence)));
+}
+
+Engine::Engine() : state_(std::make_unique<State>()) {}
+Engine::~Engine() = default;
+
+std::string Engine::answer(std::string_view request, std::string_view file) {
+    const auto read = read_json(request, JsonLimits{.depth = 32, .text_length = 2000});
+    if (!read)
+        return error_text(read.problem());
+    if (read->kind != JsonValue::Kind::array)
+        return state_->answer_one(*read, request, file);
+    std::string answers = "[";
+    for (const JsonValue& one : read->items) {
+        if (answers.size() > 1)
+            answers += ',';
+        answers += state_->answer_one(one, request, file);
+    }
+    return answers + ']';
+}
+
+} // namespace saddlerule

@@ -1,0 +1,29 @@
+// Engine: one request in, one answer out, both JSON. The only state is the list of bikes that was loaded
+// last.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+namespace saddlerule {
+
+/// Answers requests. Pure and deterministic: no clock, no locale, no input or output; "today" stands in the
+/// request. It never throws, and after an error the next request is answered as if nothing had happened.
+class Engine {
+public:
+    Engine();
+    ~Engine();
+    Engine(const Engine&) = delete;
+    Engine& operator=(const Engine&) = delete;
+
+    /// `request`: a JSON object, UTF-8, or an array of them (answered by an array, in order).
+    /// `file`: the bytes of a catalogue file, for `load`; empty otherwise.
+    std::string answer(std::string_view request, std::string_view file = {});
+
+private:
+    struct State;
+    std::unique_ptr<State> state_;
+};
+
+} // namespace saddlerule

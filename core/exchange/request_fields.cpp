@@ -1,0 +1,182 @@
+#include "core/exchange/request_fields.h"
+
+#include "core/outcomes/figure_text.h"
+#include "core/typed_text/length_text.h"
+
+#include <algorithm>
+
+namespace saddlerule {
+namespace {
+
+constexpr WireName<LengthUnit> typing_units[] = {
+    {"cm", LengthUnit::centimetre},
+    {"in", LengthUnit::inch},
+    {"mm", LengthUnit::millimetre},
+};
+
+} // namespace
+
+RequestFields::RequestFields(const JsonValue& object, std::string path)
+    : object_(object), path_(std::move(path)) {
+    if (object.kind != JsonValue::Kind::object)
+        report("", ProblemCode::request_field_wrong_type,
+               {{"found", std::string(object.kind_name())}, {"kind", "a group of fields in braces"}});
+}
+
+const JsonValue* RequestFields::optional(std::string_view name) {
+    known_.emplace_back(name);
+    if (first_problem_)
+        return nullptr;
+    const JsonMember* member = object_.find(name);
+    if (!member || member->value.kind == JsonValue::Kind::null)
+        return nullptr;
+    return &member->value;
+}
+
+std::optional<std::string> RequestFields::optional_text(std::string_view name) {
+    const JsonValue* value = optional(name);
+    if (!value)
+        return std::nullopt;
+    if (value->kind != JsonValue::Kind::text) {
+        report(name, ProblemCode::request_field_wrong_type,
+               {{"found", std::string(value->kind_name())}, {"kind", "a text in double quotes"}});
+        return std::nullopt;
+    }
+    return value->text;
+}
+
+std::optional<double> RequestFields::optional_number(std::string_view name, ClosedRange<double> allowed) {
+    const JsonValue* value = optional(name);
+    if (!value)
+        return std::nullopt;
+    if (value->kind != JsonValue::Kind::number) {
+        report(name, ProblemCode::request_field_wrong_type,
+               {{"found", std::string(value->kind_name())}, {"kind", "a number"}});
+        return std::nullopt;
+    }
+    if (!allowed.contains(value->number)) {
+        report(name, ProblemCode::request_value_out_of_range,
+               {{"value", figure_text(value->number)},
+                {"low", figure_text(allowed.low())},
+                {"high", figure_text(allowed.high())}});
+        return std::nullopt;
+    }
+    return value->number;
+}
+
+std::optional<bool> RequestFields::optional_flag(std::string_view name) {
+    const JsonValue* value = optional(name);
+    if (!value)
+        return std::nullopt;
+    if (value->kind != JsonValue::Kind::boolean) {
+        report(name, ProblemCode::request_field_wrong_type,
+               {{"found", std::string(value->kind_name())}, {"kind", "true or false"}});
+        return std::nullopt;
+    }
+    return value->boolean;
+}
+
+std::optional<CalendarDate> RequestFields::optional_day(std::string_view name) {
+    const auto text = optional_text(name);
+    if (!text)
+        return std::nullopt;
+    const auto day = CalendarDate::from_iso(*text);
+    if (!day)
+        report(name, ProblemCode::request_date_malformed, {{"value", *text}, {"form", "YYYY-MM-DD"}});
+    return day;
+}
+
+std::optional<CalendarDate> RequestFields::optional_day_or_month(std::string_view name) {
+    const auto text = optional_text(name);
+    if (!text)
+        return std::nullopt;
+    if (const auto month = CalendarMonth::from_iso(*text))
+        return month->middle();
+    const auto day = CalendarDate::from_iso(*text);
+    if (!day)
+        report(name, ProblemCode::request_date_malformed,
+               {{"value", *text}, {"form", "YYYY-MM-DD or YYYY-MM"}});
+    return day;
+}
+
+std::optional<Length> RequestFields::optional_length(std::string_view name, std::string_view unit_name,
+                                                     ClosedRange<Length> allowed) {
+    const std::string in_millimetres = std::string(name) + "_mm";
+    const auto limits =
+        *ClosedRange<double>::between(allowed.low().in_millimetres(), allowed.high().in_millimetres());
+    if (const auto number = optional_number(in_millimetres, limits)) {
+        if (object_.find(name))
+            report(name, ProblemCode::request_field_unknown,
+                   {{"field", std::string(name)},
+                    {"known", "either " + in_millimetres + " or " + std::string(name)}});
+        known_.emplace_back(name);
+        known_.emplace_back(unit_name);
+        return Length::millimetres(*number);
+    }
+    const LengthUnit unit = optional_choice(unit_name, typing_units).value_or(LengthUnit::centimetre);
+    const auto text = optional_text(name);
+    if (!text)
+        return std::nullopt;
+    auto length = read_length(*text, unit);
+    if (!length) {
+        Problem problem = std::move(length).problem();
+        problem.where = path_of(name);
+        report(std::move(problem));
+        return std::nullopt;
+    }
+    if (!allowed.contains(*length)) {
+        report(name, ProblemCode::request_value_out_of_range,
+               {{"value", *text},
+                {"low", figure_text(limits.low()) + " mm"},
+                {"high", figure_text(limits.high()) + " mm"}});
+        return std::nullopt;
+    }
+    return *length;
+}
+
+CalendarDate RequestFields::required_day(std::string_view name) {
+    const auto day = optional_day(name);
+    require(day.has_value(), name, "a date, YYYY-MM-DD");
+    return day.value_or(*CalendarDate::from_ymd(2000, 1, 1));
+}
+
+void RequestFields::require(bool present, std::string_view name, std::string_view kind) {
+    if (!present)
+        report(name, ProblemCode::request_field_missing,
+               {{"field", std::string(name)}, {"kind", std::string(kind)}});
+}
+
+void RequestFields::report(std::string_view name, ProblemCode code,
+                           std::vector<std::pair<std::string, std::string>> figures) {
+    report({.code = code, .figures = std::move(figures), .where = path_of(name), .position = {}});
+}
+
+void RequestFields::report(Problem problem) {
+    if (!first_problem_)
+        first_problem_ = std::move(problem);
+}
+
+std::string RequestFields::path_of(std::string_view name) const {
+    if (path_.empty() || name.empty())
+        return path_ + std::string(name);
+    return path_ + '.' + std::string(name);
+}
+
+std::optional<Problem> RequestFields::finish() {
+    for (std::size_t i = 0; i < object_.members.size() && !first_problem_; ++i) {
+        const std::string& name = object_.members[i].name;
+        if (std::find(known_.begin(), known_.end(), name) == known_.end()) {
+            std::string known;
+            for (const std::string& field : known_)
+                known += (known.empty() ? "" : ", ") + field;
+            report(name, ProblemCode::request_field_unknown, {{"field", name}, {"known", "one of " + known}});
+        }
+        for (std::size_t j = 0; j < i; ++j) {
+            if (object_.members[j].name == name)
+                report(name, ProblemCode::request_field_twice, {{"field", name}});
+        }
+    }
+    return std::move(first_problem_);
+}
+
+} // namespace saddlerule

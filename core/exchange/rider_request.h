@@ -1,0 +1,32 @@
+// The rider of a request: from JSON to the engine's own types.
+#pragma once
+
+#include "core/exchange/request_fields.h"
+#include "core/rider/rider.h"
+
+namespace saddlerule {
+
+constexpr WireName<Stage> stage_names[] = {
+    {"gliding", Stage::gliding},
+    {"side_wheels", Stage::side_wheels},
+    {"starting", Stage::starting},
+    {"riding", Stage::riding},
+};
+
+constexpr WireName<Confidence> confidence_names[] = {
+    {"wary", Confidence::wary},
+    {"usual", Confidence::usual},
+    {"bold", Confidence::bold},
+};
+
+constexpr WireName<Sex> sex_names[] = {
+    {"girl", Sex::girl},
+    {"boy", Sex::boy},
+};
+
+/// Reads a rider at `path`. Needs at least one of a reading, a stature and a birthday.
+///
+/// Problems: the codes request_*, figure_* and rider_without_measure, each with the path of its field.
+Result<Rider> rider_from_request(const JsonValue& value, const std::string& path);
+
+} // namespace saddlerule

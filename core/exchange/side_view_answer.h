@@ -1,0 +1,11 @@
+// The answer to `side_view`: points and lines to draw one bike with the rider's setting, in millimetres.
+#pragma once
+
+#include "core/drawing/side_view.h"
+#include "core/exchange/answer_json.h"
+
+namespace saddlerule {
+
+Json side_view_answer(const SideView& view, Length inseam_in_shoes, const SaddleWindow& window);
+
+} // namespace saddlerule

@@ -1,0 +1,22 @@
+// Taped bikes: those that a request hands over beside the loaded list, in the form of a catalogue entry.
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/exchange/request_fields.h"
+
+#include <string_view>
+#include <vector>
+
+namespace saddlerule {
+
+struct TapedBikes {
+    std::vector<Bike> bikes;
+    std::vector<SetAside> set_aside;
+};
+
+/// Reads the fields `taped` and `taped_units`. A taped bike that cannot be used is set aside like one in a
+/// file, with its path instead of a position; it does not spoil the request. `request_text` is what `fields`
+/// was read from.
+TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text);
+
+} // namespace saddlerule

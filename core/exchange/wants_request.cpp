@@ -1,0 +1,49 @@
+#include "core/exchange/wants_request.h"
+
+namespace saddlerule {
+namespace {
+
+constexpr WireName<BrakeWish> brake_wishes[] = {
+    {"any", BrakeWish::any},
+    {"two_hand", BrakeWish::two_hand},
+    {"coaster", BrakeWish::coaster},
+};
+
+constexpr WireName<KindWish> kind_wishes[] = {
+    {"any", KindWish::any},
+    {"pedal", KindWish::pedal},
+    {"balance", KindWish::balance},
+};
+
+constexpr WireName<Order> order_names[] = {
+    {"lasts", Order::lasts},
+    {"cost", Order::cost},
+    {"light", Order::light},
+    {"closest", Order::closest},
+};
+
+const auto possible_price = *ClosedRange<double>::between(0.0, 1e9);
+const auto possible_mass_kg = *ClosedRange<double>::between(0.0, 1000.0);
+const auto possible_wheel = *ClosedRange<double>::between(1.0, 50.0);
+
+} // namespace
+
+Result<Wants> wants_from_request(const JsonValue& value, const std::string& path) {
+    RequestFields fields(value, path);
+    Wants wants;
+    if (const auto price = fields.optional_number("max_price", possible_price))
+        wants.max_price = Amount::main_units(*price);
+    if (const auto mass = fields.optional_number("max_mass_kg", possible_mass_kg))
+        wants.max_mass = Mass::kilograms(*mass);
+    wants.brakes = fields.optional_choice("brakes", brake_wishes).value_or(BrakeWish::any);
+    wants.kind = fields.optional_choice("kind", kind_wishes).value_or(KindWish::any);
+    wants.available_only = fields.optional_flag("available_only").value_or(false);
+    wants.wheel_nominal_inches = fields.optional_number("wheel", possible_wheel);
+    wants.colour = fields.optional_text("colour");
+    wants.order = fields.optional_choice("order", order_names).value_or(Order::lasts);
+    if (auto problem = fields.finish())
+        return *std::move(problem);
+    return wants;
+}
+
+} // namespace saddlerule

@@ -1,0 +1,61 @@
+#!/usr/bin/env node
+// Asks the built engine from a shell:
+//
+//   node wasm-bindings/ask.mjs --catalogue catalogue-samples/loan-shed.json < request.json
+//
+// Reads one request, or a JSON array of requests, and prints the answer or an array of them.
+// Exit 0: every request was answered; 1: one was refused (the answer says why); 2: wrong usage.
+
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { openEngine } from "./engine-client.js";
+
+const usage = `usage: node ask.mjs [--catalogue FILE] [--wasm FILE] < request.json
+
+  --catalogue FILE  load this list of bikes first
+  --wasm FILE       the engine (default: build/wasm/wasm-bindings/saddlerule.wasm)
+  --help            this text`;
+
+function stopWithUsage(message) {
+  console.error(`ask.mjs: ${message}\n${usage}`);
+  process.exit(2);
+}
+
+function readArguments() {
+  try {
+    return parseArgs({
+      options: { catalogue: { type: "string" }, wasm: { type: "string" }, help: { type: "boolean" } },
+    }).values;
+  } catch (error) {
+    return stopWithUsage(error.message);
+  }
+}
+
+function readOrStop(path, what) {
+  try {
+    return readFileSync(path);
+  } catch (error) {
+    return stopWithUsage(`${what} cannot be read: ${error.message}`);
+  }
+}
+
+const options = readArguments();
+if (options.help) {
+  console.log(usage);
+  process.exit(0);
+}
+
+const builtWasm = fileURLToPath(new URL("../build/wasm/wasm-bindings/saddlerule.wasm", import.meta.url));
+const engine = await openEngine(readOrStop(options.wasm ?? builtWasm, "the engine"));
+const file = options.catalogue === undefined ? undefined : readOrStop(options.catalogue, "the list");
+const request = readOrStop(0, "the request").toString("utf8");
+
+// A list that cannot be loaded is the answer to everything that was asked about it. Where it can, a `load` among the
+// requests loads the same file once more, and so prints what was set aside.
+const loaded = file ? engine.ask({ do: "load" }, file) : {};
+const answered = engine.ask(request, file);
+const answer = !loaded.error ? answered : Array.isArray(answered) ? answered.map(() => loaded) : loaded;
+
+process.stdout.write(JSON.stringify(answer, null, 2) + "\n");
+process.exitCode = [answer].flat().some((one) => one.error !== undefined) ? 1 : 0;
