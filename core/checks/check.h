@@ -29,8 +29,7 @@ struct EstimatedMass {
 
 /// The rider as the checks need it. Worked out once, used for every bike.
 struct CheckedRider {
-    Stage stage = Stage::starting;
-    Length inseam_in_shoes;
+    Length inseam_in_shoes; ///< both inseams are above zero
     Length inseam_without_shoes;
     Length sole; ///< of the shoes
     std::optional<Length> stature;

@@ -9,9 +9,9 @@ namespace saddlerule {
 
 /// In the order of the table in check_texts.cpp.
 enum class CheckReason {
-    figure_missing,      ///< of every unknown but the next three
-    figure_impossible,   ///< zero, negative or not a number, where there must be something
-    crank_reaches_floor, ///< figures that contradict each other
+    figure_missing, ///< of every unknown but the next three
+    seat_tube_impossible,
+    crank_reaches_floor,
     saddle_below_bottom_bracket,
 
     standover_clear,

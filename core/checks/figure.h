@@ -12,7 +12,16 @@
 
 namespace saddlerule {
 
-enum class FigureUnit { millimetres, metres, inches, kilograms, degrees, kilometres_per_hour, ratio };
+enum class FigureUnit {
+    millimetres,
+    metres,
+    inches,
+    kilograms,
+    degrees,
+    kilometres_per_hour,
+    turns_per_minute,
+    ratio
+};
 
 /// A quantity of any kind. Built from a strong type or, for a ratio, by name.
 class Figure {
@@ -27,6 +36,9 @@ public:
     /// For lengths that people say in these units.
     static constexpr Figure metres(Length length) { return Figure(length.in_metres(), FigureUnit::metres); }
     static constexpr Figure inches(double value) { return Figure(value, FigureUnit::inches); }
+    static constexpr Figure turns_per_minute(double value) {
+        return Figure(value, FigureUnit::turns_per_minute);
+    }
 
     constexpr double value() const { return value_; }
     constexpr FigureUnit unit() const { return unit_; }

@@ -9,7 +9,6 @@
 #include <cstddef>
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -48,7 +47,7 @@ struct ChoiceStanding {
 std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bikes);
 
 /// The stable name (`lasts_longest`) and the English sentence of each.
-std::string_view worth_name(Worth worth);
-std::string_view worth_sentence(Worth worth);
+std::string_view name_of(Worth worth);
+std::string_view sentence_of(Worth worth);
 
 } // namespace saddlerule

@@ -34,7 +34,7 @@ struct CostPerMonth {
 enum class CostGap { no_price, no_forecast, fits_too_briefly, resale_share_out_of_range };
 
 /// Its stable name: `no_price`.
-std::string_view cost_gap_name(CostGap gap);
+std::string_view name_of(CostGap gap);
 
 std::variant<CostPerMonth, CostGap> cost_per_month(const std::optional<Money>& price,
                                                    const std::optional<TimeOfFit>& fits,

@@ -5,6 +5,7 @@
 #include "core/quantities/length.h"
 #include "core/quantities/mass.h"
 
+#include <numbers>
 #include <optional>
 
 namespace saddlerule {
@@ -16,7 +17,7 @@ constexpr double rolling_resistance =
     0.010; ///< of the weight; child's tyres at child's pressure, from memory
 /// One leg pushes at a time and its push rises and falls like a half wave, so that the most it gives is pi/2
 /// of the mean.
-constexpr double peak_over_mean = 1.5707963267948966;
+constexpr double peak_over_mean = std::numbers::pi / 2.0;
 constexpr double light_up_to = 0.35; ///< pushes seated without thinking about it
 constexpr double firm_up_to = 0.60;  ///< above: stands up, or gets off
 } // namespace first_hill_assumptions

@@ -1,36 +1,14 @@
 // LegLinkage: hip, knee, ankle and pedal as four joined bars, over a full turn of the crank.
 #pragma once
 
+#include "core/leg/leg_figures.h"
 #include "core/quantities/angle.h"
 #include "core/quantities/length.h"
 #include "core/quantities/plane_point.h"
 
-#include <string_view>
 #include <variant>
 
 namespace saddlerule {
-
-/// What the linkage is built from.
-struct LegFigures {
-    Length saddle_height; ///< floor to the top of the saddle, at its setting
-    Length bottom_bracket_height;
-    Length crank;
-    Angle seat_tube; ///< from the horizontal, open to the front: 70 to 75 degrees on most bikes
-    Length stature;
-    Length sole; ///< thickness under the foot; zero for bare feet
-};
-
-/// Why there is no linkage.
-enum class LegObstacle {
-    figure_impossible,           ///< zero, negative, not a number, or a seat tube outside 30 to 100 degrees
-    crank_reaches_floor,         ///< the crank is at least as long as the bottom bracket is high
-    saddle_below_bottom_bracket, ///< there is no seat tube to sit on
-    pedal_out_of_reach,          ///< a straight leg is too short for part of the turn
-    leg_cannot_fold,             ///< the pedal comes closer to the hip than a folded leg is long
-};
-
-/// Its stable name: `pedal_out_of_reach`.
-std::string_view obstacle_name(LegObstacle obstacle);
 
 /// The leg at one angle of the crank. x is forward from the bottom bracket, y up from the floor.
 struct LegPose {
@@ -61,6 +39,7 @@ public:
 private:
     LegLinkage() = default;
 
+    PlanePoint ankle_circle_middle() const;
     Angle flexion_at(Length hip_to_ankle) const;
 
     Length bottom_bracket_height_;
