@@ -1,0 +1,12 @@
+// The grammar of figures in JSON: RFC 8259, section 6.
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace saddlerule {
+
+/// The length of the figure at the front of `text`, or 0 where none stands: of `49.5.1` it is 4, of `012` it is 1.
+std::size_t json_figure_length(std::string_view text);
+
+} // namespace saddlerule
