@@ -43,6 +43,7 @@ enum class ProblemCode {
     rider_born_in_future,
     rider_under_one,
     rider_over_eighteen,
+    rider_stature_doubtful,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,
@@ -109,6 +110,7 @@ enum class ProblemCode {
     bike_text_too_long,
     bike_too_many_fields,
     bike_id_taken,
+    bike_id_given_twice,
     // Notes on a list: nothing is refused for them.
     list_field_unknown,
     list_fields_unknown_more,

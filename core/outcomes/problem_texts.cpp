@@ -57,6 +57,8 @@ constexpr ProblemText texts[] = {
      "the rider is under 1 year old; the growth figures start at that age and are rough under 2", ""},
     {ProblemCode::rider_over_eighteen, "rider_over_eighteen", "the rider is over 18; legs count as grown",
      ""},
+    {ProblemCode::rider_stature_doubtful, "rider_stature_doubtful",
+     "a stature of {stature} hardly goes with that age", "measure again, or check the date of birth"},
 
     {ProblemCode::file_empty, "file_empty", "the file is empty", "a list of bikes"},
     {ProblemCode::file_blank, "file_blank", "there is nothing but blanks in the file", "a list of bikes"},
@@ -182,6 +184,8 @@ constexpr ProblemText texts[] = {
      "{limit} or fewer"},
     {ProblemCode::bike_id_taken, "bike_id_taken",
      "the id \"{id}\" is that of the bike on line {line} already", "an id of its own"},
+    {ProblemCode::bike_id_given_twice, "bike_id_given_twice", "there is another bike with the id \"{id}\"",
+     "an id of its own"},
 
     {ProblemCode::list_field_unknown, "list_field_unknown",
      "the field \"{field}\" is not known here; it is kept as it is ({times})", "{known}"},

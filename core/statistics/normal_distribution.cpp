@@ -41,6 +41,10 @@ double density(double z) {
     return std::exp(-0.5 * z * z) / sqrt_two_pi;
 }
 
+double rough_quantile(double p) {
+    return p > 0.5 ? -acklam_lower_half(1.0 - p) : acklam_lower_half(p);
+}
+
 double quantile(double p) {
     if (!(p >= 0.0 && p <= 1.0))
         return std::numeric_limits<double>::quiet_NaN();

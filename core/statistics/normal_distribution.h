@@ -10,6 +10,9 @@ double cdf(double z);
 /// relative for 1e-300 < p < 1 - 1e-12: Acklam's rational start, then Halley steps on the cdf.
 double quantile(double p);
 
+/// The same to 1.2e-9 relative, without the polish and several times as fast, for 0 < p < 1 only.
+double rough_quantile(double p);
+
 /// The density at z.
 double density(double z);
 

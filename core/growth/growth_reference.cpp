@@ -1,0 +1,90 @@
+#include "core/growth/growth_reference.h"
+
+#include "core/growth/leg_length_table.h"
+#include "core/growth/leg_share_table.h"
+#include "core/growth/lms_table.h"
+#include "core/growth/stature_table.h"
+#include "core/growth/weight_table.h"
+#include "core/growth/year_curve.h"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+
+namespace saddlerule {
+namespace {
+
+/// The CDC table of standing height starts at 24.5 months.
+constexpr double first_standing_year = 24.5 / 12.0;
+
+/// One reference for both sexes.
+template <typename Curves>
+struct BothSexes {
+    Curves boys;
+    Curves girls;
+
+    const Curves& of(Sex sex) const { return sex == Sex::boy ? boys : girls; }
+};
+
+class LegShareCurves {
+public:
+    explicit constexpr LegShareCurves(const LegShareTable& table)
+        : mean_(column(table, &LegShareRow::mean)), sd_(column(table, &LegShareRow::sd)),
+          first_(column(table, &LegShareRow::first_percentile)),
+          last_(column(table, &LegShareRow::last_percentile)) {}
+
+    LegShare at(double years) const {
+        const double covered = std::max(years, LmsCurves::youngest);
+        const double spread = sd_.at(std::max(years, first_table_year));
+        return {.mean = mean_.at(covered),
+                .sd = spread,
+                .first_percentile = first_.at(covered),
+                .last_percentile = last_.at(covered)};
+    }
+
+private:
+    static constexpr std::array<double, year_curve_knots> column(const LegShareTable& table,
+                                                                 double LegShareRow::*figure) {
+        std::array<double, year_curve_knots> values{};
+        for (std::size_t i = 0; i < year_curve_knots; ++i)
+            values[i] = table[i].*figure;
+        return values;
+    }
+
+    YearCurve mean_;
+    YearCurve sd_;
+    YearCurve first_;
+    YearCurve last_;
+};
+
+constexpr BothSexes<LmsCurves> leg_length{LmsCurves(boys_leg_length), LmsCurves(girls_leg_length)};
+constexpr BothSexes<LmsCurves> stature{LmsCurves(boys_stature, first_standing_year),
+                                       LmsCurves(girls_stature, first_standing_year)};
+constexpr BothSexes<LmsCurves> weight{LmsCurves(boys_weight), LmsCurves(girls_weight)};
+constexpr BothSexes<LegShareCurves> leg_share{LegShareCurves(boys_leg_share),
+                                              LegShareCurves(girls_leg_share)};
+
+Lms<Length> length_of(const LmsRow& row) {
+    return {.median = Length::millimetres(row.m), .shape = {.l = row.l, .s = row.s}};
+}
+
+} // namespace
+
+Lms<Length> leg_length_reference(Sex sex, Days age) {
+    return length_of(leg_length.of(sex).at(age.in_years()));
+}
+
+Lms<Length> stature_reference(Sex sex, Days age) {
+    return length_of(stature.of(sex).at(age.in_years()));
+}
+
+Lms<Mass> weight_reference(Sex sex, Days age) {
+    const LmsRow row = weight.of(sex).at(age.in_years());
+    return {.median = Mass::kilograms(row.m), .shape = {.l = row.l, .s = row.s}};
+}
+
+LegShare leg_share_reference(Sex sex, Days age) {
+    return leg_share.of(sex).at(age.in_years());
+}
+
+} // namespace saddlerule

@@ -1,0 +1,41 @@
+// QuickNormal: the normal cdf from a table, for loops that need it a hundred thousand times.
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+
+namespace saddlerule {
+
+/// Cubic pieces through the exact values and slopes of the cdf. Error below 1e-8 from -8 to 8 and beyond
+/// (measured in the tests); rises with z like the cdf itself, but for that error.
+class QuickNormal {
+public:
+    /// The one table, filled on first use. Loops take it once and keep the reference.
+    static const QuickNormal& table();
+
+    double cdf(double z) const {
+        const double at = (std::clamp(z, -reach, reach) + reach) * pieces_per_unit;
+        const std::size_t i = std::min(static_cast<std::size_t>(at), piece_count - 1);
+        const double t = at - static_cast<double>(i);
+        const Piece& piece = pieces_[i];
+        return piece.constant + t * (piece.linear + t * (piece.quadratic + t * piece.cubic));
+    }
+
+private:
+    QuickNormal();
+
+    static constexpr double reach = 8.0;
+    static constexpr double pieces_per_unit = 32.0;
+    static constexpr std::size_t piece_count = 512;
+
+    struct Piece {
+        double constant;
+        double linear;
+        double quadratic;
+        double cubic;
+    };
+    std::array<Piece, piece_count> pieces_{};
+};
+
+} // namespace saddlerule
