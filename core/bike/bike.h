@@ -29,8 +29,9 @@ struct UnknownField {
 /// Saddle heights are from the floor to the top of the saddle, where the seat-post centre line meets it
 /// (16 CFR 1512.2(c)); the highest is the one at the minimum-insertion mark.
 struct Bike {
-    std::string id;   ///< never empty in a list: the name stands in where the file gives none
-    std::string name; ///< may be empty
+    std::string id;            ///< never empty in a list: the name stands in where the file gives none
+    std::string name;          ///< may be empty
+    bool id_from_name = false; ///< no id was given
     BikeKind kind = BikeKind::pedal;
     std::optional<Wheel> wheel;
 

@@ -1,0 +1,380 @@
+#include "core/catalogue/bike_reader.h"
+
+#include "core/catalogue/catalogue_fields.h"
+#include "core/outcomes/figure_text.h"
+#include "core/text/utf8_text.h"
+#include "core/typed_text/decimal_text.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <utility>
+
+namespace saddlerule {
+namespace {
+
+using Kind = JsonValue::Kind;
+using Figures = std::vector<std::pair<std::string, std::string>>;
+using Fault = std::optional<Problem>;
+
+std::string_view raw_text(const JsonValue& value, std::string_view text) {
+    return text.substr(value.begin, value.end - value.begin);
+}
+
+std::string_view symbol_of(LengthUnit unit) {
+    switch (unit) {
+    case LengthUnit::millimetre:
+        return " mm";
+    case LengthUnit::centimetre:
+        return " cm";
+    case LengthUnit::metre:
+        return " m";
+    case LengthUnit::inch:
+        return " in";
+    case LengthUnit::foot:
+        break;
+    }
+    return " ft";
+}
+
+std::string in_unit(Length length, LengthUnit unit) {
+    return figure_text(length / length_of(1.0, unit)) + std::string(symbol_of(unit));
+}
+
+/// "pedal, balance" for the names of a table.
+template <typename Names>
+std::string listed(const Names& names) {
+    std::string list;
+    for (const auto& [name, value] : names)
+        list += (list.empty() ? "" : ", ") + std::string(name);
+    return list;
+}
+
+const std::string* longer_than_allowed(const JsonMember& member);
+
+/// The first text or name in the value that is too long. The depth of a value was limited when it was read.
+const std::string* longer_than_allowed(const JsonValue& value) {
+    if (value.text.size() > longest_text && character_count(value.text) > longest_text)
+        return &value.text;
+    for (const JsonValue& item : value.items) {
+        if (const std::string* found = longer_than_allowed(item))
+            return found;
+    }
+    for (const JsonMember& member : value.members) {
+        if (const std::string* found = longer_than_allowed(member))
+            return found;
+    }
+    return nullptr;
+}
+
+const std::string* longer_than_allowed(const JsonMember& member) {
+    if (member.name.size() > longest_text && character_count(member.name) > longest_text)
+        return &member.name;
+    return longer_than_allowed(member.value);
+}
+
+/// Reads one entry, field by field, and stops at the first fault.
+class BikeReader {
+public:
+    BikeReader(const JsonValue& entry, const BikeContext& context) : entry_(entry), context_(context) {}
+
+    Result<Bike> read() {
+        if (entry_.kind != Kind::object)
+            return problem(ProblemCode::bike_not_a_group, entry_.begin, {},
+                           {{"found", std::string(entry_.kind_name())}});
+        if (entry_.members.size() > most_fields) {
+            return problem(
+                ProblemCode::bike_too_many_fields, entry_.begin, {},
+                {{"count", std::to_string(entry_.members.size())}, {"limit", std::to_string(most_fields)}});
+        }
+        for (auto member = entry_.members.begin(); member != entry_.members.end(); ++member) {
+            if (auto fault = read_member(*member))
+                return *std::move(fault);
+        }
+        if (auto fault = missing_or_contradictory())
+            return *std::move(fault);
+        return std::move(bike_);
+    }
+
+private:
+    Problem problem(ProblemCode code, std::size_t offset, std::string_view where, Figures figures) const {
+        Problem result{
+            .code = code, .figures = std::move(figures), .where = std::string(where), .position = {}};
+        if (context_.positions)
+            result.position = context_.positions->at(offset);
+        return result;
+    }
+
+    /// A problem with the value of the field at hand.
+    Problem field_problem(ProblemCode code, const JsonValue& value, Figures figures) const {
+        figures.emplace_back("field", excerpt(member_->name));
+        return problem(code, value.begin, excerpt(member_->name), std::move(figures));
+    }
+
+    Problem wrong_type(const JsonValue& value, std::string_view kind) const {
+        return field_problem(ProblemCode::bike_field_wrong_type, value,
+                             {{"found", std::string(value.kind_name())}, {"kind", std::string(kind)}});
+    }
+
+    Problem unknown_value(const JsonValue& value, std::string_view known) const {
+        return field_problem(ProblemCode::bike_value_unknown, value,
+                             {{"value", excerpt(value.text)}, {"known", std::string(known)}});
+    }
+
+    Fault read_member(const JsonMember& member) {
+        member_ = &member;
+        const auto twice = [&](const JsonMember& earlier) { return earlier.name == member.name; };
+        if (std::any_of(entry_.members.data(), &member, twice)) {
+            return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
+                           {{"field", excerpt(member.name)}});
+        }
+        if (const std::string* text = longer_than_allowed(member)) {
+            return field_problem(ProblemCode::bike_text_too_long, member.value,
+                                 {{"length", std::to_string(character_count(*text))},
+                                  {"limit", std::to_string(longest_text)}});
+        }
+        field_ = field_named(member.name);
+        if (!field_) {
+            keep_as_it_stands();
+            return std::nullopt;
+        }
+        if (member.value.kind == Kind::null)
+            return std::nullopt;
+        return std::visit([&](auto target) { return take(member.value, bike_.*target); }, field_->target);
+    }
+
+    void keep_as_it_stands() {
+        bike_.unknown_fields.push_back(
+            {.name = member_->name, .json = std::string(raw_text(member_->value, context_.text))});
+    }
+
+    // One for each type that a field can have.
+
+    Fault take(const JsonValue& value, std::string& target) const {
+        const bool mark = field_->name == "id";
+        constexpr double largest_exact =
+            9007199254740991.0; // 2^53 - 1: every whole number up to it is one double
+        if (mark && value.kind == Kind::number && value.number >= 0.0 && value.number <= largest_exact &&
+            std::floor(value.number) == value.number) {
+            target = std::to_string(static_cast<unsigned long long>(value.number));
+            return std::nullopt;
+        }
+        if (value.kind != Kind::text)
+            return wrong_type(value, mark ? "a text in quotes, or a whole number" : "a text in quotes");
+        target = mark || field_->name == "name" ? trimmed(value.text) : std::string_view(value.text);
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<Length>& target) const {
+        if (value.kind != Kind::number && value.kind != Kind::text)
+            return wrong_type(value, "a length: a number, or a text such as \"19 1/2 in\"");
+        const LengthUnit shown_in = context_.units.value_or(LengthUnit::centimetre);
+        std::string as_written = excerpt(raw_text(value, context_.text));
+        if (value.kind == Kind::text)
+            as_written = excerpt(value.text);
+        if (needs_unit(value) && !context_.units)
+            return field_problem(ProblemCode::bike_figure_without_unit, value, {{"value", as_written}});
+        if (value.kind == Kind::number) {
+            target = length_of(value.number, *context_.units);
+            as_written += symbol_of(*context_.units);
+        } else {
+            auto length = read_length(value.text, shown_in);
+            if (!length)
+                return typed_length_problem(value, std::move(length).problem());
+            target = *length;
+        }
+        if (within_limits(target->in_millimetres()))
+            return std::nullopt;
+        return out_of_range(value, as_written, in_unit(Length::millimetres(field_->limits.low), shown_in),
+                            in_unit(Length::millimetres(field_->limits.high), shown_in));
+    }
+
+    Fault take(const JsonValue& value, std::optional<Mass>& target) const {
+        if (auto fault = check_figure(value, " kg"))
+            return fault;
+        target = Mass::kilograms(value.number);
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<double>& target) const {
+        if (auto fault = check_figure(value, " degrees"))
+            return fault;
+        target = value.number;
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<int>& target) const {
+        if (auto fault = check_figure(value, ""))
+            return fault;
+        if (std::floor(value.number) != value.number) {
+            return field_problem(ProblemCode::bike_figure_not_whole, value,
+                                 {{"value", excerpt(raw_text(value, context_.text))}});
+        }
+        target = static_cast<int>(value.number);
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<Money>& target) {
+        if (auto fault = check_figure(value, ""))
+            return fault;
+        if (context_.currency)
+            target = Money::amount(value.number, *context_.currency);
+        else
+            keep_as_it_stands();
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<bool>& target) const {
+        if (value.kind != Kind::boolean)
+            return wrong_type(value, "true or false, without quotes");
+        target = value.boolean;
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::optional<Wheel>& target) const {
+        if (value.kind != Kind::number && value.kind != Kind::text)
+            return wrong_type(value, "a text such as \"47-305\" or \"16\"");
+        const std::string_view text =
+            value.kind == Kind::text ? std::string_view(value.text) : raw_text(value, context_.text);
+        target = Wheel::from_text(text);
+        if (target)
+            return std::nullopt;
+        return field_problem(
+            ProblemCode::bike_value_unknown, value,
+            {{"value", excerpt(text)},
+             {"known", "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16"}});
+    }
+
+    Fault take(const JsonValue& value, BikeKind& target) const {
+        return take_named(value, kind_names, target);
+    }
+
+    Fault take(const JsonValue& value, std::optional<std::vector<Brake>>& target) const {
+        if (value.kind != Kind::array)
+            return wrong_type(value, "a list such as [\"front hand\", \"coaster\"]");
+        target.emplace();
+        for (const JsonValue& item : value.items) {
+            Brake brake{};
+            if (auto fault = take_named(item, brake_names, brake))
+                return at_item(value, item, *std::move(fault));
+            target->push_back(brake);
+        }
+        return std::nullopt;
+    }
+
+    Fault take(const JsonValue& value, std::vector<std::string>& target) const {
+        if (value.kind != Kind::array)
+            return wrong_type(value, "a list of texts such as [\"green\"]");
+        for (const JsonValue& item : value.items) {
+            if (item.kind != Kind::text)
+                return at_item(value, item, wrong_type(item, "a text in quotes"));
+            target.push_back(item.text);
+        }
+        return std::nullopt;
+    }
+
+    template <typename Names, typename Value>
+    Fault take_named(const JsonValue& value, const Names& names, Value& target) const {
+        if (value.kind != Kind::text)
+            return wrong_type(value, "one of " + listed(names));
+        for (const auto& [name, named] : names) {
+            if (name == value.text) {
+                target = named;
+                return std::nullopt;
+            }
+        }
+        return unknown_value(value, "one of " + listed(names));
+    }
+
+    static Problem at_item(const JsonValue& list, const JsonValue& item, Problem problem) {
+        problem.where += '[' + std::to_string(&item - list.items.data()) + ']';
+        return problem;
+    }
+
+    bool within_limits(double figure) const {
+        return figure >= field_->limits.low && figure <= field_->limits.high;
+    }
+
+    Problem out_of_range(const JsonValue& value, std::string as_written, std::string low,
+                         std::string high) const {
+        return field_problem(
+            ProblemCode::bike_figure_out_of_range, value,
+            {{"value", std::move(as_written)}, {"low", std::move(low)}, {"high", std::move(high)}});
+    }
+
+    /// That the value is a number within the field's limits.
+    Fault check_figure(const JsonValue& value, std::string_view unit) const {
+        if (value.kind != Kind::number)
+            return wrong_type(value, "a number, without quotes");
+        if (within_limits(value.number))
+            return std::nullopt;
+        return out_of_range(value, excerpt(raw_text(value, context_.text)) + std::string(unit),
+                            figure_text(field_->limits.low) + std::string(unit),
+                            figure_text(field_->limits.high) + std::string(unit));
+    }
+
+    /// A bare number, in quotes or not: it means one thing in millimetres and another in inches.
+    static bool needs_unit(const JsonValue& value) {
+        if (value.kind == Kind::number)
+            return true;
+        const auto in_millimetres = read_length(value.text, LengthUnit::millimetre);
+        const auto in_inches = read_length(value.text, LengthUnit::inch);
+        return in_millimetres.ok() && in_inches.ok() && *in_millimetres != *in_inches;
+    }
+
+    Problem typed_length_problem(const JsonValue& value, Problem found) const {
+        for (auto& [name, figure] : found.figures)
+            figure = excerpt(figure);
+        return field_problem(found.code, value, std::move(found.figures));
+    }
+
+    /// What no field alone can tell.
+    Fault missing_or_contradictory() {
+        if (bike_.id.empty() && bike_.name.empty())
+            return problem(ProblemCode::bike_without_name, entry_.begin, {}, {});
+        if (!bike_.saddle_lowest && !bike_.saddle_highest)
+            return problem(ProblemCode::bike_without_saddle, entry_.begin, {}, {});
+        if (bike_.saddle_lowest && bike_.saddle_highest && *bike_.saddle_highest < *bike_.saddle_lowest) {
+            const LengthUnit unit = context_.units.value_or(LengthUnit::centimetre);
+            member_ = entry_.find("saddle_highest");
+            return field_problem(ProblemCode::bike_highest_below_lowest, member_->value,
+                                 {{"value", in_unit(*bike_.saddle_highest, unit)},
+                                  {"lowest", in_unit(*bike_.saddle_lowest, unit)}});
+        }
+        return std::nullopt;
+    }
+
+    const JsonValue& entry_;
+    const BikeContext& context_;
+    Bike bike_;
+    const JsonMember* member_ = nullptr; ///< at hand
+    const CatalogueField* field_ = nullptr;
+};
+
+constexpr std::size_t longest_label = 200;
+
+/// A text field of an entry that could not be used, as far as it is one.
+std::string label(const JsonValue& entry, std::string_view name, std::string_view text) {
+    const JsonMember* member = entry.find(name);
+    if (member && member->value.kind == Kind::text)
+        return excerpt(trimmed(member->value.text), longest_label);
+    if (member && member->value.kind == Kind::number)
+        return excerpt(raw_text(member->value, text), longest_label);
+    return {};
+}
+
+} // namespace
+
+Result<Bike> read_bike(const JsonValue& value, const BikeContext& context) {
+    return BikeReader(value, context).read();
+}
+
+SetAside set_aside_entry(const JsonValue& value, std::size_t number, Problem problem, std::string_view text) {
+    return {.number = number,
+            .id = label(value, "id", text),
+            .name = label(value, "name", text),
+            .problem = std::move(problem),
+            .source = std::string(raw_text(value, text))};
+}
+
+} // namespace saddlerule

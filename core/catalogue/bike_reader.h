@@ -1,0 +1,41 @@
+// Bike reader: one entry of a list, or of a request, from JSON to a bike.
+#pragma once
+
+#include "core/bike/bike.h"
+#include "core/catalogue/catalogue.h"
+#include "core/json/located_json.h"
+#include "core/outcomes/result.h"
+#include "core/text/text_position.h"
+#include "core/typed_text/length_text.h"
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+
+namespace saddlerule {
+
+constexpr std::size_t longest_text = 2000; ///< Unicode characters
+constexpr std::size_t most_fields = 100;   ///< of one bike, known or not
+
+/// What stands around an entry.
+struct BikeContext {
+    std::string_view text; ///< that the value was read from
+    /// What bare numbers count in. Without it every length needs its own unit.
+    std::optional<LengthUnit> units;
+    /// Without it a price is kept as an unknown field and not taken for money.
+    std::optional<Currency> currency;
+    /// Gives problems their position; null in requests, which have a path only.
+    TextPositions* positions = nullptr;
+};
+
+/// Reads one bike. Fields that are not known are kept as they stand. The id may come back empty (see
+/// bike_ids.h); null counts as not given.
+///
+/// Problems: the codes bike_* and figure_*. `where` is the path inside the entry ("saddle_highest",
+/// "brakes[1]"), empty for the entry itself.
+Result<Bike> read_bike(const JsonValue& value, const BikeContext& context);
+
+/// The entry as it is set aside, with its id and name as far as they can be read.
+SetAside set_aside_entry(const JsonValue& value, std::size_t number, Problem problem, std::string_view text);
+
+} // namespace saddlerule
