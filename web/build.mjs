@@ -1,0 +1,115 @@
+// Builds the page: engine, script and style in one HTML file that opens from a phone's storage with no network.
+// The file carries its own Content-Security-Policy; two builds of the same sources give the same bytes.
+//
+//   node build.mjs [--engine FILE.wasm] [--out FILE.html]
+import { createHash } from "node:crypto";
+import { mkdir, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { gzipSync } from "node:zlib";
+import { build } from "esbuild";
+
+const here = path.dirname(fileURLToPath(import.meta.url));
+const root = path.dirname(here);
+
+const { values: wanted } = parseArgs({
+  options: {
+    engine: { type: "string", default: path.join(root, "build/wasm/saddlerule.wasm") },
+    out: { type: "string", default: path.join(root, "build/page/saddlerule.html") },
+  },
+});
+
+/** Oldest browsers the page is written for. */
+const target = ["chrome111", "firefox121", "safari16.4"];
+
+/** A style sheet as one minified text, its imports put in place. */
+async function sheetText(name) {
+  const sheet = await build({
+    entryPoints: [path.join(here, "style", name)],
+    bundle: true,
+    minify: true,
+    write: false,
+    target,
+    charset: "utf8",
+  });
+  return sheet.outputFiles[0].text.trim();
+}
+
+const pageStyle = await sheetText("page-file.css");
+const sealedStyle = await sheetText("saddlerule.css");
+
+/** The script carries the component's style as a text, and adopts it into its shadow root. */
+const styleAsText = {
+  name: "style-as-text",
+  setup(bundle) {
+    bundle.onLoad({ filter: /saddlerule\.css$/ }, () => ({ contents: sealedStyle, loader: "text" }));
+  },
+};
+
+/** `engine-wasm` stands for the built engine, so that no source file names a build folder. */
+const engineByName = {
+  name: "engine-by-name",
+  setup(bundle) {
+    bundle.onResolve({ filter: /^engine-wasm$/ }, () => ({ path: path.resolve(wanted.engine) }));
+  },
+};
+
+const script = await build({
+  entryPoints: [path.join(here, "page/page-entry.ts")],
+  bundle: true,
+  minify: true,
+  format: "iife",
+  write: false,
+  target,
+  charset: "utf8",
+  legalComments: "none",
+  loader: { ".wasm": "binary", ".json": "text" },
+  plugins: [engineByName, styleAsText],
+});
+
+const scriptText = script.outputFiles[0].text.trim();
+
+const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+
+/** What would end an inline element early has no business in it. */
+function refuseEndTag(text, tag) {
+  if (new RegExp(`</${tag}|<!--`, "i").test(text))
+    throw new Error(`the page's ${tag} holds </${tag} or <!--`);
+  return text;
+}
+
+const policy = [
+  "default-src 'none'",
+  `script-src ${hashOf(scriptText)} 'wasm-unsafe-eval'`,
+  // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
+  `style-src ${hashOf(pageStyle)} ${hashOf(sealedStyle)}`,
+  "connect-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+const html = `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="referrer" content="no-referrer">
+<title>Saddlerule</title>
+<style>${refuseEndTag(pageStyle, "style")}</style>
+</head>
+<body>
+<main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
+<script>${refuseEndTag(scriptText, "script")}</script>
+</body>
+</html>
+`;
+
+await mkdir(path.dirname(wanted.out), { recursive: true });
+await writeFile(wanted.out, html);
+const compressed = gzipSync(html, { level: 9 }).length;
+console.log(
+  `${path.relative(root, wanted.out)}: ${html.length} characters, ${compressed} bytes with gzip -9`,
+);

@@ -1,0 +1,148 @@
+// The years ahead for one bike: the saddle height that the rider will need, as a band that climbs, against what the
+// bike's saddle can do, as a level piece of rule. Where the band enters and leaves the rule, the bike starts and ends.
+import type { ForecastAnswer, ForecastMonth, JudgedBike } from "../engine/wire-answers";
+import { usePage } from "../page/page-context";
+import { tapeMarks } from "../figures/lengths";
+import { growthScale, monthsDrawn, newYears, stageOn } from "./growth-scale";
+import type { GrowthScale } from "./growth-scale";
+import { useWidth } from "./use-width";
+
+const height = 300;
+
+interface GrowthPictureProps {
+  forecast: ForecastAnswer;
+  bike: JudgedBike;
+  label: string;
+}
+
+/** One month of the band: the window's edges, and how far they may differ. */
+interface Need {
+  on: string;
+  low: number;
+  high: number;
+  least: number;
+  most: number;
+}
+
+/**
+ * The window stands on the inseam: its offsets are put on top of the forecast, stage by stage. The day a stage begins
+ * stands in the band twice, once with each stage's window, so that the step is drawn upright.
+ */
+function needs(forecast: ForecastAnswer, months: ForecastMonth[]): Need[] {
+  return months.flatMap((month, place) => {
+    const before = months[place - 1];
+    const stage = stageOn(forecast.stages, month.on);
+    const earlier = before && stageOn(forecast.stages, before.on);
+    const stages = earlier !== undefined && earlier !== stage ? [earlier, stage] : [stage];
+    return stages.map((window) => ({
+      on: month.on,
+      low: month.p50 + (window?.low_mm ?? 0),
+      high: month.p50 + (window?.high_mm ?? 0),
+      least: month.p10 + (window?.low_mm ?? 0),
+      most: month.p90 + (window?.high_mm ?? 0),
+    }));
+  });
+}
+
+function bandPath(scale: GrowthScale, band: Need[], lower: "low" | "least", upper: "high" | "most"): string {
+  const points = [
+    ...band.map((need) => `${scale.x(need.on)} ${scale.y(need[upper])}`),
+    ...[...band].reverse().map((need) => `${scale.x(need.on)} ${scale.y(need[lower])}`),
+  ];
+  return `M${points.join("L")}Z`;
+}
+
+export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
+  const [place, width] = useWidth();
+  const { figures, texts } = usePage();
+  const { lowest, highest } = bike.span_mm;
+
+  const months = monthsDrawn(forecast, bike);
+  const band = needs(forecast, months);
+  const readings = forecast.readings.filter(({ on }) => on <= forecast.today.on);
+  const earliest = readings[0]?.on ?? forecast.today.on;
+  const heights = [
+    ...band.flatMap((need) => [need.least, need.most]),
+    ...readings.map((reading) => reading.inseam_mm),
+    ...[lowest, highest].filter((end) => end !== null),
+  ];
+  const scale = growthScale(months, earliest, heights, width, height);
+  const top = highest === null ? 0 : scale.y(highest);
+  const bottom = lowest === null ? height : scale.y(lowest);
+
+  return (
+    <div ref={place} class="growth">
+      <svg class="drawing growth-picture" width="100%" height={height} role="img" aria-label={label}>
+        <rect class="growth-bike" x="0" y={top} width={width} height={bottom - top} />
+        <path class="growth-fringe" d={bandPath(scale, band, "least", "most")} />
+        <path class="growth-band" d={bandPath(scale, band, "low", "high")} />
+        {tapeMarks(scale.low, scale.high, figures.unit, 8)
+          .filter(({ figure }) => figure !== null)
+          .map(({ mm, figure }) => (
+            <g key={mm}>
+              <path class="growth-level" d={`M0 ${scale.y(mm)}H${width}`} />
+              <text class="growth-figure" x="4" y={scale.y(mm) - 4}>
+                {figure}
+              </text>
+            </g>
+          ))}
+        {[top, bottom].map((edge) => (
+          <path key={edge} class="growth-edge" d={`M0 ${edge}H${width}`} />
+        ))}
+        {newYears(scale.from, scale.to).map((day) => (
+          <g key={day}>
+            <path class="growth-year" d={`M${scale.x(day)} ${height - 30}V${height - 22}`} />
+            {scale.x(day) > 22 && scale.x(day) < width - 22 && (
+              <text class="growth-figure year" x={scale.x(day)} y={height - 5}>
+                {figures.year(day)}
+              </text>
+            )}
+          </g>
+        ))}
+        <path class="growth-axis" d={`M0 ${height - 30}H${width}`} />
+        {readings.map((reading) => (
+          <circle
+            key={reading.on}
+            class="growth-reading"
+            cx={scale.x(reading.on)}
+            cy={scale.y(reading.inseam_mm)}
+            r="6"
+          />
+        ))}
+        {bike.verdict === "too_tall" && bike.fits_from?.p50 != null && (
+          <Moment scale={scale} on={bike.fits_from.p50} range={bike.fits_from} name={texts.growth.start} />
+        )}
+        {bike.outgrown?.p50 != null && bike.verdict !== "outgrown" && (
+          <Moment scale={scale} on={bike.outgrown.p50} range={bike.outgrown} name={texts.growth.end} />
+        )}
+      </svg>
+    </div>
+  );
+}
+
+interface MomentProps {
+  scale: GrowthScale;
+  on: string;
+  range: { p10: string | null; p90: string | null };
+  name: string;
+}
+
+const halfAWord = 30;
+
+/** The day on which the bike begins or ends, with the days between which it may. */
+function Moment({ scale, on, range, name }: MomentProps) {
+  if (on > scale.to) return null;
+  const at = scale.x(on);
+  const from = scale.x(range.p10 ?? scale.from);
+  const to = scale.x(range.p90 === null || range.p90 > scale.to ? scale.to : range.p90);
+  const textAt = Math.min(scale.width - halfAWord, Math.max(halfAWord, at));
+  return (
+    <g class="moment">
+      <path class="moment-line" d={`M${at} 26V${scale.height - 30}`} />
+      <path class="moment-range" d={`M${from} 26H${to}M${from} 20v12M${to} 20v12`} />
+      <text class="moment-name" x={textAt} y="16">
+        {name}
+      </text>
+    </g>
+  );
+}

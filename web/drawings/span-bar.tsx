@@ -1,0 +1,40 @@
+// One bike on the rack's scale: its span as a piece of rule, the rider's window behind it, the saddle where it is set.
+import { usePage } from "../page/page-context";
+import type { SaddleWindow, Verdict } from "../engine/wire-answers";
+import { inside } from "./height-scale";
+import type { HeightScale } from "./height-scale";
+
+interface SpanBarProps {
+  scale: HeightScale;
+  span: { lowest: number | null; highest: number | null };
+  verdict: Verdict | null;
+  saddle: number | null;
+}
+
+export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
+  const { texts, figures } = usePage();
+  const left = span.lowest === null ? 0 : inside(scale.percent(span.lowest));
+  const right = span.highest === null ? 100 : inside(scale.percent(span.highest));
+  const open = span.lowest === null ? "open-below" : span.highest === null ? "open-above" : "";
+  const shown = (mm: number | null): string | null => (mm === null ? null : figures.length(mm));
+  return (
+    <div class="lane" role="img" aria-label={texts.rack.bar(shown(span.lowest), shown(span.highest))}>
+      <span
+        class={`span-bar ${verdict ?? "unjudged"} ${open}`}
+        style={{ left: `${left}%`, width: `${right - left}%` }}
+      />
+      {saddle !== null && <span class="peg" style={{ left: `${inside(scale.percent(saddle))}%` }} />}
+    </div>
+  );
+}
+
+/** The rider's window, one band behind all bikes. */
+export function WindowBand({ scale, window }: { scale: HeightScale; window: SaddleWindow }) {
+  const left = inside(scale.percent(window.low));
+  const width = inside(scale.percent(window.high)) - left;
+  return (
+    <div class="band-room" aria-hidden="true">
+      <span class="band" style={{ left: `${left}%`, width: `${width}%` }} />
+    </div>
+  );
+}

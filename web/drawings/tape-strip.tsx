@@ -1,0 +1,48 @@
+// A length of tape measure, lying on its side: the scale over the rack and under the rider's window.
+import { usePage } from "../page/page-context";
+import { tapeMarks } from "../figures/lengths";
+import type { SaddleWindow } from "../engine/wire-answers";
+import type { HeightScale } from "./height-scale";
+
+interface TapeStripProps {
+  scale: HeightScale;
+  window: SaddleWindow | null;
+  /** What the strip shows, for those who do not see it. */
+  label: string;
+}
+
+const markLength = { short: 9, middle: 15, long: 21 };
+const height = 48;
+
+export function TapeStrip({ scale, window, label }: TapeStripProps) {
+  const { figures } = usePage();
+  const at = (mm: number): string => `${scale.percent(mm)}%`;
+  return (
+    <div class="tape-strip" role="img" aria-label={label}>
+      <svg width="100%" height={height} aria-hidden="true">
+        {window !== null && (
+          <rect
+            class="tape-window"
+            x={at(window.low)}
+            width={`${scale.percent(window.high) - scale.percent(window.low)}%`}
+            y="0"
+            height={height}
+          />
+        )}
+        {tapeMarks(scale.low, scale.high, figures.unit, 7).map(({ mm, rank, figure }) => (
+          <g key={mm}>
+            <line class={`tape-mark ${rank}`} x1={at(mm)} x2={at(mm)} y1="0" y2={markLength[rank]} />
+            {figure !== null && scale.percent(mm) > 3 && scale.percent(mm) < 97 && (
+              <text class="tape-figure" x={at(mm)} y={height - 7}>
+                {figure}
+              </text>
+            )}
+          </g>
+        ))}
+        {window !== null && (
+          <line class="tape-target" x1={at(window.target)} x2={at(window.target)} y1="0" y2={height} />
+        )}
+      </svg>
+    </div>
+  );
+}

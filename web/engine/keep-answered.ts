@@ -1,0 +1,34 @@
+// Follows the state: whenever it calls for another answer than the one on screen, the engine is asked.
+import type { PageState } from "../state/page-state";
+import type { Store } from "../state/store";
+import type { Engine } from "./engine-door";
+import { latestWins } from "./latest-wins";
+import type { Posed, Question } from "./questions";
+
+export function keepAnswered(
+  store: Store<PageState>,
+  engines: Record<Question["engine"], Engine>,
+  questions: Question[],
+): () => void {
+  const followers = questions.map((question) => follow(store, engines[question.engine], question));
+  const followAll = (state: PageState): void => {
+    for (const follower of followers) follower(state);
+  };
+  followAll(store.read());
+  return store.subscribe(followAll);
+}
+
+function follow(store: Store<PageState>, engine: Engine, question: Question): (state: PageState) => void {
+  let asked = "";
+  const ask = latestWins(
+    async ({ request }: Posed) => engine.ask(request),
+    (answer) => store.change(question.receive(answer)),
+  );
+  return (state) => {
+    const posed = question.pose(state);
+    const key = posed === null ? "" : JSON.stringify(posed);
+    if (key === asked) return;
+    asked = key;
+    if (posed !== null) ask(posed);
+  };
+}

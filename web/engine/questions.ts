@@ -1,0 +1,107 @@
+// The questions that the page keeps answered: what each asks for a given state, and what its answer changes.
+import {
+  assessRequest,
+  draftId,
+  draftRequest,
+  forecastRequest,
+  sentReadings,
+  sideViewRequest,
+} from "../state/request-building";
+import type { PageState } from "../state/page-state";
+import type { Change } from "../state/store";
+import { isRefusal } from "./wire-answers";
+import type { AssessAnswer, ForecastAnswer, Note, Refusal, SideViewAnswer } from "./wire-answers";
+import type { EngineRequest } from "./wire-requests";
+
+/** A question, and beside it what else its answer depends on. */
+export interface Posed {
+  request: EngineRequest;
+  edition?: number;
+}
+
+export interface Question {
+  /** `rack` holds the list; `bench` holds none and judges a bike by itself. */
+  engine: "rack" | "bench";
+  /** null: the state calls for no answer. */
+  pose: (state: PageState) => Posed | null;
+  receive: (answer: object) => Change<PageState>;
+}
+
+/** True where nothing of the rider is known yet, which is no mistake of anybody's. */
+function nothingKnown(refusal: Refusal): boolean {
+  return refusal.error.code === "rider_without_measure";
+}
+
+const rack: Question = {
+  engine: "rack",
+  pose: (state) => ({ request: assessRequest(state), edition: state.list.edition }),
+  receive: (answer) => (state) => {
+    if (!isRefusal(answer)) {
+      return { ...state, judged: { answer: answer as AssessAnswer, refusal: null } };
+    }
+    // While a figure is half typed the last verdicts stay, marked as such.
+    const kept = nothingKnown(answer) ? null : state.judged.answer;
+    return { ...state, judged: { answer: kept, refusal: answer.error } };
+  },
+};
+
+const draft: Question = {
+  engine: "bench",
+  pose: (state) => {
+    const request = state.screen.name === "tape" ? draftRequest(state) : null;
+    return request && { request };
+  },
+  receive: (answer) => (state) => {
+    const { judged, problems } = draftVerdict(answer);
+    return { ...state, tape: { ...state.tape, judged, problems } };
+  },
+};
+
+function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "problems"> {
+  if (isRefusal(answer)) {
+    const about: Note[] = answer.error.where.startsWith("rider") ? [] : [answer.error];
+    return { judged: null, problems: about };
+  }
+  const { bikes, set_aside } = answer as AssessAnswer;
+  const judged = bikes.find((bike) => bike.id === draftId) ?? null;
+  return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
+}
+
+const sideView: Question = {
+  engine: "rack",
+  pose: (state) =>
+    state.screen.name === "bike"
+      ? { request: sideViewRequest(state, state.screen.id), edition: state.list.edition }
+      : null,
+  receive: (answer) => (state) => ({
+    ...state,
+    bike: {
+      ...state.bike,
+      sideView:
+        isRefusal(answer) || state.screen.name !== "bike"
+          ? null
+          : { id: state.screen.id, answer: answer as SideViewAnswer },
+    },
+  }),
+};
+
+/** Months of forecast that the growth picture shows. */
+export const monthsShown = 60;
+
+const forecast: Question = {
+  engine: "rack",
+  pose: (state) => (state.screen.name === "bike" ? { request: forecastRequest(state, monthsShown) } : null),
+  receive: (answer) => (state) => ({
+    ...state,
+    bike: { ...state.bike, forecast: isRefusal(answer) ? null : (answer as ForecastAnswer) },
+  }),
+};
+
+export const questions: Question[] = [rack, draft, sideView, forecast];
+
+/** The reading a problem is about, when it is about one. */
+export function readingKeyOf(state: PageState, where: string): number | null {
+  const place = /^rider\.readings\[(\d+)\]/.exec(where);
+  if (!place) return null;
+  return sentReadings(state.rider)[Number(place[1])]?.key ?? null;
+}

@@ -1,0 +1,243 @@
+// The engine's answers, as they stand on the wire. null: not known. Lengths are millimetres, dates YYYY-MM-DD.
+
+export type Stage = "gliding" | "side_wheels" | "starting" | "riding";
+export type Verdict = "fits_now" | "close_call" | "too_tall" | "outgrown" | "not_measured";
+export type BikeKind = "pedal" | "balance";
+export type Basis = "measured" | "estimated_from_stature" | "estimated_from_age";
+export type Brake = "front hand" | "rear hand" | "coaster";
+export type Foot = "flat" | "ball" | "tiptoe" | "off_the_floor";
+
+/** A problem or a question: a stable code, the figures of the sentence, and the engine's English for both. */
+export interface Note {
+  code: string;
+  where: string;
+  problem: string;
+  expected: string;
+  figures: Record<string, string>;
+  line?: number;
+  column?: number;
+}
+
+export interface Refusal {
+  error: Note;
+  set_aside?: SetAside[];
+}
+
+/** A bike that could not be used, with the text it stands as in the file. */
+export interface SetAside {
+  number: number;
+  id: string | null;
+  name: string | null;
+  code: string;
+  where: string;
+  line: number | null;
+  column: number | null;
+  problem: string;
+  expected: string;
+  figures: Record<string, string>;
+  source: string;
+}
+
+export interface ListFacts {
+  title: string | null;
+  measured_on: string | null;
+  units: string;
+  currency: string | null;
+  bikes: number;
+}
+
+export interface BikeFacts {
+  id: string;
+  name: string;
+  kind: BikeKind | null;
+  wheel: {
+    text: string;
+    nominal_in: number | null;
+    bead_seat_mm: number | null;
+    tyre_mm: number | null;
+  } | null;
+  saddle_lowest_mm: number | null;
+  saddle_highest_mm: number | null;
+  standover_mm: number | null;
+  lever_reach_mm: number | null;
+  crank_mm: number | null;
+  mass_kg: number | null;
+  rider_mass_limit_kg: number | null;
+  brakes: Brake[] | null;
+  gears: number | null;
+  price: number | null;
+  currency: string | null;
+  colours: string[];
+  condition: string | null;
+  available: boolean | null;
+  notes: string | null;
+}
+
+export interface LoadAnswer {
+  list: ListFacts;
+  set_aside: SetAside[];
+  notes: Note[];
+}
+
+export interface ListAnswer {
+  list: ListFacts | null;
+  bikes: BikeFacts[];
+  set_aside: SetAside[];
+  notes: Note[];
+}
+
+export interface SaddleWindow {
+  low: number;
+  target: number;
+  high: number;
+}
+
+/** 10, 50 and 90 % of the forecast; null: beyond the forecast's horizon. */
+export interface DateRange {
+  p10: string | null;
+  p50: string | null;
+  p90: string | null;
+}
+
+export interface MonthsOfFit {
+  mean: number;
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
+export interface WheelSize {
+  nominal_in: number;
+  from: "list" | "common_practice";
+  /** Counts are of the open list; null by common practice. */
+  bikes: number | null;
+  fit_now: number | null;
+  close_calls: number | null;
+  reason: "only_one" | "room_to_grow" | "smaller_also";
+  why: string;
+}
+
+export interface Check {
+  what: string;
+  state: "ok" | "look" | "stop" | "unknown";
+  why: string;
+  source: string;
+}
+
+export interface Raise {
+  on: string;
+  saddle_mm: number;
+}
+
+export interface JudgedBike {
+  id: string;
+  name: string;
+  taped: boolean;
+  kind: BikeKind | null;
+  /** A balance bike is nothing for a rider who pedals, nor the other way round. */
+  suits_stage: boolean;
+  wheel_nominal_in: number | null;
+  span_mm: { lowest: number | null; highest: number | null };
+  price: number | null;
+  currency: string | null;
+  mass_kg: number | null;
+  verdict: Verdict;
+  fits_probability: number | null;
+  margin_mm: number | null;
+  saddle_mm: number | null;
+  above_lowest_mm: number | null;
+  below_highest_mm: number | null;
+  to_measure: string[];
+  notes?: Note[];
+  fits_from?: DateRange | null;
+  outgrown?: DateRange | null;
+  months_of_fit?: MonthsOfFit | null;
+  raise?: Raise[];
+  cost_per_month?: number | null;
+  checks?: Check[];
+}
+
+export interface JudgedRider {
+  inseam_mm: { mean: number; sd: number };
+  basis: Basis;
+  stage: Stage;
+  window_mm: SaddleWindow;
+  wheel_sizes: WheelSize[];
+  notes: Note[];
+}
+
+export interface LeftOut {
+  id: string;
+  name: string;
+  because: string[];
+}
+
+export interface AssessAnswer {
+  rider: JudgedRider;
+  bikes: JudgedBike[];
+  left_out: LeftOut[];
+  set_aside: SetAside[];
+}
+
+export interface ForecastMonth {
+  on: string;
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
+export interface StageWindow {
+  from: string;
+  stage: Stage;
+  low_mm: number;
+  target_mm: number;
+  high_mm: number;
+}
+
+/** All readings of one day as one, in shoes. */
+export interface DayReading {
+  on: string;
+  inseam_mm: number;
+  sd_mm: number;
+  count: number;
+}
+
+export interface ForecastAnswer {
+  today: ForecastMonth;
+  months: ForecastMonth[];
+  readings: DayReading[];
+  less_certain_for_young_child: boolean;
+  stages: StageWindow[];
+  basis: Basis;
+}
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+export interface WheelDrawing extends Point {
+  radius: number;
+  rim: number;
+}
+
+/** A bike seen from its right side: x forward from the rear axle, y up from the floor. */
+export interface SideViewAnswer {
+  rear_wheel: WheelDrawing;
+  front_wheel: WheelDrawing;
+  bottom_bracket: Point;
+  crank_mm: number;
+  seat_tube: { bottom: Point; top: Point };
+  saddle: { x: number; lowest: Point | null; highest: Point | null; setting: Point | null };
+  head: { top: Point; bottom: Point };
+  grip: Point;
+  top_tube: { front: Point; rear: Point };
+  inseam_mm: number;
+  window_mm: SaddleWindow;
+  foot: Foot | null;
+  assumed: string[];
+}
+
+export function isRefusal(answer: object): answer is Refusal {
+  return "error" in answer;
+}

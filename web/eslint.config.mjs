@@ -1,0 +1,62 @@
+// Lint rules of the page: TypeScript's strict set, the rules of hooks, and the page's own promises.
+import js from "@eslint/js";
+import hooks from "eslint-plugin-react-hooks";
+import { defineConfig } from "eslint/config";
+import tseslint from "typescript-eslint";
+
+/** What the page promises its readers: no network, nothing stored, no markup made from text. */
+const promises = {
+  "no-restricted-globals": [
+    "error",
+    { name: "fetch", message: "The page asks nothing of the network." },
+    { name: "XMLHttpRequest", message: "The page asks nothing of the network." },
+    { name: "localStorage", message: "Nothing is stored on the device." },
+    { name: "sessionStorage", message: "Nothing is stored on the device." },
+    { name: "indexedDB", message: "Nothing is stored on the device." },
+  ],
+  "no-restricted-properties": [
+    "error",
+    { property: "innerHTML", message: "Text reaches the page as text nodes only." },
+    { property: "outerHTML", message: "Text reaches the page as text nodes only." },
+    { property: "insertAdjacentHTML", message: "Text reaches the page as text nodes only." },
+    { object: "document", property: "title", message: "The component does not own the document." },
+    { object: "document", property: "body", message: "The component does not own the document." },
+  ],
+  "no-restricted-syntax": [
+    "error",
+    {
+      selector: "JSXAttribute[name.name='dangerouslySetInnerHTML']",
+      message: "Text reaches the page as text nodes only.",
+    },
+    {
+      selector: "CallExpression[callee.property.name=/^toLocale(Date|Time)?String$/]",
+      message: "Figures are formatted in figures/ alone.",
+    },
+  ],
+  "no-eval": "error",
+  "no-implied-eval": "error",
+  "no-console": "error",
+};
+
+export default defineConfig(
+  { ignores: ["node_modules/"] },
+  js.configs.recommended,
+  {
+    files: ["**/*.ts", "**/*.tsx"],
+    extends: [tseslint.configs.strictTypeChecked, tseslint.configs.stylisticTypeChecked],
+    plugins: { "react-hooks": hooks },
+    languageOptions: { parserOptions: { projectService: true } },
+    rules: {
+      ...promises,
+      "@typescript-eslint/method-signature-style": "error",
+      "react-hooks/rules-of-hooks": "error",
+      "react-hooks/exhaustive-deps": "error",
+      "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      "@typescript-eslint/no-confusing-void-expression": ["error", { ignoreArrowShorthand: true }],
+    },
+  },
+  {
+    files: ["**/*.mjs"],
+    languageOptions: { globals: { process: "readonly", URL: "readonly", console: "readonly" } },
+  },
+);

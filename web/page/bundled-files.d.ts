@@ -1,0 +1,16 @@
+// What the bundler hands over for files that are no scripts (see build.mjs).
+
+declare module "*.css" {
+  const sheet: string;
+  export default sheet;
+}
+
+declare module "*.json" {
+  const text: string;
+  export default text;
+}
+
+declare module "engine-wasm" {
+  const bytes: Uint8Array<ArrayBuffer>;
+  export default bytes;
+}

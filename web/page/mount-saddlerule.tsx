@@ -1,0 +1,87 @@
+// Puts Saddlerule into an element of any document. Nothing outside that element is touched.
+import { render } from "preact";
+import { openEngine } from "../../wasm-bindings/engine-client.js";
+import { engineDoor } from "../engine/engine-door";
+import type { Engine } from "../engine/engine-door";
+import { keepAnswered } from "../engine/keep-answered";
+import { openList } from "../engine/list-opening";
+import { questions } from "../engine/questions";
+import type { TypedUnit } from "../engine/wire-requests";
+import { createFigures } from "../figures/format-figures";
+import { firstState } from "../state/page-state";
+import type { PageState } from "../state/page-state";
+import { createStore } from "../state/store";
+import sheet from "../style/saddlerule.css";
+import { english } from "../texts/en";
+import { PageContext } from "./page-context";
+import { SaddleruleRoot } from "./saddlerule-root";
+import { sealedRoom } from "./seal-style";
+
+export interface SaddleruleOptions {
+  /** The engine's wasm. */
+  engineBytes: Uint8Array<ArrayBuffer>;
+  /** YYYY-MM-DD; the device's date when left out. */
+  today?: string;
+  /** The unit to begin with; by the reader's region when left out. */
+  unit?: TypedUnit;
+}
+
+/** Shows Saddlerule inside `host`. Returns the way to take it away again. */
+export function mountSaddlerule(host: Element, options: SaddleruleOptions): () => void {
+  const texts = english;
+  const locale = localeFor(texts.language);
+  const store = createStore(firstState(options.today ?? dateOnDevice(), options.unit ?? unitFor(locale)));
+  const engines = openEngines(options.engineBytes);
+  const floor = sealedRoom(host, sheet);
+
+  const draw = (state: PageState): void => {
+    const tools = {
+      texts,
+      figures: createFigures(locale, state.unit, texts.units),
+      change: store.change,
+      openList: (source: Parameters<typeof openList>[2]) => void openList(store, engines.rack, source),
+    };
+    render(
+      <PageContext.Provider value={tools}>
+        <SaddleruleRoot state={state} />
+      </PageContext.Provider>,
+      floor,
+    );
+  };
+
+  draw(store.read());
+  const stopDrawing = store.subscribe(draw);
+  const stopAsking = keepAnswered(store, engines, questions);
+  return () => {
+    stopAsking();
+    stopDrawing();
+    render(null, floor);
+    floor.remove();
+  };
+}
+
+/** Both engines run the same module: one holds the list, the other judges single bikes beside it. */
+function openEngines(bytes: Uint8Array<ArrayBuffer>): { rack: Engine; bench: Engine } {
+  let compiling: Promise<WebAssembly.Module> | null = null;
+  const open = async (): Promise<Engine> => {
+    compiling ??= WebAssembly.compile(bytes);
+    return openEngine(await compiling);
+  };
+  return { rack: engineDoor(open), bench: engineDoor(open) };
+}
+
+/** The reader's own form of the page's language, such as en-GB. */
+function localeFor(language: string): string {
+  return navigator.languages.find((wanted) => wanted.split("-")[0] === language) ?? language;
+}
+
+/** Regions where a tape measure is read in inches first. */
+function unitFor(locale: string): TypedUnit {
+  return ["US", "LR", "MM"].includes(new Intl.Locale(locale).region ?? "") ? "in" : "cm";
+}
+
+function dateOnDevice(): string {
+  const now = new Date();
+  const twoDigits = (number: number): string => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
+}

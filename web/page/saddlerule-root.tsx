@@ -1,0 +1,109 @@
+// The frame of the page: its head, the screens and the way between them.
+import { useLayoutEffect, useRef } from "preact/hooks";
+import { Mark, ScreenSign } from "../drawings/signs";
+import { CountsAloud } from "../screens/rack/rack-head";
+import { OneBike } from "../screens/bike/one-bike";
+import { TapeOne } from "../screens/tape-one";
+import { TheList } from "../screens/the-list";
+import { TheRack } from "../screens/rack/the-rack";
+import { TheRider } from "../screens/rider/the-rider";
+import type { PageState, Screen } from "../state/page-state";
+import { went } from "../state/screen-changes";
+import { usePage } from "./page-context";
+
+type Tab = "rider" | "rack" | "tape" | "list";
+
+const tabs: Tab[] = ["rider", "rack", "tape", "list"];
+
+export function SaddleruleRoot({ state }: { state: PageState }) {
+  const { texts } = usePage();
+  const { screen } = state;
+  const place = useArrival(screen);
+  /** On a wide page the rider stands on the left, and the rack beside it. */
+  const shows = (name: Screen["name"]): string =>
+    `screen ${name}${screen.name === name ? " current" : ""}` +
+    (screen.name === "rider" && name === "rack" ? " beside-rider" : "");
+  return (
+    <div ref={place} class="frame" lang={texts.language}>
+      <header class="head">
+        <Mark />
+        <h1>{texts.name}</h1>
+      </header>
+      <div class="screens">
+        <section class={shows("rider")}>
+          <TheRider state={state} />
+        </section>
+        <section class={shows("rack")}>
+          <TheRack state={state} />
+        </section>
+        {screen.name === "bike" && (
+          <section class={shows("bike")}>
+            <OneBike state={state} id={screen.id} />
+          </section>
+        )}
+        {screen.name === "tape" && (
+          <section class={shows("tape")}>
+            <TapeOne state={state} />
+          </section>
+        )}
+        {screen.name === "list" && (
+          <section class={shows("list")}>
+            <TheList state={state} />
+          </section>
+        )}
+      </div>
+      <Navigation screen={screen} />
+      <CountsAloud answer={state.judged.answer} />
+    </div>
+  );
+}
+
+function Navigation({ screen }: { screen: Screen }) {
+  const { texts, change } = usePage();
+  const current: Tab = screen.name === "bike" ? "rack" : screen.name;
+  return (
+    <nav class="navigation" aria-label={texts.navigation.label}>
+      {tabs.map((tab) => (
+        <button
+          key={tab}
+          type="button"
+          class={`to-${tab}${current === "rider" && tab === "rack" ? " beside-rider" : ""}`}
+          {...(current === tab ? { "aria-current": "page" as const } : {})}
+          onClick={() => change(went({ name: tab }))}
+        >
+          <ScreenSign screen={tab} />
+          {texts.navigation[tab]}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+/**
+ * On arriving at a screen the focus goes to its heading, or, coming back from one bike, to that bike's place on the rack.
+ * The first screen takes no focus: nobody went anywhere yet.
+ */
+function useArrival(screen: Screen) {
+  const place = useRef<HTMLDivElement>(null);
+  const before = useRef(screen);
+  useLayoutEffect(() => {
+    const from = before.current;
+    before.current = screen;
+    if (from === screen || place.current === null) return;
+    const backTo = from.name === "bike" && screen.name === "rack" ? bikeOnRack(place.current, from.id) : null;
+    if (backTo !== null) {
+      backTo.focus({ preventScroll: true });
+      backTo.scrollIntoView({ block: "center" });
+      return;
+    }
+    const title = place.current.querySelector<HTMLElement>(".screen.current .screen-title");
+    title?.focus({ preventScroll: true });
+    place.current.scrollIntoView({ block: "start" });
+  }, [screen]);
+  return place;
+}
+
+function bikeOnRack(root: Element, id: string): HTMLElement | null {
+  const names = root.querySelectorAll<HTMLElement>(".row-name");
+  return [...names].find((name) => name.dataset.bike === id) ?? null;
+}

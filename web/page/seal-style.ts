@@ -1,0 +1,22 @@
+// The component's own room: a shadow root into which no style of the document reaches, and out of which none goes.
+
+/** Attaches a shadow root to `host` with `sheet` in it, and gives the place to draw into. */
+export function sealedRoom(host: Element, sheet: string): HTMLElement {
+  const room = host.shadowRoot ?? host.attachShadow({ mode: "open" });
+  adopt(room, sheet);
+  const floor = document.createElement("div");
+  room.append(floor);
+  return floor;
+}
+
+function adopt(room: ShadowRoot, sheet: string): void {
+  if ("adoptedStyleSheets" in room) {
+    const adopted = new CSSStyleSheet();
+    adopted.replaceSync(sheet);
+    room.adoptedStyleSheets = [adopted];
+    return;
+  }
+  const element = document.createElement("style");
+  element.textContent = sheet;
+  (room as ShadowRoot).append(element);
+}

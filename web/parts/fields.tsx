@@ -1,0 +1,123 @@
+// Fields for what is typed. Text stays as typed; what is wrong with it is said below, by the engine.
+import { Select } from "./choices";
+import { usePage } from "../page/page-context";
+import type { MonthEntry } from "../state/page-state";
+
+interface TextFieldProps {
+  /** Unique within the page. */
+  id: string;
+  label: string;
+  /** The label is read aloud only. */
+  labelHidden?: boolean;
+  text: string;
+  onType: (text: string) => void;
+  placeholder?: string;
+  hint?: string | undefined;
+  problem?: string | null;
+  /** A figure, typed on the keyboard that has digits and the slash of fractions. */
+  kind?: "figure" | "plain";
+  big?: boolean;
+}
+
+export function TextField({
+  id,
+  label,
+  labelHidden = false,
+  text,
+  onType,
+  placeholder,
+  hint,
+  problem = null,
+  kind = "figure",
+  big = false,
+}: TextFieldProps) {
+  const problemId = `${id}-problem`;
+  return (
+    <div class={big ? "typed" : "field"}>
+      <label class={labelHidden ? "aloud" : "label"} for={id}>
+        {label}
+        {hint !== undefined && <span class="hint">{hint}</span>}
+      </label>
+      <input
+        id={id}
+        type="text"
+        autoComplete="off"
+        spellcheck={false}
+        maxLength={200}
+        {...(kind === "figure" ? { inputMode: "decimal" as const } : {})}
+        {...(placeholder === undefined ? {} : { placeholder })}
+        value={text}
+        aria-invalid={problem !== null}
+        {...(problem === null ? {} : { "aria-describedby": problemId })}
+        onInput={(event) => onType(event.currentTarget.value)}
+      />
+      {!big && problem !== null && <Problem id={problemId} text={problem} />}
+    </div>
+  );
+}
+
+export function Problem({ id, text }: { id?: string; text: string }) {
+  return (
+    <p class="problem" {...(id === undefined ? {} : { id })}>
+      {text}
+    </p>
+  );
+}
+
+interface MonthFieldProps {
+  legend: string;
+  hint?: string;
+  chosen: MonthEntry;
+  /** The years to choose from, in the order of the list. */
+  years: string[];
+  onChoose: (month: MonthEntry) => void;
+}
+
+const months = Array.from({ length: 12 }, (_, place) => place + 1);
+
+/** Month and year from two lists: every browser has those. */
+export function MonthField({ legend, hint, chosen, years, onChoose }: MonthFieldProps) {
+  const { texts, figures } = usePage();
+  const open = { value: "", label: texts.rider.notSaid };
+  const monthOptions = months.map((month) => ({
+    value: String(month).padStart(2, "0"),
+    label: figures.monthName(month),
+  }));
+  return (
+    <fieldset class="stack">
+      <legend>{legend}</legend>
+      {hint !== undefined && <p class="soft">{hint}</p>}
+      <div class="pair">
+        <Select
+          label={texts.rider.month}
+          options={[open, ...monthOptions]}
+          chosen={chosen.month}
+          onChoose={(month) => onChoose({ ...chosen, month })}
+        />
+        <Select
+          label={texts.rider.year}
+          options={[open, ...years.map((year) => ({ value: year, label: year }))]}
+          chosen={chosen.year}
+          onChoose={(year) => onChoose({ ...chosen, year })}
+        />
+      </div>
+    </fieldset>
+  );
+}
+
+export function TickField({
+  label,
+  ticked,
+  onTick,
+}: {
+  label: string;
+  ticked: boolean;
+  onTick: (on: boolean) => void;
+}) {
+  return (
+    <label class="tick-choice">
+      <input type="checkbox" checked={ticked} onChange={(event) => onTick(event.currentTarget.checked)} />
+      {label}
+    </label>
+  );
+}

@@ -1,0 +1,23 @@
+// Something folded away under a line that says what it is.
+import type { ComponentChildren } from "preact";
+
+interface FoldProps {
+  title: ComponentChildren;
+  more?: string;
+  open?: boolean;
+  children: ComponentChildren;
+}
+
+export function Fold({ title, more, open = false, children }: FoldProps) {
+  return (
+    <details class="fold" open={open}>
+      <summary>
+        <span>
+          {title}
+          {more !== undefined && <small> {more}</small>}
+        </span>
+      </summary>
+      <div class="stack">{children}</div>
+    </details>
+  );
+}

@@ -1,0 +1,46 @@
+// Ways to a list of bikes: a file on the device, or one of the invented samples inside the page.
+import { samples } from "../engine/samples";
+import { fileSource } from "../engine/list-opening";
+import { usePage } from "../page/page-context";
+import type { ListState } from "../state/page-state";
+
+export function ListChooser({ list }: { list: ListState }) {
+  const { texts, openList } = usePage();
+  const words = list.busy
+    ? texts.list.busy
+    : list.loaded === null
+      ? texts.list.choose
+      : texts.list.chooseOther;
+  return (
+    <label class="button main wide file-choice">
+      <input
+        type="file"
+        onChange={(event) => {
+          const field = event.currentTarget;
+          const file = field.files?.[0];
+          if (file !== undefined) openList(fileSource(file));
+          // The same file can then be chosen once more, after it was mended.
+          field.value = "";
+        }}
+      />
+      {words}
+    </label>
+  );
+}
+
+export function SampleChooser() {
+  const { texts, openList } = usePage();
+  return (
+    <section class="stack" aria-label={texts.list.samples}>
+      <h3>{texts.list.samples}</h3>
+      <p class="soft">{texts.list.samplesWhy}</p>
+      <div class="buttons">
+        {samples.map((sample) => (
+          <button key={sample.name} type="button" class="button" onClick={() => openList(sample)}>
+            {texts.list[sample.label]}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}

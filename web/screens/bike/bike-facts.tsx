@@ -1,0 +1,54 @@
+// What the list says about one bike. What it does not say is left out.
+import type { BikeFacts } from "../../engine/wire-answers";
+import type { Figures } from "../../figures/format-figures";
+import { usePage } from "../../page/page-context";
+import { Fold } from "../../parts/fold";
+import type { Texts } from "../../texts/en";
+
+function factRows(texts: Texts, figures: Figures, facts: BikeFacts): [string, string | null][] {
+  const { fact } = texts.bike;
+  const when = <Value,>(value: Value | null, form: (value: Value) => string): string | null =>
+    value === null ? null : form(value);
+  const length = (mm: number | null): string | null => when(mm, figures.length);
+  const { saddle_lowest_mm: lowest, saddle_highest_mm: highest } = facts;
+  return [
+    [fact.wheel, when(facts.wheel, (wheel) => wheel.text)],
+    [
+      fact.span,
+      lowest !== null && highest !== null
+        ? texts.window.range(figures.bareLength(lowest), figures.length(highest))
+        : texts.rack.bar(length(lowest), length(highest)),
+    ],
+    [fact.standover, length(facts.standover_mm)],
+    [fact.mass, when(facts.mass_kg, figures.mass)],
+    [fact.brakes, when(facts.brakes, (brakes) => brakes.map((brake) => texts.bike.brakes[brake]).join(", "))],
+    [fact.gears, when(facts.gears, figures.number)],
+    [fact.price, when(facts.price, (price) => figures.money(price, facts.currency))],
+    [fact.colours, facts.colours.length === 0 ? null : facts.colours.join(", ")],
+    [fact.condition, facts.condition],
+    [fact.riderLimit, when(facts.rider_mass_limit_kg, figures.mass)],
+    [fact.available, when(facts.available, (available) => (available ? texts.bike.yes : texts.bike.no))],
+    [fact.notes, facts.notes],
+  ];
+}
+
+export function BikeFactsTable({ facts }: { facts: BikeFacts }) {
+  const { texts, figures } = usePage();
+  return (
+    <section class="sheet">
+      <Fold title={texts.bike.facts} open>
+        <dl class="facts">
+          {factRows(texts, figures, facts).map(
+            ([name, value]) =>
+              value !== null && (
+                <div key={name}>
+                  <dt>{name}</dt>
+                  <dd>{value}</dd>
+                </div>
+              ),
+          )}
+        </dl>
+      </Fold>
+    </section>
+  );
+}

@@ -1,0 +1,137 @@
+// One bike: where the saddle goes, the bike from the side, how long it lasts, and what else is known.
+import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
+import { usePage } from "../../page/page-context";
+import { Cautions } from "../../parts/cautions";
+import { Notes } from "../../parts/notes";
+import { ScreenHead } from "../../parts/screen-head";
+import { VerdictSign } from "../../parts/verdict-sign";
+import type { PageState } from "../../state/page-state";
+import { wantsCleared, went } from "../../state/screen-changes";
+import { lastingWords, settingWords } from "../rack/verdict-words";
+import { BikeChecks } from "./bike-checks";
+import { BikeFactsTable } from "./bike-facts";
+import { BikeGrowth } from "./bike-growth";
+import { BikeDrawing } from "./bike-drawing";
+
+export function OneBike({ state, id }: { state: PageState; id: string }) {
+  const { texts } = usePage();
+  const judged = state.judged.answer?.bikes.find((bike) => bike.id === id) ?? null;
+  const facts = state.list.loaded?.bikes.find((bike) => bike.id === id) ?? null;
+  const name = judged?.name ?? facts?.name ?? texts.bike.gone;
+  return (
+    <>
+      <BackToRack />
+      <ScreenHead title={name} />
+      <div class="inset stack">
+        {judged === null ? (
+          <Unjudged state={state} id={id} facts={facts} />
+        ) : (
+          <Judged state={state} judged={judged} facts={facts} />
+        )}
+        <Cautions />
+      </div>
+    </>
+  );
+}
+
+function BackToRack() {
+  const { texts, change } = usePage();
+  return (
+    <button type="button" class="plain-link back" onClick={() => change(went({ name: "rack" }))}>
+      <span aria-hidden="true">← </span>
+      {texts.bike.back}
+    </button>
+  );
+}
+
+interface JudgedProps {
+  state: PageState;
+  judged: JudgedBike;
+  facts: BikeFacts | null;
+}
+
+function Judged({ state, judged, facts }: JudgedProps) {
+  const { texts, figures } = usePage();
+  const lasting = lastingWords(texts, figures, judged);
+  const { sideView, forecast } = state.bike;
+  return (
+    <>
+      <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
+        <p class="verdict large">
+          <VerdictSign verdict={judged.verdict} />
+          {texts.rack.verdicts[judged.verdict]}
+        </p>
+        <p>{settingWords(texts, figures, judged)}</p>
+        {lasting !== null && <p>{lasting}</p>}
+        <Notes notes={judged.notes ?? []} />
+        <Setting judged={judged} />
+      </section>
+      {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} />}
+      <BikeGrowth judged={judged} forecast={forecast} />
+      <BikeChecks checks={judged.checks ?? []} />
+      {facts !== null && <BikeFactsTable facts={facts} />}
+    </>
+  );
+}
+
+/** The setting as three heights, for three ways of measuring it. */
+function Setting({ judged }: { judged: JudgedBike }) {
+  const { texts, figures } = usePage();
+  const rows: [number | null, string][] = [
+    [judged.saddle_mm, texts.bike.aboveFloor],
+    [judged.above_lowest_mm, texts.bike.aboveLowest],
+    [judged.below_highest_mm, texts.bike.belowHighest],
+  ];
+  if (judged.saddle_mm === null || judged.verdict === "too_tall" || judged.verdict === "outgrown")
+    return null;
+  return (
+    <dl class="settings">
+      {rows.map(
+        ([height, words]) =>
+          height !== null && (
+            <div key={words}>
+              <dt>{words}</dt>
+              <dd class="figure">{figures.length(height)}</dd>
+            </div>
+          ),
+      )}
+    </dl>
+  );
+}
+
+interface UnjudgedProps {
+  state: PageState;
+  id: string;
+  facts: BikeFacts | null;
+}
+
+function Unjudged({ state, id, facts }: UnjudgedProps) {
+  const { texts, change } = usePage();
+  const hidden = state.judged.answer?.left_out.some((bike) => bike.id === id) ?? false;
+  return (
+    <>
+      {hidden ? (
+        <section class="sheet stack">
+          <p>{texts.bike.hidden}</p>
+          <button type="button" class="button wide" onClick={() => change(wantsCleared())}>
+            {texts.wishes.showAll}
+          </button>
+        </section>
+      ) : (
+        facts !== null && (
+          <section class="sheet stack">
+            <p>{texts.rack.noReading}</p>
+            <button
+              type="button"
+              class="button main wide onward"
+              onClick={() => change(went({ name: "rider" }))}
+            >
+              {texts.rack.toRider}
+            </button>
+          </section>
+        )
+      )}
+      {facts !== null && <BikeFactsTable facts={facts} />}
+    </>
+  );
+}

@@ -1,0 +1,73 @@
+// Over the rack: how many bikes fit, said aloud when it changes, and the unit that lengths are shown in.
+import { useEffect, useState } from "preact/hooks";
+import type { AssessAnswer, Verdict } from "../../engine/wire-answers";
+import type { TypedUnit } from "../../engine/wire-requests";
+import { usePage } from "../../page/page-context";
+import { Switch } from "../../parts/choices";
+import { shownIn } from "../../state/rider-changes";
+import type { Texts } from "../../texts/en";
+
+const verdicts: Verdict[] = ["fits_now", "close_call", "too_tall", "outgrown", "not_measured"];
+
+/** "3 fit now, 1 close call, 2 too tall". */
+function countWords(texts: Texts, answer: AssessAnswer): string[] {
+  const counts = new Map<Verdict, number>();
+  for (const { verdict } of answer.bikes) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
+  return verdicts
+    .filter((verdict) => counts.has(verdict) || verdict === "fits_now")
+    .map((verdict) => texts.rack.counts[verdict](counts.get(verdict) ?? 0));
+}
+
+export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
+  const { texts } = usePage();
+  const [fitting, ...others] = countWords(texts, answer);
+  return (
+    <p>
+      <strong class="count-first">{fitting}</strong>
+      {others.length > 0 && `, ${others.join(", ")}`}
+    </p>
+  );
+}
+
+const settled = 700;
+
+/** Read aloud once the counts have stood for a moment, wherever on the page somebody is. */
+export function CountsAloud({ answer }: { answer: AssessAnswer | null }) {
+  const { texts } = usePage();
+  const words =
+    answer === null || answer.bikes.length === 0
+      ? ""
+      : texts.rack.announced(countWords(texts, answer).join(", "));
+  const [said, setSaid] = useState("");
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      setSaid(words);
+    }, settled);
+    return () => {
+      clearTimeout(timer);
+    };
+  }, [words]);
+  return (
+    <p class="aloud" role="status">
+      {said}
+    </p>
+  );
+}
+
+export function DisplayUnit({ unit }: { unit: TypedUnit }) {
+  const { texts, change } = usePage();
+  return (
+    <Switch
+      name="shown-in"
+      legend={texts.shownIn}
+      legendShown={false}
+      small
+      chosen={unit}
+      onChoose={(chosen) => change(shownIn(chosen))}
+      options={[
+        { value: "cm", label: texts.units.cm },
+        { value: "in", label: texts.units.in },
+      ]}
+    />
+  );
+}

@@ -1,0 +1,50 @@
+// One bike on the rack: seen as a span first, then told in words.
+import type { HeightScale } from "../../drawings/height-scale";
+import { SpanBar } from "../../drawings/span-bar";
+import { usePage } from "../../page/page-context";
+import { VerdictSign } from "../../parts/verdict-sign";
+import { went } from "../../state/screen-changes";
+import type { RackBike } from "./rack-bikes";
+import { lastingWords, settingWords } from "./verdict-words";
+
+export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale }) {
+  const { texts, figures, change } = usePage();
+  const { judged } = bike;
+  const lasting = judged === null ? null : lastingWords(texts, figures, judged);
+  const price = bike.price === null ? null : figures.money(bike.price, bike.currency);
+  return (
+    <article class="row">
+      <p class="row-head">
+        {judged !== null && (
+          <span class="verdict">
+            <VerdictSign verdict={judged.verdict} />
+            {texts.rack.verdicts[judged.verdict]}
+          </span>
+        )}
+        <span class="row-facts figure">
+          {bike.taped && <span>{texts.rack.taped}</span>}
+          {bike.wheelInches !== null && <span>{texts.rack.wheel(figures.number(bike.wheelInches))}</span>}
+          {price !== null && <span>{price}</span>}
+        </span>
+      </p>
+      <h3>
+        <button
+          type="button"
+          class="row-name"
+          data-bike={bike.id}
+          onClick={() => change(went({ name: "bike", id: bike.id }))}
+        >
+          {bike.name}
+        </button>
+      </h3>
+      <SpanBar
+        scale={scale}
+        span={bike.span}
+        verdict={judged?.verdict ?? null}
+        saddle={judged?.saddle_mm ?? null}
+      />
+      {judged !== null && <p class="row-setting">{settingWords(texts, figures, judged)}</p>}
+      {lasting !== null && <p class="soft">{lasting}</p>}
+    </article>
+  );
+}

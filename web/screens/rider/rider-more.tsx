@@ -1,0 +1,64 @@
+// What nobody has to say about a rider, and why it helps.
+import { Switch } from "../../parts/choices";
+import { MonthField, TextField } from "../../parts/fields";
+import { worded } from "../../parts/notes";
+import { usePage } from "../../page/page-context";
+import { movesOn } from "../../state/request-building";
+import { riderSaid } from "../../state/rider-changes";
+import type { PageState } from "../../state/page-state";
+
+const oldestRider = 18;
+const yearsAhead = 4;
+
+/** Whole years from `first`, `count` of them, upwards or downwards. */
+function yearsFrom(first: number, count: number, step: 1 | -1): string[] {
+  return Array.from({ length: count }, (_, place) => String(first + step * place));
+}
+
+export function RiderMore({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const { rider, today } = state;
+  const thisYear = Number(today.slice(0, 4));
+  const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
+  const { refusal } = state.judged;
+  const statureProblem = refusal?.where.startsWith("rider.stature") === true ? worded(texts, refusal) : null;
+  return (
+    <div class="stack">
+      <p class="soft">{texts.rider.moreWhy}</p>
+      <MonthField
+        legend={texts.rider.born}
+        chosen={rider.born}
+        years={yearsFrom(thisYear, oldestRider + 1, -1)}
+        onChoose={(born) => change(riderSaid({ born }))}
+      />
+      <Switch
+        name="sex"
+        legend={texts.rider.sex}
+        chosen={rider.sex}
+        onChoose={(sex) => change(riderSaid({ sex }))}
+        options={[
+          { value: null, label: texts.rider.notSaid },
+          { value: "girl", label: texts.rider.girl },
+          { value: "boy", label: texts.rider.boy },
+        ]}
+      />
+      <p class="soft">{texts.rider.sexWhy}</p>
+      <TextField
+        id="stature"
+        label={`${texts.rider.stature} (${texts.units[rider.stature.unit]})`}
+        text={rider.stature.text}
+        problem={statureProblem}
+        onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
+      />
+      {movesOn(rider) && (
+        <MonthField
+          legend={ridingFrom}
+          hint={texts.rider.ridingFromWhy}
+          chosen={rider.ridingFrom}
+          years={yearsFrom(thisYear, yearsAhead, 1)}
+          onChoose={(month) => change(riderSaid({ ridingFrom: month }))}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,185 @@
+// The readings: those of today, typed large, and earlier ones kept by date.
+import { Switch } from "../../parts/choices";
+import { Problem, TextField, TickField } from "../../parts/fields";
+import { worded } from "../../parts/notes";
+import { usePage } from "../../page/page-context";
+import { readingKeyOf } from "../../engine/questions";
+import type { TypedUnit } from "../../engine/wire-requests";
+import {
+  readingAdded,
+  readingChanged,
+  readingRemoved,
+  riderUnitChosen,
+  shoesChosen,
+} from "../../state/rider-changes";
+import type { PageState, ReadingEntry } from "../../state/page-state";
+import type { Texts } from "../../texts/en";
+
+const units: TypedUnit[] = ["cm", "in"];
+const mostOfADay = 4;
+
+/** What is wrong with one reading, in words; null where nothing is. */
+function problemOf(state: PageState, texts: Texts, key: number): string | null {
+  const { refusal } = state.judged;
+  return refusal !== null && readingKeyOf(state, refusal.where) === key ? worded(texts, refusal) : null;
+}
+
+export function TodaysReadings({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const readings = state.rider.readings.filter((reading) => reading.on === state.today);
+  const newest = readings.at(-1);
+  const { unit } = newest?.figure ?? { unit: state.unit };
+  const problem =
+    readings.map(({ key }) => problemOf(state, texts, key)).find((text) => text !== null) ?? null;
+  return (
+    <section class="stack">
+      <div class="inseam">
+        <div class="inseam-figures stack">
+          {readings.map((reading, place) => (
+            <TodaysReading
+              key={reading.key}
+              reading={reading}
+              number={place + 1}
+              problem={problemOf(state, texts, reading.key)}
+            />
+          ))}
+        </div>
+        <Switch
+          name="unit"
+          legend={texts.rider.unit}
+          chosen={unit}
+          onChoose={(chosen) => change(riderUnitChosen(chosen))}
+          options={units.map((value) => ({ value, label: <UnitName unit={value} /> }))}
+        />
+        <Switch
+          name="shoes"
+          legend={texts.rider.shoes}
+          chosen={newest?.shoes ?? true}
+          onChoose={(shoes) => change(shoesChosen(shoes))}
+          options={[
+            { value: true, label: texts.rider.shoesOn },
+            { value: false, label: texts.rider.shoesOff },
+          ]}
+        />
+      </div>
+      {problem !== null && <Problem text={problem} />}
+      {readings.length < mostOfADay && newest?.figure.text.trim() !== "" && (
+        <button type="button" class="plain-link" onClick={() => change(readingAdded(state.today))}>
+          {texts.rider.again}
+        </button>
+      )}
+    </section>
+  );
+}
+
+function UnitName({ unit }: { unit: TypedUnit }) {
+  const { texts } = usePage();
+  return (
+    <>
+      <span aria-hidden="true">{texts.units[unit]}</span>
+      <span class="aloud">{texts.unitNames[unit]}</span>
+    </>
+  );
+}
+
+interface TodaysReadingProps {
+  reading: ReadingEntry;
+  number: number;
+  problem: string | null;
+}
+
+function TodaysReading({ reading, number, problem }: TodaysReadingProps) {
+  const { texts, change } = usePage();
+  const first = number === 1;
+  return (
+    <div class={first ? "reading" : "reading repeated"}>
+      <TextField
+        id={`reading-${reading.key}`}
+        label={first ? texts.rider.inseam : texts.rider.inseamAgain(number)}
+        text={reading.figure.text}
+        placeholder={texts.rider.inseamExample[reading.figure.unit]}
+        problem={problem}
+        big
+        onType={(text) => change(readingChanged(reading.key, { figure: { ...reading.figure, text } }))}
+      />
+      {!first && (
+        <button type="button" class="plain-link" onClick={() => change(readingRemoved(reading.key))}>
+          {texts.rider.remove}
+        </button>
+      )}
+    </div>
+  );
+}
+
+export function EarlierReadings({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const earlier = state.rider.readings.filter((reading) => reading.on !== state.today);
+  return (
+    <>
+      <p class="soft">{texts.rider.earlierWhy}</p>
+      <ul class="stack">
+        {earlier.map((reading) => (
+          <li key={reading.key}>
+            <EarlierReading
+              reading={reading}
+              today={state.today}
+              problem={problemOf(state, texts, reading.key)}
+            />
+          </li>
+        ))}
+      </ul>
+      <button type="button" class="button wide" onClick={() => change(readingAdded(""))}>
+        {texts.rider.addEarlier}
+      </button>
+    </>
+  );
+}
+
+interface EarlierReadingProps {
+  reading: ReadingEntry;
+  today: string;
+  problem: string | null;
+}
+
+function EarlierReading({ reading, today, problem }: EarlierReadingProps) {
+  const { texts, figures, change } = usePage();
+  const { key, figure, on, shoes } = reading;
+  return (
+    <div class="earlier stack">
+      <div class="pair">
+        <label class="field">
+          <span class="label">{texts.rider.readOn}</span>
+          <input
+            type="date"
+            value={on}
+            max={today}
+            onChange={(event) => change(readingChanged(key, { on: event.currentTarget.value }))}
+          />
+        </label>
+        <TextField
+          id={`reading-${key}`}
+          label={`${texts.rider.inseam} (${texts.units[figure.unit]})`}
+          text={figure.text}
+          placeholder={texts.rider.inseamExample[figure.unit]}
+          problem={problem}
+          onType={(text) => change(readingChanged(key, { figure: { ...figure, text } }))}
+        />
+      </div>
+      <div class="title-row">
+        <TickField
+          label={texts.rider.withShoes}
+          ticked={shoes}
+          onTick={(on) => change(readingChanged(key, { shoes: on }))}
+        />
+        <button
+          type="button"
+          class="plain-link"
+          aria-label={texts.rider.removeReading(figure.text, on === "" ? "" : figures.day(on))}
+          onClick={() => change(readingRemoved(key))}
+        >
+          {texts.rider.remove}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,95 @@
+// The rider: the inside leg, how the child rides, and what saddle height to look for.
+import { ScreenHead } from "../../parts/screen-head";
+import { CardChoice, Switch } from "../../parts/choices";
+import { Cautions } from "../../parts/cautions";
+import { Fold } from "../../parts/fold";
+import { StageSketch } from "../../drawings/stage-sketch";
+import { usePage } from "../../page/page-context";
+import { riderSaid } from "../../state/rider-changes";
+import type { PageState } from "../../state/page-state";
+import type { Stage } from "../../engine/wire-answers";
+import type { Confidence } from "../../engine/wire-requests";
+import { EarlierReadings, TodaysReadings } from "./rider-readings";
+import { MeasuringSteps } from "./measuring-steps";
+import { RiderMore } from "./rider-more";
+import { WindowResult } from "./window-result";
+
+const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
+const confidences: Confidence[] = ["wary", "usual", "bold"];
+
+export function TheRider({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const { rider, judged } = state;
+  const { answer } = judged;
+  return (
+    <>
+      <ScreenHead title={texts.rider.title}>
+        <p>{texts.rider.lead}</p>
+      </ScreenHead>
+      <div class="inset stack">
+        <TodaysReadings state={state} />
+
+        <section class="stack">
+          <h3>{texts.rider.stage}</h3>
+          <CardChoice
+            name="stage"
+            legend={texts.rider.stage}
+            chosen={rider.stage}
+            onChoose={(stage) => change(riderSaid({ stage }))}
+            options={stages.map((value) => ({
+              value,
+              label: (
+                <>
+                  <StageSketch stage={value} />
+                  <span>
+                    <strong>{texts.rider.stages[value].title}</strong>
+                    <span class="soft">{texts.rider.stages[value].more}</span>
+                  </span>
+                </>
+              ),
+            }))}
+          />
+          {rider.stage === "side_wheels" && (
+            <Switch
+              name="confidence"
+              legend={texts.rider.confidence}
+              chosen={rider.confidence}
+              onChoose={(confidence) => change(riderSaid({ confidence }))}
+              options={confidences.map((value) => ({ value, label: texts.rider.confidences[value] }))}
+            />
+          )}
+        </section>
+
+        {answer === null ? (
+          <section class="sheet stack">
+            <h3>{texts.measuring.title}</h3>
+            <MeasuringSteps />
+          </section>
+        ) : (
+          <WindowResult state={state} answer={answer} />
+        )}
+
+        <section class="sheet">
+          <Fold title={texts.rider.more} more={`(${texts.optional})`}>
+            <RiderMore state={state} />
+          </Fold>
+        </section>
+        <section class="sheet">
+          <Fold title={texts.rider.earlier} more={`(${texts.optional})`}>
+            <EarlierReadings state={state} />
+          </Fold>
+        </section>
+        {answer !== null && (
+          <section class="sheet">
+            <Fold title={texts.measuring.title}>
+              <MeasuringSteps />
+            </Fold>
+          </section>
+        )}
+        <div class="cautions-place">
+          <Cautions />
+        </div>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+// The answer before any bike: which saddle heights suit this rider now, and on which wheels to look for them.
+import { scaleOver } from "../../drawings/height-scale";
+import { TapeStrip } from "../../drawings/tape-strip";
+import type { AssessAnswer, JudgedRider } from "../../engine/wire-answers";
+import { usePage } from "../../page/page-context";
+import { Notes } from "../../parts/notes";
+import type { PageState } from "../../state/page-state";
+import { went } from "../../state/screen-changes";
+
+/** How much of the tape is shown on either side of the window. */
+const tapeAround = 120;
+
+export function WindowResult({ state, answer }: { state: PageState; answer: AssessAnswer }) {
+  const { texts, figures, change } = usePage();
+  const { rider } = answer;
+  const { low, target, high } = rider.window_mm;
+  const scale = scaleOver([low - tapeAround, high + tapeAround], { low: 0, high: 1000 });
+  const stale = state.judged.refusal !== null;
+  return (
+    <section class={stale ? "sheet stack stale" : "sheet stack"} aria-label={texts.window.title}>
+      <h3>{texts.window.title}</h3>
+      <p class="window-figures figure">
+        <strong>{texts.window.range(figures.bareLength(low), figures.length(high))}</strong>
+        <span>{texts.window.best(figures.length(target))}</span>
+      </p>
+      <TapeStrip
+        scale={scale}
+        window={rider.window_mm}
+        label={texts.window.drawing(figures.length(low), figures.length(high), figures.length(target))}
+      />
+      <p>{texts.window.how[rider.stage]}</p>
+      {rider.basis === "measured" ? (
+        <p class="soft">
+          {texts.window.readingWorth(
+            figures.length(rider.inseam_mm.mean),
+            figures.length(rider.inseam_mm.sd),
+          )}
+        </p>
+      ) : (
+        <p class="estimate">{texts.window.estimated[rider.basis]}</p>
+      )}
+      <Notes notes={rider.notes} />
+      <Wheels rider={rider} />
+      {stale && <p class="problem">{texts.window.stale}</p>}
+      <div class="buttons onward">
+        <button type="button" class="button main" onClick={() => change(went({ name: "rack" }))}>
+          {texts.window.toRack}
+        </button>
+        <button type="button" class="button" onClick={() => change(went({ name: "tape" }))}>
+          {texts.window.toTape}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Wheels({ rider }: { rider: JudgedRider }) {
+  const { texts, figures } = usePage();
+  const [first, ...others] = rider.wheel_sizes;
+  if (first === undefined) return <p>{texts.window.noWheels}</p>;
+  const named = texts.window.wheels(
+    figures.number(first.nominal_in),
+    others.map((size) => figures.number(size.nominal_in)),
+  );
+  return (
+    <div>
+      <p>
+        <strong>{named}</strong>
+      </p>
+      <p class="soft">
+        {first.fit_now === null ? texts.window.wheelsCommon : texts.window.wheelsList(first.fit_now)}
+      </p>
+    </div>
+  );
+}

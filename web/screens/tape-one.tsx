@@ -1,0 +1,191 @@
+// Tape one: a bike that is in no list, judged at once from two heights, and kept on the rack if it is worth it.
+import { scaleOver } from "../drawings/height-scale";
+import { SpanBar, WindowBand } from "../drawings/span-bar";
+import { TapeStrip } from "../drawings/tape-strip";
+import type { BikeKind } from "../engine/wire-answers";
+import { usePage } from "../page/page-context";
+import { Cautions } from "../parts/cautions";
+import { Switch } from "../parts/choices";
+import { TextField } from "../parts/fields";
+import { Fold } from "../parts/fold";
+import { Notes, worded } from "../parts/notes";
+import { ScreenHead } from "../parts/screen-head";
+import { VerdictSign } from "../parts/verdict-sign";
+import type { PageState, TapedBike } from "../state/page-state";
+import { plainNumber } from "../state/request-building";
+import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
+import { lastingWords, settingWords } from "./rack/verdict-words";
+
+type TextOfDraft = Exclude<keyof TapedBike, "kind" | "unit">;
+
+export function TapeOne({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const { draft, kept } = state.tape;
+  return (
+    <>
+      <ScreenHead title={texts.tape.title}>
+        <p>{texts.tape.lead}</p>
+      </ScreenHead>
+      <div class="inset stack">
+        <Switch
+          name="tape-unit"
+          legend={texts.rider.unit}
+          chosen={draft.unit}
+          onChoose={(unit) => change(draftTaped({ unit }))}
+          options={[
+            { value: "cm", label: texts.units.cm },
+            { value: "in", label: texts.units.in },
+          ]}
+        />
+        <div class="pair">
+          <DraftField state={state} field="lowest" wire="saddle_lowest" label={texts.tape.lowest} />
+          <DraftField state={state} field="highest" wire="saddle_highest" label={texts.tape.highest} />
+        </div>
+        <p class="soft">{texts.tape.highestHow}</p>
+        <DraftVerdict state={state} />
+        <section class="sheet">
+          <Fold title={texts.tape.more} more={`(${texts.optional})`}>
+            <MoreOfDraft state={state} />
+          </Fold>
+        </section>
+        {kept.length > 0 && (
+          <section class="sheet stack">
+            <h3>{texts.tape.kept}</h3>
+            <ul>
+              {kept.map(({ id, bike }) => (
+                <li key={id} class="title-row">
+                  <span>{bike.name}</span>
+                  <button
+                    type="button"
+                    class="plain-link"
+                    aria-label={texts.tape.removeKept(bike.name)}
+                    onClick={() => change(keptBikeRemoved(id))}
+                  >
+                    {texts.rider.remove}
+                  </button>
+                </li>
+              ))}
+            </ul>
+            <button type="button" class="button wide" onClick={() => change(went({ name: "rack" }))}>
+              {texts.window.toRack}
+            </button>
+          </section>
+        )}
+        <Cautions />
+      </div>
+    </>
+  );
+}
+
+interface DraftFieldProps {
+  state: PageState;
+  field: TextOfDraft;
+  /** The field's name in a list, by which the engine speaks of it. */
+  wire: string;
+  label: string;
+  placeholder?: string;
+  kind?: "figure" | "plain";
+}
+
+function DraftField({ state, field, wire, label, kind = "figure", placeholder }: DraftFieldProps) {
+  const { texts, change } = usePage();
+  const { draft, problems } = state.tape;
+  const said = problems.find(({ where }) => where.endsWith(wire));
+  const notPlain =
+    (field === "massKg" || field === "price") &&
+    draft[field].trim() !== "" &&
+    plainNumber(draft[field]) === null;
+  const isLength = field === "lowest" || field === "highest" || field === "standover";
+  return (
+    <TextField
+      id={`tape-${field}`}
+      label={isLength ? `${label} (${texts.units[draft.unit]})` : label}
+      text={draft[field]}
+      kind={kind}
+      {...(placeholder === undefined ? {} : { placeholder })}
+      problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, said)}
+      onType={(text) => change(draftTaped({ [field]: text }))}
+    />
+  );
+}
+
+function MoreOfDraft({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const kinds: BikeKind[] = ["pedal", "balance"];
+  return (
+    <>
+      <DraftField
+        state={state}
+        field="name"
+        wire="name"
+        label={texts.tape.name}
+        kind="plain"
+        placeholder={texts.tape.namePlaceholder}
+      />
+      <Switch
+        name="tape-kind"
+        legend={texts.tape.kind}
+        chosen={state.tape.draft.kind}
+        onChoose={(kind) => change(draftTaped({ kind }))}
+        options={kinds.map((value) => ({ value, label: texts.tape.kinds[value] }))}
+      />
+      <div class="pair">
+        <DraftField state={state} field="wheel" wire="wheel" label={texts.tape.wheel} />
+        <DraftField state={state} field="standover" wire="standover" label={texts.tape.standover} />
+        <DraftField state={state} field="massKg" wire="mass_kg" label={texts.tape.mass} />
+        <DraftField state={state} field="price" wire="price" label={texts.tape.price} />
+      </div>
+    </>
+  );
+}
+
+const aroundTheSpan = 60;
+
+function DraftVerdict({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const { judged, problems, draft, nextNumber } = state.tape;
+  const window = state.judged.answer?.rider.window_mm ?? null;
+  if (judged === null) {
+    const typed = draft.lowest.trim() !== "" || draft.highest.trim() !== "";
+    const waiting = typed && window === null ? texts.tape.needRider : texts.tape.waiting;
+    return <p class="sheet soft">{waiting}</p>;
+  }
+  const lasting = lastingWords(texts, figures, judged);
+  const heights = [judged.span_mm.lowest, judged.span_mm.highest, window?.low ?? null, window?.high ?? null]
+    .filter((height) => height !== null)
+    .flatMap((height) => [height - aroundTheSpan, height + aroundTheSpan]);
+  const scale = scaleOver(heights, { low: 300, high: 900 });
+  return (
+    <section class="sheet stack" aria-live="polite">
+      <p class="verdict large">
+        <VerdictSign verdict={judged.verdict} />
+        {texts.rack.verdicts[judged.verdict]}
+      </p>
+      <div class="rack alone">
+        <TapeStrip
+          scale={scale}
+          window={window}
+          label={texts.rack.scale(figures.length(scale.low), figures.length(scale.high))}
+        />
+        <div class="rack-rows">
+          {window !== null && <WindowBand scale={scale} window={window} />}
+          <div class="row">
+            <SpanBar scale={scale} span={judged.span_mm} verdict={judged.verdict} saddle={judged.saddle_mm} />
+          </div>
+        </div>
+      </div>
+      <p>{settingWords(texts, figures, judged)}</p>
+      {lasting !== null && <p class="soft">{lasting}</p>}
+      <Notes notes={problems} />
+      <button
+        type="button"
+        class="button main wide"
+        onClick={() =>
+          change(draftKept(draft.name.trim() === "" ? texts.tape.unnamed(nextNumber) : draft.name.trim()))
+        }
+      >
+        {texts.tape.keep}
+      </button>
+    </section>
+  );
+}

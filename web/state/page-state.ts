@@ -1,0 +1,163 @@
+// Everything the page knows, in one plain object. It is replaced, never changed in place; screens are drawn from it.
+import type {
+  AssessAnswer,
+  BikeKind,
+  ForecastAnswer,
+  JudgedBike,
+  ListAnswer,
+  Note,
+  SetAside,
+  SideViewAnswer,
+  Stage,
+} from "../engine/wire-answers";
+import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-requests";
+
+export type Screen =
+  { name: "rider" } | { name: "rack" } | { name: "bike"; id: string } | { name: "tape" } | { name: "list" };
+
+/** One figure as somebody typed it. The engine reads it; the page never does. */
+export interface TypedFigure {
+  text: string;
+  unit: TypedUnit;
+}
+
+export interface ReadingEntry {
+  key: number;
+  on: string;
+  figure: TypedFigure;
+  shoes: boolean;
+}
+
+/** A month picked from two lists; either may still be open. */
+export interface MonthEntry {
+  year: string;
+  month: string;
+}
+
+export interface RiderEntry {
+  readings: ReadingEntry[];
+  stage: Stage;
+  confidence: Confidence;
+  born: MonthEntry;
+  sex: "girl" | "boy" | null;
+  stature: TypedFigure;
+  ridingFrom: MonthEntry;
+}
+
+export interface WantsEntry {
+  maxPrice: string;
+  maxMassKg: string;
+  brakes: BrakeWish;
+  kind: BikeKind | "any";
+  wheel: number | null;
+  colour: string | null;
+  availableOnly: boolean;
+  order: Order;
+}
+
+export interface TapedBike {
+  name: string;
+  kind: BikeKind;
+  unit: TypedUnit;
+  lowest: string;
+  highest: string;
+  standover: string;
+  wheel: string;
+  massKg: string;
+  price: string;
+}
+
+export interface KeptBike {
+  id: string;
+  bike: TapedBike;
+}
+
+export interface TapeState {
+  draft: TapedBike;
+  kept: KeptBike[];
+  nextNumber: number;
+  /** The verdict on the draft alone. */
+  judged: JudgedBike | null;
+  /** What is wrong with the draft, by the field it concerns. */
+  problems: (Note | SetAside)[];
+}
+
+export interface ListState {
+  /** The list in use, as the engine holds it. */
+  loaded: ListAnswer | null;
+  /** Counts the loads, so that answers about an older list are told from answers about this one. */
+  edition: number;
+  /** Invented bikes, opened from inside the page. */
+  sample: boolean;
+  busy: boolean;
+  refusal: { fileName: string; problem: Note; setAside: SetAside[] } | null;
+}
+
+export interface PageState {
+  today: string;
+  /** The unit in which lengths are shown. */
+  unit: TypedUnit;
+  screen: Screen;
+  rider: RiderEntry;
+  wants: WantsEntry;
+  tape: TapeState;
+  list: ListState;
+  judged: {
+    answer: AssessAnswer | null;
+    /** Why the figures on screen are not about what is typed now. */
+    refusal: Note | null;
+  };
+  bike: {
+    sideView: { id: string; answer: SideViewAnswer } | null;
+    forecast: ForecastAnswer | null;
+  };
+}
+
+export const noMonth: MonthEntry = { year: "", month: "" };
+
+export function emptyTapedBike(unit: TypedUnit): TapedBike {
+  return {
+    name: "",
+    kind: "pedal",
+    unit,
+    lowest: "",
+    highest: "",
+    standover: "",
+    wheel: "",
+    massKg: "",
+    price: "",
+  };
+}
+
+export const noWants: WantsEntry = {
+  maxPrice: "",
+  maxMassKg: "",
+  brakes: "any",
+  kind: "any",
+  wheel: null,
+  colour: null,
+  availableOnly: false,
+  order: "lasts",
+};
+
+export function firstState(today: string, unit: TypedUnit): PageState {
+  return {
+    today,
+    unit,
+    screen: { name: "rider" },
+    rider: {
+      readings: [{ key: 1, on: today, figure: { text: "", unit }, shoes: true }],
+      stage: "starting",
+      confidence: "usual",
+      born: noMonth,
+      sex: null,
+      stature: { text: "", unit },
+      ridingFrom: noMonth,
+    },
+    wants: noWants,
+    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
+    list: { loaded: null, edition: 0, sample: false, busy: false, refusal: null },
+    judged: { answer: null, refusal: null },
+    bike: { sideView: null, forecast: null },
+  };
+}

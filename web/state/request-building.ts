@@ -1,0 +1,140 @@
+// From the page's state to the engine's questions. Figures that people typed go over as they stand.
+import type {
+  AssessRequest,
+  ForecastRequest,
+  RiderRequest,
+  SideViewRequest,
+  TapedRequest,
+  TypedUnit,
+  WantsRequest,
+} from "../engine/wire-requests";
+import type {
+  KeptBike,
+  MonthEntry,
+  PageState,
+  ReadingEntry,
+  RiderEntry,
+  TapedBike,
+  WantsEntry,
+} from "./page-state";
+
+export const draftId = "taped-draft";
+
+/** The readings that go to the engine, in its order: problems name them by that place. */
+export function sentReadings(rider: RiderEntry): ReadingEntry[] {
+  return rider.readings.filter((reading) => reading.figure.text.trim() !== "" && reading.on !== "");
+}
+
+/** YYYY-MM once both lists were used. */
+function monthText({ year, month }: MonthEntry): string | null {
+  return year === "" || month === "" ? null : `${year}-${month}`;
+}
+
+/** A plain number of kilograms or money. Text that is none is left out, and its field says so. */
+export function plainNumber(text: string): number | null {
+  const trimmed = text.trim().replace(",", ".");
+  return /^\d+(\.\d+)?$/.test(trimmed) ? Number(trimmed) : null;
+}
+
+/** A length with its unit; one that already names a unit is left alone. */
+function lengthText(text: string, unit: TypedUnit): string | null {
+  const trimmed = text.trim();
+  if (trimmed === "") return null;
+  return /[^\d\s.,/⁄¼½¾⅛⅜⅝⅞-]/.test(trimmed) ? trimmed : `${trimmed} ${unit}`;
+}
+
+/** `value` under `key`, or nothing where there is none. */
+function given<Key extends string, Value>(key: Key, value: Value | null): Partial<Record<Key, Value>> {
+  return value === null ? {} : ({ [key]: value } as Record<Key, Value>);
+}
+
+export function riderRequest(rider: RiderEntry): RiderRequest {
+  const readings = sentReadings(rider).map(({ on, shoes, figure }) => ({
+    on,
+    shoes,
+    inseam: figure.text.trim(),
+    unit: figure.unit,
+  }));
+  const stature = rider.stature.text.trim();
+  return {
+    stage: rider.stage,
+    ...given("readings", readings.length > 0 ? readings : null),
+    ...(rider.stage === "side_wheels" ? { confidence: rider.confidence } : {}),
+    ...given("born", monthText(rider.born)),
+    ...given("sex", rider.sex),
+    ...(stature === "" ? {} : { stature, stature_unit: rider.stature.unit }),
+    ...given("riding_from", movesOn(rider) ? monthText(rider.ridingFrom) : null),
+  };
+}
+
+/** The stages that lead on to another one on the same bike. */
+export function movesOn(rider: RiderEntry): boolean {
+  return rider.stage === "side_wheels" || rider.stage === "starting";
+}
+
+function wantsRequest(wants: WantsEntry): WantsRequest {
+  return {
+    order: wants.order,
+    ...given("max_price", plainNumber(wants.maxPrice)),
+    ...given("max_mass_kg", plainNumber(wants.maxMassKg)),
+    ...given("brakes", wants.brakes === "any" ? null : wants.brakes),
+    ...given("kind", wants.kind === "any" ? null : wants.kind),
+    ...given("wheel", wants.wheel),
+    ...given("colour", wants.colour),
+    ...(wants.availableOnly ? { available_only: true } : {}),
+  };
+}
+
+function tapedRequest(id: string, bike: TapedBike): TapedRequest {
+  return {
+    id,
+    name: bike.name === "" ? id : bike.name,
+    kind: bike.kind,
+    ...given("wheel", bike.wheel.trim() === "" ? null : bike.wheel.trim()),
+    ...given("saddle_lowest", lengthText(bike.lowest, bike.unit)),
+    ...given("saddle_highest", lengthText(bike.highest, bike.unit)),
+    ...given("standover", lengthText(bike.standover, bike.unit)),
+    ...given("mass_kg", plainNumber(bike.massKg)),
+    ...given("price", plainNumber(bike.price)),
+  };
+}
+
+function tapedBeside(kept: KeptBike[]): { taped?: TapedRequest[] } {
+  return kept.length === 0 ? {} : { taped: kept.map(({ id, bike }) => tapedRequest(id, bike)) };
+}
+
+export function assessRequest(state: PageState): AssessRequest {
+  return {
+    do: "assess",
+    today: state.today,
+    rider: riderRequest(state.rider),
+    wants: wantsRequest(state.wants),
+    ...tapedBeside(state.tape.kept),
+  };
+}
+
+/** The draft on the tape screen, judged by itself; null while neither end of its span is typed. */
+export function draftRequest(state: PageState): AssessRequest | null {
+  const { draft } = state.tape;
+  if (draft.lowest.trim() === "" && draft.highest.trim() === "") return null;
+  return {
+    do: "assess",
+    today: state.today,
+    rider: riderRequest(state.rider),
+    taped: [tapedRequest(draftId, draft)],
+  };
+}
+
+export function forecastRequest(state: PageState, months: number): ForecastRequest {
+  return { do: "forecast", today: state.today, rider: riderRequest(state.rider), months };
+}
+
+export function sideViewRequest(state: PageState, bike: string): SideViewRequest {
+  return {
+    do: "side_view",
+    today: state.today,
+    rider: riderRequest(state.rider),
+    bike,
+    ...tapedBeside(state.tape.kept),
+  };
+}

@@ -1,0 +1,60 @@
+// Going from screen to screen.
+import { emptyTapedBike, noWants } from "./page-state";
+import type { PageState, Screen, TapedBike, WantsEntry } from "./page-state";
+import type { Change } from "./store";
+
+type PageChange = Change<PageState>;
+
+export function went(screen: Screen): PageChange {
+  return (state) => {
+    const { screen: now } = state;
+    if (
+      now.name === screen.name &&
+      !(now.name === "bike" && screen.name === "bike" && now.id !== screen.id)
+    ) {
+      return state;
+    }
+    return { ...state, screen };
+  };
+}
+
+export function wanted(part: Partial<WantsEntry>): PageChange {
+  return (state) => ({ ...state, wants: { ...state.wants, ...part } });
+}
+
+/** Every filter off; the order stays. */
+export function wantsCleared(): PageChange {
+  return (state) => ({ ...state, wants: { ...noWants, order: state.wants.order } });
+}
+
+export function draftTaped(part: Partial<TapedBike>): PageChange {
+  return (state) => ({
+    ...state,
+    tape: { ...state.tape, draft: { ...state.tape.draft, ...part } },
+  });
+}
+
+/** The draft joins the rack under `name`; the next one starts empty, in the same unit. */
+export function draftKept(name: string): PageChange {
+  return (state) => {
+    const { draft, kept, nextNumber } = state.tape;
+    const id = `taped-${nextNumber}`;
+    return {
+      ...state,
+      tape: {
+        draft: emptyTapedBike(draft.unit),
+        kept: [...kept, { id, bike: { ...draft, name } }],
+        nextNumber: nextNumber + 1,
+        judged: null,
+        problems: [],
+      },
+    };
+  };
+}
+
+export function keptBikeRemoved(id: string): PageChange {
+  return (state) => ({
+    ...state,
+    tape: { ...state.tape, kept: state.tape.kept.filter((kept) => kept.id !== id) },
+  });
+}
