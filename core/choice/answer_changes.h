@@ -8,6 +8,7 @@
 #include <functional>
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace saddlerule {
@@ -35,11 +36,14 @@ struct ChangeSearch {
 
 enum class ChangeKind { longer_reading, shorter_reading, next_stage, higher_budget, lower_budget };
 
-/// One change that is enough, and what then stands first (nothing: no bike at all).
+/// Its stable name: `longer_reading`.
+std::string_view name_of(ChangeKind kind);
+
+/// One change that is enough, and the bike that then stands first.
 struct AnswerChange {
     ChangeKind kind;
     Supposition supposition;
-    std::optional<std::size_t> first;
+    std::size_t first;
 };
 
 /// For each kind the smallest change that is enough; kinds without one are absent. Readings are looked at

@@ -14,7 +14,8 @@ namespace saddlerule {
 
 /// From the weightiest down.
 enum class NotOffered {
-    not_wanted, ///< does not answer what was asked for; wants.h says in what
+    not_wanted,  ///< does not answer what was asked for; wants.h says in what
+    wrong_stage, ///< pedals where the rider glides, or none where the rider pedals
     too_tall,
     outgrown,
     not_measured,
@@ -27,6 +28,7 @@ enum class NotOffered {
 /// What is known about one bike in one answer.
 struct OfferFacts {
     std::span<const Unwanted> unwanted;
+    bool suits_stage = true; ///< pedals where the rider pedals, none where the rider glides
     Verdict verdict = Verdict::not_measured;
     std::span<const CheckResult> checks;
     Standing standing = Standing::unbeaten;

@@ -34,7 +34,8 @@ enum class Worth {
     lasts_longest,
     cheapest, ///< of its currency
     lightest,
-    balance, ///< none of these: whatever beats it in one thing is behind in another
+    balance,            ///< none of these: whatever beats it in one thing is behind in another
+    nothing_to_compare, ///< none of its figures is known, nor any of the others
 };
 
 struct ChoiceStanding {
@@ -45,6 +46,9 @@ struct ChoiceStanding {
 
 /// One standing per bike, in the given order. Time grows as n log n.
 std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bikes);
+
+/// The stable name: `unbeaten`.
+std::string_view name_of(Standing standing);
 
 /// The stable name (`lasts_longest`) and the English sentence of each.
 std::string_view name_of(Worth worth);

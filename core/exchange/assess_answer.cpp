@@ -1,9 +1,12 @@
 #include "core/exchange/assess_answer.h"
 
 #include "core/exchange/bike_json.h"
+#include "core/exchange/catalogue_answer.h"
+#include "core/exchange/check_json.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/rider_request.h"
 
+#include <algorithm>
 #include <array>
 
 namespace saddlerule {
@@ -44,7 +47,7 @@ Json wheel_size_json(const SuitableWheelSize& size) {
             {"why", sentence_of(size.reason)}};
 }
 
-Json rider_json(const Assessment& assessment, const Rider& rider) {
+Json rider_json(const Assessment& assessment, const Rider& rider, const std::vector<Problem>& notes) {
     Json sizes = Json::array();
     for (const SuitableWheelSize& size : assessment.wheel_sizes)
         sizes.push_back(wheel_size_json(size));
@@ -56,7 +59,8 @@ Json rider_json(const Assessment& assessment, const Rider& rider) {
               {"target", to_json(assessment.window.target)},
               {"high", to_json(assessment.window.range.high())}}},
             {"wheel_sizes", std::move(sizes)},
-            {"notes", problem_list(assessment.notes)}};
+            {"notes", problem_list(notes)},
+            {"assumed_mass_kg", to_json(assessment.assumed_mass)}};
 }
 
 Json quantiles_json(const std::optional<DateQuantiles>& dates) {
@@ -90,9 +94,44 @@ Json to_measure_json(const Bike& bike) {
     return fields;
 }
 
-Json judged_json(const JudgedBike& judged, bool taped) {
+void put_cost(Json& json, const std::variant<CostPerMonth, CostGap>& cost) {
+    const auto amount = [](const Money& money) { return rounded(money.in_main_units(), 2); };
+    const auto* known = std::get_if<CostPerMonth>(&cost);
+    json["cost_per_month"] = known ? amount(known->expected) : Json();
+    if (known)
+        json["cost_per_month_range"] = {{"low", amount(known->low)},
+                                        {"high", known->high ? amount(*known->high) : Json()}};
+    else
+        json["cost_gap"] = name_of(std::get<CostGap>(cost));
+}
+
+void put_standing(Json& json, const JudgedBike& judged) {
+    if (judged.standing) {
+        Json worth = Json::array();
+        for (const Worth reason : judged.standing->worth)
+            worth.push_back({{"code", name_of(reason)}, {"why", sentence_of(reason)}});
+        json["standing"] = {{"code", name_of(judged.standing->standing)}, {"worth", std::move(worth)}};
+        if (judged.beaten_by)
+            json["standing"]["beaten_by"] = judged.beaten_by->id;
+    } else {
+        json["standing"] = nullptr;
+    }
+    json["not_offered"] = nullptr;
+    if (judged.not_offered)
+        json["not_offered"] = {{"code", name_of(*judged.not_offered)},
+                               {"why", sentence_of(*judged.not_offered)}};
+}
+
+std::size_t checks_in(const JudgedBike& judged, CheckState state) {
+    return static_cast<std::size_t>(
+        std::count_if(judged.checks.begin(), judged.checks.end(),
+                      [&](const CheckResult& result) { return result.finding.state == state; }));
+}
+
+Json judged_json(const JudgedBike& judged, bool taped, Detail detail) {
     const Bike& bike = *judged.bike;
     const Fit& fit = judged.fit;
+    const SaddleSetting* setting = fit.setting ? &*fit.setting : nullptr;
     Json json = {
         {"id", bike.id},
         {"name", bike.name},
@@ -107,16 +146,22 @@ Json judged_json(const JudgedBike& judged, bool taped) {
         {"verdict", name_of(fit.verdict)},
         {"fits_probability", fit.probability ? share_to_json(*fit.probability) : Json()},
         {"margin_mm", to_json(fit.margin)},
+        {"saddle_mm", setting ? to_json(setting->above_floor) : Json()},
+        {"above_lowest_mm", setting ? to_json(setting->above_lowest) : Json()},
+        {"below_highest_mm", setting ? to_json(setting->below_highest) : Json()},
+        {"to_measure", to_measure_json(bike)},
+        {"fits_from", quantiles_json(judged.life.fits_from)},
+        {"outgrown", quantiles_json(judged.life.outgrown)},
+        {"months_of_fit", months_json(judged.life.months_of_fit)},
     };
-    const SaddleSetting* setting = fit.setting ? &*fit.setting : nullptr;
-    json["saddle_mm"] = setting ? to_json(setting->above_floor) : Json();
-    json["above_lowest_mm"] = setting ? to_json(setting->above_lowest) : Json();
-    json["below_highest_mm"] = setting ? to_json(setting->below_highest) : Json();
-    json["to_measure"] = to_measure_json(bike);
-    json["fits_from"] = quantiles_json(judged.life.fits_from);
-    json["outgrown"] = quantiles_json(judged.life.outgrown);
-    json["months_of_fit"] = months_json(judged.life.months_of_fit);
-    json["raise"] = raises_json(judged.raises);
+    put_cost(json, judged.cost);
+    put_standing(json, judged);
+    json["stops"] = checks_in(judged, CheckState::stop);
+    json["looks"] = checks_in(judged, CheckState::look);
+    if (detail == Detail::full) {
+        json["raise"] = raises_json(judged.raises);
+        json["checks"] = check_list(judged.checks);
+    }
     return json;
 }
 
@@ -135,14 +180,19 @@ std::string_view name_of(Verdict verdict) {
     return names[static_cast<std::size_t>(verdict)];
 }
 
-std::string assess_answer(const Assessment& assessment, const Rider& rider,
-                          const std::unordered_set<const Bike*>& taped, const Json& set_aside) {
-    std::string text = R"({"rider":)" + to_text(rider_json(assessment, rider)) + R"(,"bikes":)";
-    append_list(text, assessment.bikes,
-                [&](const JudgedBike& judged) { return judged_json(judged, taped.contains(judged.bike)); });
+std::string assess_answer(const Assessment& assessment, const Rider& rider, const AssessAnswerParts& parts) {
+    std::vector<const JudgedBike*> written;
+    for (const JudgedBike& judged : assessment.bikes) {
+        if (!parts.only || parts.only->contains(judged.bike->id))
+            written.push_back(&judged);
+    }
+    std::string text = R"({"rider":)" + to_text(rider_json(assessment, rider, parts.notes)) + R"(,"bikes":)";
+    append_list(text, written, [&](const JudgedBike* judged) {
+        return judged_json(*judged, parts.taped.contains(judged->bike), parts.detail);
+    });
     text += R"(,"left_out":)";
     append_list(text, assessment.left_out, left_out_json);
-    text += R"(,"set_aside":)" + to_text(set_aside) + '}';
+    text += R"(,"set_aside":)" + to_text(set_aside_json(parts.taped_set_aside)) + '}';
     return text;
 }
 

@@ -1,18 +1,35 @@
 // The answer to `assess`: an assessment as JSON.
 #pragma once
 
+#include "core/catalogue/catalogue.h"
 #include "core/choice/assessment.h"
 #include "core/exchange/answer_json.h"
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <unordered_set>
+#include <vector>
 
 namespace saddlerule {
 
-/// Written piece by piece, since the answer for a list of 20,000 bikes is long. `taped` are those handed over
-/// with the request; `set_aside` is the JSON text of those among them that could not be used.
-std::string assess_answer(const Assessment& assessment, const Rider& rider,
-                          const std::unordered_set<const Bike*>& taped, const Json& set_aside);
+/// How much is said of each bike.
+enum class Detail {
+    full,
+    brief, ///< without raise list and checks, which are counted
+};
+
+/// What stands around an assessment in its answer.
+struct AssessAnswerParts {
+    Detail detail = Detail::full;
+    std::optional<std::unordered_set<std::string>> only; ///< ids: the other bikes are ranked, but not written
+    std::unordered_set<const Bike*> taped;               ///< handed over with the request
+    const std::vector<SetAside>& taped_set_aside;
+    const std::vector<Problem>& notes; ///< questions about the rider's figures
+};
+
+/// Written piece by piece, since the answer for a list of 20,000 bikes is long.
+std::string assess_answer(const Assessment& assessment, const Rider& rider, const AssessAnswerParts& parts);
 
 /// `fits_now` and so on.
 std::string_view name_of(Verdict verdict);

@@ -15,11 +15,14 @@
 #include "core/exchange/taped_bikes.h"
 #include "core/exchange/wants_request.h"
 #include "core/growth/inseam_forecast.h"
+#include "core/growth/reading_plausibility.h"
 #include "core/growth/rider_growth.h"
-#include "core/text/text_position.h"
 
+#include <algorithm>
 #include <optional>
-#include <unordered_set>
+#include <span>
+#include <string>
+#include <vector>
 
 namespace saddlerule {
 namespace {
@@ -31,6 +34,12 @@ constexpr WireName<Task> task_names[] = {
     {"forecast", Task::forecast}, {"side_view", Task::side_view}, {"about", Task::about},
 };
 
+constexpr WireName<Detail> detail_names[] = {
+    {"full", Detail::full},
+    {"brief", Detail::brief},
+};
+
+const auto possible_share = *ClosedRange<double>::between(0.0, 1.0);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
 
 std::string error_text(const Problem& problem) {
@@ -48,6 +57,19 @@ Rider required_rider(RequestFields& fields) {
         return std::move(rider).value();
     fields.report(std::move(rider).problem());
     return {};
+}
+
+const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
+    const auto found =
+        std::find_if(bikes.begin(), bikes.end(), [&](const Bike& bike) { return bike.id == id; });
+    return found == bikes.end() ? nullptr : &*found;
+}
+
+std::vector<Problem> notes_on(const Rider& rider, CalendarDate today) {
+    std::vector<Problem> notes = rider_notes(rider, today);
+    for (Problem& note : notes)
+        note = std::move(note).within("rider");
+    return notes;
 }
 
 Wants optional_wants(RequestFields& fields) {
@@ -72,16 +94,10 @@ struct Engine::State {
     std::string forecast(RequestFields& fields);
     std::string side_view(RequestFields& fields, std::string_view request_text);
 
-    /// The list's bikes and those handed over with a request, in that order.
-    std::vector<const Bike*> all_bikes(const TapedBikes& taped) const {
-        std::vector<const Bike*> bikes;
-        if (list) {
-            for (const Bike& bike : list->bikes)
-                bikes.push_back(&bike);
-        }
-        for (const Bike& bike : taped.bikes)
-            bikes.push_back(&bike);
-        return bikes;
+    const Catalogue* loaded() const { return list ? &*list : nullptr; }
+
+    std::span<const Bike> listed() const {
+        return list ? std::span<const Bike>(list->bikes) : std::span<const Bike>();
     }
 };
 
@@ -107,33 +123,44 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
     }
     if (auto problem = fields.finish())
         return error_text(*problem);
-    return *task == Task::list ? list_answer(list ? &*list : nullptr) : to_text(about_answer());
+    return *task == Task::list ? list_answer(loaded()) : to_text(about_answer());
 }
 
 std::string Engine::State::load(RequestFields& fields, std::string_view file) {
     if (auto problem = fields.finish())
         return error_text(*problem);
-    auto catalogue = read_catalogue(file);
-    if (!catalogue)
-        return error_text(catalogue.problem());
+    std::vector<SetAside> refused;
+    auto catalogue = read_catalogue(file, &refused);
+    if (!catalogue) {
+        Json answer = error_answer(catalogue.problem());
+        answer["set_aside"] = set_aside_json(refused);
+        return to_text(answer);
+    }
     list = std::move(catalogue).value();
     return to_text(load_answer(*list));
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
-    const CalendarDate today = fields.required_day("today");
-    const Rider rider = required_rider(fields);
-    const Wants wants = optional_wants(fields);
-    const TapedBikes taped = taped_bikes(fields, request_text);
+    FitQuestion question{.rider = {}, .today = fields.required_day("today"), .wants = {}};
+    question.rider = required_rider(fields);
+    question.wants = optional_wants(fields);
+    question.resale_share =
+        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
+    const TapedBikes taped = taped_bikes(fields, request_text, loaded());
+    const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
+    auto only = fields.optional_texts("only");
     if (auto problem = fields.finish())
         return error_text(*problem);
 
-    const std::vector<const Bike*> bikes = all_bikes(taped);
-    std::unordered_set<const Bike*> taped_set;
+    question.with_raises = detail == Detail::full;
+    const std::vector<Problem> notes = notes_on(question.rider, question.today);
+    AssessAnswerParts parts{
+        .detail = detail, .only = {}, .taped = {}, .taped_set_aside = taped.set_aside, .notes = notes};
+    if (only)
+        parts.only.emplace(only->begin(), only->end());
     for (const Bike& bike : taped.bikes)
-        taped_set.insert(&bike);
-    return assess_answer(saddlerule::assess(rider, today, bikes, wants), rider, taped_set,
-                         set_aside_json(taped.set_aside));
+        parts.taped.insert(&bike);
+    return assess_answer(saddlerule::assess(question, listed(), taped.bikes), question.rider, parts);
 }
 
 std::string Engine::State::forecast(RequestFields& fields) {
@@ -149,14 +176,12 @@ std::string Engine::State::forecast(RequestFields& fields) {
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
     const CalendarDate today = fields.required_day("today");
     const Rider rider = required_rider(fields);
-    const TapedBikes taped = taped_bikes(fields, request_text);
+    const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const auto id = fields.optional_text("bike");
     fields.require(id.has_value(), "bike", "the id of a bike");
-    const Bike* bike = nullptr;
-    for (const Bike* candidate : all_bikes(taped)) {
-        if (id && candidate->id == *id)
-            bike = candidate;
-    }
+    const Bike* bike = id ? bike_of(*id, listed()) : nullptr;
+    if (id && bike == nullptr)
+        bike = bike_of(*id, taped.bikes);
     if (id && bike == nullptr)
         fields.report("bike", ProblemCode::request_bike_unknown, {{"id", *id}});
     if (auto problem = fields.finish())

@@ -6,16 +6,6 @@
 #include <algorithm>
 
 namespace saddlerule {
-namespace {
-
-constexpr WireName<LengthUnit> typing_units[] = {
-    {"cm", LengthUnit::centimetre},
-    {"in", LengthUnit::inch},
-    {"mm", LengthUnit::millimetre},
-};
-
-} // namespace
-
 RequestFields::RequestFields(const JsonValue& object, std::string path)
     : object_(object), path_(std::move(path)) {
     if (object.kind != JsonValue::Kind::object)
@@ -43,6 +33,23 @@ std::optional<std::string> RequestFields::optional_text(std::string_view name) {
         return std::nullopt;
     }
     return value->text;
+}
+
+std::optional<std::vector<std::string>> RequestFields::optional_texts(std::string_view name) {
+    const JsonValue* value = optional(name);
+    if (!value)
+        return std::nullopt;
+    std::vector<std::string> texts;
+    const auto is_text = [](const JsonValue& item) { return item.kind == JsonValue::Kind::text; };
+    if (value->kind != JsonValue::Kind::array ||
+        !std::all_of(value->items.begin(), value->items.end(), is_text)) {
+        report(name, ProblemCode::request_field_wrong_type,
+               {{"found", std::string(value->kind_name())}, {"kind", "a list of texts in square brackets"}});
+        return std::nullopt;
+    }
+    for (const JsonValue& item : value->items)
+        texts.push_back(item.text);
+    return texts;
 }
 
 std::optional<double> RequestFields::optional_number(std::string_view name, ClosedRange<double> allowed) {

@@ -8,6 +8,7 @@
 #include "core/quantities/calendar_date.h"
 #include "core/quantities/closed_range.h"
 #include "core/quantities/length.h"
+#include "core/typed_text/length_text.h"
 
 #include <optional>
 #include <span>
@@ -22,6 +23,13 @@ template <typename Value>
 struct WireName {
     std::string_view name;
     Value value;
+};
+
+/// The units that people type in.
+constexpr WireName<LengthUnit> typing_units[] = {
+    {"cm", LengthUnit::centimetre},
+    {"in", LengthUnit::inch},
+    {"mm", LengthUnit::millimetre},
 };
 
 /// The name that stands for `value`.
@@ -43,6 +51,7 @@ public:
     const JsonValue* optional(std::string_view name);
 
     std::optional<std::string> optional_text(std::string_view name);
+    std::optional<std::vector<std::string>> optional_texts(std::string_view name);
     std::optional<double> optional_number(std::string_view name, ClosedRange<double> allowed);
     std::optional<bool> optional_flag(std::string_view name);
     /// `YYYY-MM-DD`.

@@ -14,9 +14,10 @@ struct TapedBikes {
     std::vector<SetAside> set_aside;
 };
 
-/// Reads the fields `taped` and `taped_units`. A taped bike that cannot be used is set aside like one in a
-/// file, with its path instead of a position; it does not spoil the request. `request_text` is what `fields`
-/// was read from.
-TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text);
+/// Reads the fields `taped` and `taped_units` (cm where it is absent). Prices count in the currency of
+/// `list`, which may be null. A taped bike that cannot be used, or whose id the list has already, is set
+/// aside like one in a file, with its path instead of a position; it does not spoil the request.
+/// `request_text` is what `fields` was read from.
+TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, const Catalogue* list);
 
 } // namespace saddlerule

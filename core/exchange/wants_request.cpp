@@ -40,6 +40,7 @@ Result<Wants> wants_from_request(const JsonValue& value, const std::string& path
     wants.available_only = fields.optional_flag("available_only").value_or(false);
     wants.wheel_nominal_inches = fields.optional_number("wheel", possible_wheel);
     wants.colour = fields.optional_text("colour");
+    wants.off_road = fields.optional_flag("off_road").value_or(false);
     wants.order = fields.optional_choice("order", order_names).value_or(Order::lasts);
     if (auto problem = fields.finish())
         return *std::move(problem);

@@ -1,0 +1,16 @@
+// Findings of the checks beyond the saddle as JSON.
+#pragma once
+
+#include "core/checks/check.h"
+#include "core/exchange/answer_json.h"
+
+namespace saddlerule {
+
+/// Figures carry their unit in the field's name: `value_mm`, `limit_mm`; a limit with two ends is
+/// `limit_low_...` and `limit_high_...`. `figures` are the further parts of the sentence, for pages that word
+/// the `code` themselves.
+Json check_json(const CheckResult& result);
+
+Json check_list(const std::vector<CheckResult>& results);
+
+} // namespace saddlerule

@@ -1,0 +1,33 @@
+// Where the tests find what was built, and how they ask it.
+
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { openEngine } from "../../wasm-bindings/engine-client.js";
+
+export const root = fileURLToPath(new URL("../../", import.meta.url));
+export const wasmFile = join(root, "build/wasm/wasm-bindings/saddlerule.wasm");
+export const sample = (name) => join(root, "catalogue-samples", name);
+
+export const openBuiltEngine = () => openEngine(readFileSync(wasmFile));
+
+/** Runs ask.mjs as a shell would. */
+export function askFromShell(stdin, ...args) {
+  const run = spawnSync(process.execPath, [join(root, "wasm-bindings/ask.mjs"), ...args], { input: stdin, encoding: "utf8" });
+  return { status: run.status, stdout: run.stdout, stderr: run.stderr };
+}
+
+/** The native build's answer, as text. */
+export function askNatively(request, catalogue) {
+  const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
+  try {
+    const file = join(folder, "request.json");
+    writeFileSync(file, typeof request === "string" ? request : JSON.stringify(request));
+    const program = join(root, "build/native/tests/native_ask");
+    return execFileSync(program, catalogue ? [file, catalogue] : [file], { encoding: "utf8", maxBuffer: 1 << 28 });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}

@@ -1,0 +1,44 @@
+// The same core built natively and as wasm answers the same bytes.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import test from "node:test";
+import { askNatively, openBuiltEngine, sample } from "../support/built-engine.mjs";
+
+const today = "2026-11-25";
+const reading = (on, inseam_mm, shoes = true) => ({ on, inseam_mm, shoes });
+
+const riders = {
+  "one reading": { stage: "starting", readings: [reading("2026-11-20", 495)] },
+  "age and sex known, three readings": {
+    stage: "side_wheels",
+    confidence: "bold",
+    born: "2021-09",
+    sex: "girl",
+    readings: [reading("2025-10-01", 452), reading("2026-11-20", 495), reading("2026-11-20", 478, false)],
+  },
+  "stature only": { stage: "riding", stature_mm: 1250, born: "2018-04-12", sex: "boy" },
+  "age only": { stage: "gliding", born: "2023-06" },
+  "nearly grown": { stage: "riding", born: "2011-02", readings: [reading("2026-05-01", 803)] },
+};
+
+for (const [name, rider] of Object.entries(riders)) {
+  for (const list of ["loan-shed.json", "swap-morning.json", "every-mistake.json"]) {
+    test(`${list}: ${name}`, async () => {
+      const engine = await openBuiltEngine();
+      const file = readFileSync(sample(list));
+      engine.ask({ do: "load" }, file);
+      const requests = [
+        { do: "load" },
+        { do: "list" },
+        { do: "assess", today, rider },
+        { do: "assess", today, rider, wants: { order: "closest", max_mass_kg: 9 } },
+        { do: "forecast", today, rider, months: 60 },
+      ];
+      const answers = engine.ask(requests, file);
+      const native = askNatively(requests, sample(list));
+      assert.deepEqual(answers, JSON.parse(native));
+      for (const answer of answers) assert.equal(answer.error, undefined);
+    });
+  }
+}
