@@ -123,11 +123,11 @@ constexpr CheckText texts[] = {
      "the saddle would stand {over} above its highest, past the minimum-insertion mark"},
 
     {gears_single, "gears_single",
-     "one turn of the crank goes {value} ({gear_inches} of gear): {easy_speed} at {easy_cadence}, "
+     "one turn of the crank goes {value} ({gear_inches}): {easy_speed} at {easy_cadence}, "
      "{brisk_speed} at "
      "{brisk_cadence}"},
     {gears_one_of_several, "gears_one_of_several",
-     "in the gear of the list one turn of the crank goes {value} ({gear_inches} of gear): {easy_speed} at "
+     "in the gear of the list one turn of the crank goes {value} ({gear_inches}): {easy_speed} at "
      "{easy_cadence}, {brisk_speed} at {brisk_cadence}; it has others"},
 
     {hill_light, "hill_light",

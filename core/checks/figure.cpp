@@ -18,7 +18,7 @@ const UnitText& text_of(FigureUnit unit) {
     static constexpr std::array<UnitText, 8> texts{{
         {"mm", " mm", 0},
         {"metres", " m", 2},
-        {"inches", " in", 0},
+        {"gear_inches", " gear inches", 0},
         {"kg", " kg", 1},
         {"degrees", " degrees", 0},
         {"km_h", " km/h", 0},

@@ -15,7 +15,7 @@ namespace saddlerule {
 enum class FigureUnit {
     millimetres,
     metres,
-    inches,
+    gear_inches,
     kilograms,
     degrees,
     kilometres_per_hour,
@@ -33,9 +33,9 @@ public:
     constexpr Figure(Speed speed) : Figure(speed.in_kilometres_per_hour(), FigureUnit::kilometres_per_hour) {}
 
     static constexpr Figure ratio(double value) { return Figure(value, FigureUnit::ratio); }
-    /// For lengths that people say in these units.
+    /// For lengths that people say in metres.
     static constexpr Figure metres(Length length) { return Figure(length.in_metres(), FigureUnit::metres); }
-    static constexpr Figure inches(double value) { return Figure(value, FigureUnit::inches); }
+    static constexpr Figure gear_inches(double value) { return Figure(value, FigureUnit::gear_inches); }
     static constexpr Figure turns_per_minute(double value) {
         return Figure(value, FigureUnit::turns_per_minute);
     }
@@ -52,7 +52,7 @@ private:
     FigureUnit unit_ = FigureUnit::ratio;
 };
 
-/// The end of a field name that holds such a figure: `mm`, `metres`, `inches`, `kg`, `degrees`, `km_h`,
+/// The end of a field name that holds such a figure: `mm`, `metres`, `gear_inches`, `kg`, `degrees`, `km_h`,
 /// `ratio`.
 std::string_view field_suffix(FigureUnit unit);
 

@@ -23,6 +23,7 @@ LegFigures leg_figures_of(const CheckCase& checked) {
             .crank = *checked.bike.crank,
             .seat_tube = Angle::degrees(*checked.bike.seat_tube_angle_degrees),
             .stature = taken(checked.rider.stature).value_or(from_inseam),
+            .inseam = checked.rider.inseam_without_shoes,
             .sole = checked.rider.sole};
 }
 

@@ -15,7 +15,7 @@ bool above_zero(Length length) {
 
 bool possible(const LegFigures& figures) {
     return above_zero(figures.saddle_height) && above_zero(figures.bottom_bracket_height) &&
-           above_zero(figures.crank) && above_zero(figures.stature) &&
+           above_zero(figures.crank) && above_zero(figures.stature) && above_zero(figures.inseam) &&
            std::isfinite(figures.sole.in_millimetres()) && figures.sole >= Length{} &&
            figures.seat_tube >= flattest_seat_tube && figures.seat_tube <= steepest_seat_tube;
 }

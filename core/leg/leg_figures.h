@@ -15,7 +15,8 @@ struct LegFigures {
     Length crank;
     Angle seat_tube; ///< from the horizontal, open to the front: 70 to 75 degrees on most bikes
     Length stature;
-    Length sole; ///< thickness under the foot; zero for bare feet
+    Length inseam; ///< without shoes
+    Length sole;   ///< thickness under the foot; zero for bare feet
 };
 
 /// Why there is no linkage. The first three are contradictions: one of the figures was taken wrongly.

@@ -23,7 +23,8 @@ PlanePoint hip_of(const LegFigures& figures) {
 /// Ankle behind and above the pedal axle, with the heel up.
 PlanePoint ankle_over_pedal(const LegFigures& figures) {
     const Length back = leg_shares::ankle_behind_ball_of_foot * leg_shares::foot_length * figures.stature;
-    const Length up = leg_shares::ankle_height * figures.stature + figures.sole;
+    const Length up =
+        leg_shares::ankle_height * leg_shares::leg_stature(figures.stature, figures.inseam) + figures.sole;
     const double cosine = std::cos(leg_shares::heel_up.in_radians());
     const double sine = std::sin(leg_shares::heel_up.in_radians());
     return {.x = up * sine - back * cosine,
@@ -45,8 +46,9 @@ std::variant<LegLinkage, LegObstacle> LegLinkage::build(const LegFigures& figure
     LegLinkage leg;
     leg.bottom_bracket_height_ = figures.bottom_bracket_height;
     leg.crank_ = figures.crank;
-    leg.thigh_ = leg_shares::thigh * figures.stature;
-    leg.shank_ = leg_shares::shank * figures.stature;
+    const Length leg_stature = leg_shares::leg_stature(figures.stature, figures.inseam);
+    leg.thigh_ = leg_shares::thigh * leg_stature;
+    leg.shank_ = leg_shares::shank * leg_stature;
     leg.hip_ = hip_of(figures);
     leg.ankle_from_pedal_ = ankle_over_pedal(figures);
 

@@ -32,10 +32,15 @@ constexpr Angle heel_up = Angle::degrees(20.0);
 /// Pedal axle to the surface under the shoe (assumption: half of a 25 mm platform).
 constexpr Length axle_to_pedal_surface = Length::millimetres(12.0);
 
-/// Stature of somebody with this inseam (without shoes), for riders whose stature is not known. Adult shares:
-/// a young child, whose legs are a smaller share, comes out too short by up to a tenth.
+/// Stature of an adult with this inseam (without shoes), for riders whose stature is not known.
 constexpr Length stature_from_inseam(Length inseam_without_shoes) {
     return inseam_without_shoes / inseam;
+}
+
+/// Stature of the adult who has this rider's legs: whose hip, standing, is as high above the floor. A young
+/// child's legs are a smaller share of stature than an adult's, and the difference is up to a tenth.
+constexpr Length leg_stature(Length stature, Length inseam_without_shoes) {
+    return (inseam_without_shoes + hip_above_seat * stature) / hip_height;
 }
 
 } // namespace saddlerule::leg_shares

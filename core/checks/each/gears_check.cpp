@@ -19,7 +19,7 @@ std::optional<Finding> each_check::gears(const CheckCase& checked) {
     finding.reason =
         checked.bike.gears.value_or(1) > 1 ? CheckReason::gears_one_of_several : CheckReason::gears_single;
     finding.figure = Figure::metres(gear->development);
-    finding.further = {{{"gear_inches", Figure::inches(gear->gear_inches)},
+    finding.further = {{{"gear_inches", Figure::gear_inches(gear->gear_inches)},
                         {"easy_speed", speed_at(*gear, limits::easy_cadence.value.value())},
                         {"easy_cadence", limits::easy_cadence.value},
                         {"brisk_speed", speed_at(*gear, limits::brisk_cadence.value.value())},
