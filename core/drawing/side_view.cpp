@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace saddlerule {
 namespace {
@@ -11,8 +10,8 @@ using namespace literals;
 
 // The shape of an ordinary child's bike, chosen by eye: it fills in what was not measured, in drawings and
 // nowhere else.
-constexpr double usual_seat_tube_angle_degrees = 70.0;
-constexpr double head_angle_degrees = 70.0;
+constexpr Angle usual_seat_tube_angle = Angle::degrees(70.0);
+constexpr Angle head_angle = Angle::degrees(70.0);
 constexpr Length usual_tyre = 47_mm;
 constexpr Length post_above_collar = 60_mm; ///< collar to saddle top with the saddle at its lowest
 constexpr Length usual_post_travel = 130_mm;
@@ -23,13 +22,9 @@ constexpr Length head_length = 95_mm;
 constexpr Length stem_rise = 60_mm;
 constexpr Length grip_behind_head = 45_mm;
 
-double radians(double degrees) {
-    return degrees * std::numbers::pi / 180.0;
-}
-
 /// A point on a line that leans back by `angle` from `foot`, at height `y`.
-Point on_leaning_line(Point foot, double angle_degrees, Length y) {
-    return {foot.x - (y - foot.y) / std::tan(radians(angle_degrees)), y};
+PlanePoint on_leaning_line(PlanePoint foot, Angle angle, Length y) {
+    return {foot.x - (y - foot.y) / std::tan(angle.in_radians()), y};
 }
 
 class Draughtsman {
@@ -62,8 +57,8 @@ private:
     /// Bead seat for a bike whose wheel nobody wrote down: wheels grow with the saddle.
     Length usual_bead_seat() const { return std::clamp(0.62 * lowest_saddle(), 203_mm, 559_mm); }
 
-    Point saddle_at(Length height) const {
-        return on_leaning_line(view_.bottom_bracket, seat_angle_, height);
+    PlanePoint saddle_at(Length height) const {
+        return on_leaning_line(view_.bottom_bracket, view_.seat_tube_angle, height);
     }
 
     void place_wheels() {
@@ -89,8 +84,8 @@ private:
     }
 
     void place_seat() {
-        seat_angle_ =
-            known_or(bike_.seat_tube_angle_degrees, usual_seat_tube_angle_degrees, "seat_tube_angle_deg");
+        view_.seat_tube_angle = Angle::degrees(known_or(
+            bike_.seat_tube_angle_degrees, usual_seat_tube_angle.in_degrees(), "seat_tube_angle_deg"));
         if (bike_.saddle_lowest)
             view_.saddle_lowest = saddle_at(*bike_.saddle_lowest);
         else
@@ -104,29 +99,29 @@ private:
     }
 
     void place_front() {
-        const Point axle = view_.front_wheel.axle;
-        const double lean = radians(head_angle_degrees);
+        const PlanePoint axle = view_.front_wheel.axle;
+        const double lean = head_angle.in_radians();
         // The steering axis passes behind the axle by the fork's offset.
-        const Point axis_foot{axle.x - fork_offset / std::sin(lean), axle.y};
+        const PlanePoint axis_foot{axle.x - fork_offset / std::sin(lean), axle.y};
         const Length crown = axle.y + (view_.front_wheel.radius + tyre_clearance) * std::sin(lean);
-        view_.head.from = on_leaning_line(axis_foot, head_angle_degrees, crown);
-        view_.head.to = on_leaning_line(axis_foot, head_angle_degrees, crown + head_length);
+        view_.head.from = on_leaning_line(axis_foot, head_angle, crown);
+        view_.head.to = on_leaning_line(axis_foot, head_angle, crown + head_length);
         view_.grip = {view_.head.to.x - grip_behind_head,
                       std::max(view_.head.to.y + stem_rise, lowest_saddle() + stem_rise)};
 
         // The top tube passes through the standover height half-way along, where a child straddles it.
-        const Point rear = on_leaning_line(view_.bottom_bracket, seat_angle_, view_.seat_tube.to.y - 15_mm);
-        const Point front = on_leaning_line(axis_foot, head_angle_degrees, view_.head.to.y - 20_mm);
+        const PlanePoint rear =
+            on_leaning_line(view_.bottom_bracket, view_.seat_tube_angle, view_.seat_tube.to.y - 15_mm);
+        const PlanePoint front = on_leaning_line(axis_foot, head_angle, view_.head.to.y - 20_mm);
         view_.top_tube = {rear, front};
         const Length sloping_middle = (rear.y + front.y) / 2.0;
         const Length shift = known_or(bike_.standover, sloping_middle, "standover") - sloping_middle;
-        view_.top_tube.from = on_leaning_line(view_.bottom_bracket, seat_angle_, rear.y + shift);
-        view_.top_tube.to.y = front.y + std::min(shift, 0_mm);
+        view_.top_tube.from = on_leaning_line(view_.bottom_bracket, view_.seat_tube_angle, rear.y + shift);
+        view_.top_tube.to.y = std::min(front.y + shift, view_.head.to.y);
     }
 
     const Bike& bike_;
     SideView view_{};
-    double seat_angle_ = usual_seat_tube_angle_degrees;
 };
 
 } // namespace

@@ -3,7 +3,9 @@
 
 #include "core/bike/bike.h"
 #include "core/fit/fit_verdict.h"
+#include "core/quantities/angle.h"
 #include "core/quantities/length.h"
+#include "core/quantities/plane_point.h"
 
 #include <optional>
 #include <string_view>
@@ -11,21 +13,15 @@
 
 namespace saddlerule {
 
-/// A point in the bike's plane: `x` forward from the rear axle, `y` up from the floor.
-struct Point {
-    Length x;
-    Length y;
-};
-
 struct WheelOutline {
-    Point axle;
+    PlanePoint axle;
     Length radius; ///< to the tread
     Length rim;    ///< to the bead seat
 };
 
 struct Tube {
-    Point from;
-    Point to;
+    PlanePoint from;
+    PlanePoint to;
 };
 
 /// How the foot meets the floor from the saddle.
@@ -36,19 +32,20 @@ enum class FootOnFloor {
     off_the_floor,
 };
 
-/// Lines to draw. What was not measured is filled in with a common shape, for the eye only, and named in
-/// `assumed`.
+/// Lines to draw; `x` starts at the rear axle. What was not measured is filled in with a common shape, for
+/// the eye only, and named in `assumed`.
 struct SideView {
     WheelOutline rear_wheel;
     WheelOutline front_wheel;
-    Point bottom_bracket;
+    PlanePoint bottom_bracket;
     std::optional<Length> crank; ///< none on a balance bike
+    Angle seat_tube_angle;       ///< from the horizontal, open to the front
     Tube seat_tube;              ///< bottom bracket to the collar that holds the post
-    std::optional<Point> saddle_lowest;
-    std::optional<Point> saddle_highest;
-    std::optional<Point> saddle_setting;
+    std::optional<PlanePoint> saddle_lowest;
+    std::optional<PlanePoint> saddle_highest;
+    std::optional<PlanePoint> saddle_setting;
     Tube head; ///< lower to upper end
-    Point grip;
+    PlanePoint grip;
     Tube top_tube; ///< seat tube to head
     std::optional<FootOnFloor> foot;
     std::vector<std::string_view> assumed; ///< catalogue field names

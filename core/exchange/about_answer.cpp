@@ -97,7 +97,7 @@ Json about_answer() {
     return {{"version", version},
             {"constants", constants()},
             {"references", references()},
-            {"requests", {"load", "list", "assess", "forecast", "side_view", "about"}},
+            {"requests", {"load", "list", "assess", "changes", "forecast", "side_view", "about"}},
             {"problems", problems()}};
 }
 

@@ -8,6 +8,7 @@
 #include "core/exchange/answer_json.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/catalogue_answer.h"
+#include "core/exchange/changes_answer.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
@@ -27,11 +28,12 @@
 namespace saddlerule {
 namespace {
 
-enum class Task { load, list, assess, forecast, side_view, about };
+enum class Task { load, list, assess, changes, forecast, side_view, about };
 
 constexpr WireName<Task> task_names[] = {
-    {"load", Task::load},         {"list", Task::list},           {"assess", Task::assess},
-    {"forecast", Task::forecast}, {"side_view", Task::side_view}, {"about", Task::about},
+    {"load", Task::load},       {"list", Task::list},         {"assess", Task::assess},
+    {"changes", Task::changes}, {"forecast", Task::forecast}, {"side_view", Task::side_view},
+    {"about", Task::about},
 };
 
 constexpr WireName<Detail> detail_names[] = {
@@ -83,6 +85,16 @@ Wants optional_wants(RequestFields& fields) {
     return {};
 }
 
+/// What `assess` and `changes` have in common.
+FitQuestion fit_question(RequestFields& fields) {
+    FitQuestion question{.rider = {}, .today = fields.required_day("today"), .wants = {}};
+    question.rider = required_rider(fields);
+    question.wants = optional_wants(fields);
+    question.resale_share =
+        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
+    return question;
+}
+
 } // namespace
 
 struct Engine::State {
@@ -91,6 +103,7 @@ struct Engine::State {
     std::string answer_one(const JsonValue& request, std::string_view request_text, std::string_view file);
     std::string load(RequestFields& fields, std::string_view file);
     std::string assess(RequestFields& fields, std::string_view request_text);
+    std::string changes(RequestFields& fields, std::string_view request_text);
     std::string forecast(RequestFields& fields);
     std::string side_view(RequestFields& fields, std::string_view request_text);
 
@@ -105,7 +118,7 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
                                       std::string_view file) {
     RequestFields fields(request, "");
     const auto task = fields.optional_choice("do", task_names);
-    fields.require(task.has_value(), "do", "one of load, list, assess, forecast, side_view, about");
+    fields.require(task.has_value(), "do", "one of load, list, assess, changes, forecast, side_view, about");
     if (!task)
         return error_text(*fields.finish());
     switch (*task) {
@@ -113,6 +126,8 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
         return load(fields, file);
     case Task::assess:
         return assess(fields, request_text);
+    case Task::changes:
+        return changes(fields, request_text);
     case Task::forecast:
         return forecast(fields);
     case Task::side_view:
@@ -141,11 +156,7 @@ std::string Engine::State::load(RequestFields& fields, std::string_view file) {
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
-    FitQuestion question{.rider = {}, .today = fields.required_day("today"), .wants = {}};
-    question.rider = required_rider(fields);
-    question.wants = optional_wants(fields);
-    question.resale_share =
-        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
+    FitQuestion question = fit_question(fields);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
     auto only = fields.optional_texts("only");
@@ -161,6 +172,14 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
     for (const Bike& bike : taped.bikes)
         parts.taped.insert(&bike);
     return assess_answer(saddlerule::assess(question, listed(), taped.bikes), question.rider, parts);
+}
+
+std::string Engine::State::changes(RequestFields& fields, std::string_view request_text) {
+    const FitQuestion question = fit_question(fields);
+    const TapedBikes taped = taped_bikes(fields, request_text, loaded());
+    if (auto problem = fields.finish())
+        return error_text(*problem);
+    return to_text(changes_answer(what_would_change(question, listed(), taped.bikes), question.rider));
 }
 
 std::string Engine::State::forecast(RequestFields& fields) {
@@ -190,8 +209,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
     const InseamToday inseam = RiderGrowth::of(rider, today).today();
     const Fit fit = fit_of(SaddleSpan::of(*bike), {inseam.mean, inseam.sd},
                            window_offsets(rider.stage, rider.confidence));
-    return to_text(side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), inseam.mean,
-                                    saddle_window(inseam.mean, rider.stage, rider.confidence)));
+    return to_text(side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), rider, inseam.mean));
 }
 
 Engine::Engine() : state_(std::make_unique<State>()) {}

@@ -1,13 +1,16 @@
 #include "core/exchange/side_view_answer.h"
 
+#include "core/drawing/leg_turn.h"
+#include "core/fit/saddle_window.h"
+
 namespace saddlerule {
 namespace {
 
-Json point_json(const Point& point) {
+Json point_json(const PlanePoint& point) {
     return {{"x", to_json(point.x)}, {"y", to_json(point.y)}};
 }
 
-Json point_json(const std::optional<Point>& point) {
+Json point_json(const std::optional<PlanePoint>& point) {
     return point ? point_json(*point) : Json();
 }
 
@@ -38,9 +41,36 @@ Json foot_json(const std::optional<FootOnFloor>& foot) {
     return "off_the_floor";
 }
 
+Json pose_json(const LegPose& pose) {
+    return {{"crank_deg", rounded(pose.crank.in_degrees(), 1)},
+            {"hip", point_json(pose.hip)},
+            {"knee", point_json(pose.knee)},
+            {"ankle", point_json(pose.ankle)},
+            {"pedal", point_json(pose.pedal)},
+            {"knee_flexion_deg", rounded(pose.knee_flexion.in_degrees(), 1)}};
+}
+
+/// Null where there is nothing to turn; `obstacle` where the leg cannot follow the pedal.
+Json leg_json(const SideView& view, const Rider& rider, Length inseam_in_shoes) {
+    const auto drawn = leg_turn(view, rider, inseam_in_shoes);
+    if (!drawn)
+        return {};
+    if (const auto* obstacle = std::get_if<LegObstacle>(&*drawn))
+        return {{"obstacle", name_of(*obstacle)}};
+    const LegTurn& turn = std::get<LegTurn>(*drawn);
+    Json poses = Json::array();
+    for (const LegPose& pose : turn.poses)
+        poses.push_back(pose_json(pose));
+    return {{"poses", std::move(poses)},
+            {"least_flexion_deg", rounded(turn.least_flexion.in_degrees(), 1)},
+            {"greatest_flexion_deg", rounded(turn.greatest_flexion.in_degrees(), 1)},
+            {"stature_assumed", turn.stature_assumed}};
+}
+
 } // namespace
 
-Json side_view_answer(const SideView& view, Length inseam_in_shoes, const SaddleWindow& window) {
+Json side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes) {
+    const SaddleWindow window = saddle_window(inseam_in_shoes, rider.stage, rider.confidence);
     return {{"rear_wheel", wheel_outline_json(view.rear_wheel)},
             {"front_wheel", wheel_outline_json(view.front_wheel)},
             {"bottom_bracket", point_json(view.bottom_bracket)},
@@ -59,6 +89,7 @@ Json side_view_answer(const SideView& view, Length inseam_in_shoes, const Saddle
               {"target", to_json(window.target)},
               {"high", to_json(window.range.high())}}},
             {"foot", foot_json(view.foot)},
+            {"leg", leg_json(view, rider, inseam_in_shoes)},
             {"assumed", view.assumed}};
 }
 

@@ -6,6 +6,7 @@
 
 namespace saddlerule {
 
-Json side_view_answer(const SideView& view, Length inseam_in_shoes, const SaddleWindow& window);
+/// Everything is drawn for the inseam given; the rider says of which body.
+Json side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes);
 
 } // namespace saddlerule

@@ -28,7 +28,7 @@ SideView view_of(const Bike& bike, Length inseam) {
     return side_view(bike, fit_for(inseam, Stage::starting, SaddleSpan::of(bike)), inseam);
 }
 
-Length distance(Point a, Point b) {
+Length distance(PlanePoint a, PlanePoint b) {
     return Length::millimetres(std::hypot((a.x - b.x).in_millimetres(), (a.y - b.y).in_millimetres()));
 }
 

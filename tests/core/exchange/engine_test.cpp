@@ -301,6 +301,24 @@ TEST_CASE("forecast answers one entry a month, the last one that many months on"
     }
 }
 
+TEST_CASE("changes names the smallest change that puts another bike first", "[engine]") {
+    Engine engine;
+    ask(engine, {{"do", "load"}}, list_of_three);
+    json question = request("changes");
+    question["wants"] = {{"max_price", 100}};
+    const json answer = ask(engine, question);
+    CHECK(answer["first"]["id"] == "low");
+    bool budget_found = false;
+    for (const json& change : answer["changes"]) {
+        if (change["kind"] == "higher_budget") {
+            budget_found = true;
+            CHECK(change["budget"] == 120.0);
+            CHECK(change["first"]["id"] == "right");
+        }
+    }
+    CHECK(budget_found);
+}
+
 TEST_CASE("a side view is given for a bike of the list or a taped one, and refused for an unknown one",
           "[engine]") {
     Engine engine;
@@ -328,7 +346,8 @@ TEST_CASE("about names every constant with its source, every request and every p
     }
     for (const json& problem : answer["problems"])
         CHECK_FALSE(problem["sentence"].get<std::string>().empty());
-    CHECK(answer["requests"] == json({"load", "list", "assess", "forecast", "side_view", "about"}));
+    CHECK(answer["requests"] ==
+          json({"load", "list", "assess", "changes", "forecast", "side_view", "about"}));
 }
 
 TEST_CASE("a rider without readings is estimated from stature or age, and the answer says so", "[engine]") {
