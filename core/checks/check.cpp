@@ -42,6 +42,7 @@ std::span<const Check> all_checks() {
 
 void check_bike(const CheckCase& checked, std::vector<CheckResult>& results) {
     results.clear();
+    results.reserve(checks.size());
     for (const Check& check : checks) {
         if (const auto finding = check.judge(checked))
             results.push_back({.check = &check, .finding = *finding});
@@ -50,7 +51,6 @@ void check_bike(const CheckCase& checked, std::vector<CheckResult>& results) {
 
 std::vector<CheckResult> check_bike(const CheckCase& checked) {
     std::vector<CheckResult> results;
-    results.reserve(checks.size());
     check_bike(checked, results);
     return results;
 }
