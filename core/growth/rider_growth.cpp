@@ -4,7 +4,9 @@
 #include "core/growth/rider_history.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 #include <optional>
 
 namespace saddlerule {
@@ -18,6 +20,8 @@ using namespace literals;
 constexpr double youngest_guess = 3.0;
 constexpr double oldest_guess = 16.0;
 constexpr double guess_step = 0.5;
+/// Weights that make the sum over the steps an integral: Gregory's rule, one elsewhere.
+constexpr std::array<double, 3> end_weights{3.0 / 8.0, 7.0 / 6.0, 23.0 / 24.0};
 
 /// Under this age the spread of growth was fitted on stature, not on legs.
 constexpr Days validated_from = Days::years(8.0);
@@ -92,8 +96,9 @@ std::vector<Candidate> candidates(std::optional<Sex> sex, std::optional<Days> ag
     const double oldest = std::max(oldest_guess, youngest);
     const int steps = static_cast<int>(std::floor((oldest - youngest) / guess_step));
     for (int i = 0; i <= steps; ++i) {
-        const bool at_an_end = i == 0 || i == steps;
-        add(Days::years(youngest + guess_step * i) + since_newest, at_an_end ? 0.5 : 1.0);
+        const auto from_an_end = static_cast<std::size_t>(std::min(i, steps - i));
+        const double prior = from_an_end < end_weights.size() ? end_weights[from_an_end] : 1.0;
+        add(Days::years(youngest + guess_step * i) + since_newest, prior);
     }
     return all;
 }

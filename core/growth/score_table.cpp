@@ -22,6 +22,11 @@ ScoreTable::ScoreTable(const InseamGrid& coarse, std::size_t days)
       days_(days), scores_(grid_.count * days) {}
 
 void ScoreTable::set_day(std::size_t day, const std::vector<double>& coarse_scores) {
+    // A smooth curve through points that fell may still rise a little between them; that is cut off.
+    const auto put = [&](std::size_t point, double score) {
+        double* days = scores_.data() + point * days_;
+        days[day] = day > 0 ? std::min(score, days[day - 1]) : score;
+    };
     const std::size_t last = coarse_scores.size() - 1;
     const auto rise = [&](std::size_t i) { return coarse_scores[i + 1] - coarse_scores[i]; };
     double slope_here = rise(0);
@@ -31,12 +36,11 @@ void ScoreTable::set_day(std::size_t day, const std::vector<double>& coarse_scor
         const double cubic = slope_here + slope_there - 2.0 * rise(i);
         for (std::size_t part = 0; part < refinement; ++part) {
             const double t = static_cast<double>(part) / static_cast<double>(refinement);
-            score(i * refinement + part, day) =
-                coarse_scores[i] + t * (slope_here + t * (quadratic + t * cubic));
+            put(i * refinement + part, coarse_scores[i] + t * (slope_here + t * (quadratic + t * cubic)));
         }
         slope_here = slope_there;
     }
-    score(last * refinement, day) = coarse_scores[last];
+    put(last * refinement, coarse_scores[last]);
 }
 
 ScoreRow ScoreTable::row_of(Length inseam) const {

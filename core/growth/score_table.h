@@ -37,7 +37,8 @@ public:
     /// An empty table for a grid that is `refinement` times as fine as the one its days are given on.
     ScoreTable(const InseamGrid& coarse, std::size_t days);
 
-    /// Fills in a day: one rising score for each point of the coarse grid. Between them a monotone cubic.
+    /// Fills in a day, after the ones before it: one score for each point of the coarse grid, rising with the
+    /// inseam and none above that of the day before. Between the points a monotone cubic.
     void set_day(std::size_t day, const std::vector<double>& coarse_scores);
 
     std::size_t days() const { return days_; }
@@ -49,8 +50,6 @@ public:
     static constexpr std::size_t refinement = 4;
 
 private:
-    double& score(std::size_t point, std::size_t day) { return scores_[point * days_ + day]; }
-
     InseamGrid grid_;
     std::size_t days_;
     std::vector<double> scores_; ///< all days of one inseam lie together

@@ -13,66 +13,55 @@ namespace {
 constexpr double score_of_10 = -1.2815515655446004;
 constexpr double score_of_90 = 1.2815515655446004;
 
-/// A child is a score here: the share of children like this one whose legs stay shorter. Each moment has two
-/// limits: children above `reach` get over the lowest saddle, those above `leave` have left the highest
-/// behind for good.
-struct Moment {
-    double months;
-    double reach;
-    double leave;
-};
+/// A limit at each moment of the course, as a score: a child is a score here, the share of children like this
+/// one whose legs stay shorter.
+using Limits = std::array<double, most_moments>;
 
-/// The tabulated days in order, the day of a change once for each of its stages.
-class Course {
-public:
+/// The tabulated days in order, the day of a change of stage once for each of the two stages.
+struct Course {
+    Limits months{};
+    Limits reach{}; ///< children above it get over the lowest saddle
+    Limits leave{}; ///< children above it have left the highest saddle behind for good
+    std::size_t count = 0;
+
+    /// Moments at which a stage begins; the last entry is `count`.
+    std::array<std::size_t, most_stages + 1> stage_starts{};
+    std::size_t stage_count = 0;
+
     Course(const FitForecast& forecast, Length lowest, Length highest) {
         for (const StageOfForecast& stage : forecast.stages()) {
-            const ScoreRow reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
-            const ScoreRow leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
-            stage_starts_[stage_count_++] = count_;
-            for (std::size_t day = stage.first_day; day <= stage.last_day; ++day)
-                moments_[count_++] = {forecast.months()[day], reach.on(day), leave.on(day)};
+            const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
+            const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
+            const std::size_t days = stage.last_day + 1 - stage.first_day;
+            for (std::size_t i = 0; i < days; ++i) {
+                const std::size_t day = stage.first_day + i;
+                months[count + i] = forecast.months()[day];
+                reach[count + i] = to_reach.on(day);
+                leave[count + i] = to_leave.on(day);
+            }
+            stage_starts[stage_count++] = count;
+            count += days;
         }
-        stage_starts_[stage_count_] = count_;
-        for (std::size_t i = 1; i < count_; ++i)
-            moments_[i].leave = std::min(moments_[i].leave, moments_[i - 1].leave);
+        stage_starts[stage_count] = count;
+        for (std::size_t i = 1; i < count; ++i)
+            leave[i] = leave[i] < leave[i - 1] ? leave[i] : leave[i - 1];
     }
-
-    std::size_t size() const { return count_; }
-    const Moment& operator[](std::size_t i) const { return moments_[i]; }
-    double end() const { return moments_[count_ - 1].months; }
-
-    std::size_t stage_count() const { return stage_count_; }
-    /// The first moment of a stage; that of the one after the last is size().
-    std::size_t stage_start(std::size_t stage) const { return stage_starts_[stage]; }
-
-private:
-    std::array<Moment, most_moments> moments_{};
-    std::size_t count_ = 0;
-    std::array<std::size_t, most_stages + 1> stage_starts_{};
-    std::size_t stage_count_ = 0;
 };
 
-/// Which of the two limits of a moment.
-using Limit = double Moment::*;
-
-/// When a child of that score passes a limit that lies above it at the moment before `i` and no longer at
-/// `i`.
-double passing_time(const Course& course, std::size_t i, Limit limit, double score) {
-    const Moment& before = course[i - 1];
-    const Moment& after = course[i];
-    const double fraction = (before.*limit - score) / (before.*limit - after.*limit);
-    return before.months + fraction * (after.months - before.months);
+/// When a child of that score passes limits that lie above it at the moment before `i` and no longer at `i`.
+double passing_time(const Course& course, const Limits& limits, std::size_t i, double score) {
+    const double fraction = (limits[i - 1] - score) / (limits[i - 1] - limits[i]);
+    return course.months[i - 1] + fraction * (course.months[i] - course.months[i - 1]);
 }
 
-DateQuantiles dates_of_passing(const Course& course, Limit limit, CalendarDate today) {
+DateQuantiles dates_of_passing(const Course& course, const Limits& limits, CalendarDate today) {
     std::size_t i = 0;
     const auto date_of = [&](double score) -> std::optional<CalendarDate> {
-        while (i < course.size() && course[i].*limit > score)
+        while (i < course.count && limits[i] > score)
             ++i;
-        if (i == course.size())
+        if (i == course.count)
             return std::nullopt;
-        return today.plus(Days::months(i == 0 ? 0.0 : passing_time(course, i, limit, score)));
+        return today.plus(Days::months(i == 0 ? 0.0 : passing_time(course, limits, i, score)));
     };
     // One in ten has passed when the limit is down at the score that nine in ten stay below.
     DateQuantiles dates;
@@ -82,24 +71,25 @@ DateQuantiles dates_of_passing(const Course& course, Limit limit, CalendarDate t
     return dates;
 }
 
-double chance_of_fitting(const Moment& moment, const QuickNormal& normal) {
-    return std::max(normal.cdf(moment.leave) - normal.cdf(moment.reach), 0.0);
+double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
+    const double chance = normal.cdf(course.leave[i]) - normal.cdf(course.reach[i]);
+    return chance > 0.0 ? chance : 0.0;
 }
 
 double mean_months(const Course& course) {
     const QuickNormal& normal = QuickNormal::table();
     double twice_the_sum = 0.0;
-    double before = chance_of_fitting(course[0], normal);
-    for (std::size_t i = 1; i < course.size(); ++i) {
-        const double now = chance_of_fitting(course[i], normal);
-        twice_the_sum += (before + now) * (course[i].months - course[i - 1].months);
+    double before = chance_of_fitting(course, 0, normal);
+    for (std::size_t i = 1; i < course.count; ++i) {
+        const double now = chance_of_fitting(course, i, normal);
+        twice_the_sum += (before + now) * (course.months[i] - course.months[i - 1]);
         before = now;
     }
     return 0.5 * twice_the_sum;
 }
 
-/// A hundred children, one for each hundredth of the distribution, tallest first.
-constexpr std::size_t child_count = 100;
+/// Fifty children, one for each fiftieth of the distribution, tallest first.
+constexpr std::size_t child_count = 50;
 
 std::array<double, child_count> scores_of_children() {
     std::array<double, child_count> scores{};
@@ -111,40 +101,37 @@ std::array<double, child_count> scores_of_children() {
 /// Walks down the children, each limit being passed later than by the one before.
 class MonthsOfChildren {
 public:
-    explicit MonthsOfChildren(const Course& course) : course_(course) {
-        for (std::size_t stage = 0; stage < course.stage_count(); ++stage)
-            reached_[stage] = course.stage_start(stage);
-    }
+    explicit MonthsOfChildren(const Course& course) : course_(course), reached_(course.stage_starts) {}
 
     double next(double score) {
-        while (left_ < course_.size() && course_[left_].leave > score)
+        while (left_ < course_.count && course_.leave[left_] > score)
             ++left_;
-        const double leaves = left_ == 0                ? 0.0
-                              : left_ == course_.size() ? course_.end()
-                                                        : passing_time(course_, left_, &Moment::leave, score);
+        const double leaves = left_ == 0               ? 0.0
+                              : left_ == course_.count ? course_.months[left_ - 1]
+                                                       : passing_time(course_, course_.leave, left_, score);
         double months = 0.0;
-        for (std::size_t stage = 0; stage < course_.stage_count(); ++stage)
+        for (std::size_t stage = 0; stage < course_.stage_count; ++stage)
             months += months_in(stage, score, leaves);
         return months;
     }
 
 private:
     double months_in(std::size_t stage, double score, double leaves) {
-        const std::size_t start = course_.stage_start(stage);
-        const std::size_t stop = course_.stage_start(stage + 1);
+        const std::size_t start = course_.stage_starts[stage];
+        const std::size_t stop = course_.stage_starts[stage + 1];
         std::size_t& reached = reached_[stage];
-        while (reached < stop && course_[reached].reach > score)
+        while (reached < stop && course_.reach[reached] > score)
             ++reached;
         if (reached == stop)
             return 0.0;
         const double from =
-            reached == start ? course_[start].months : passing_time(course_, reached, &Moment::reach, score);
-        return std::max(std::min(leaves, course_[stop - 1].months) - from, 0.0);
+            reached == start ? course_.months[start] : passing_time(course_, course_.reach, reached, score);
+        return std::max(std::min(leaves, course_.months[stop - 1]) - from, 0.0);
     }
 
     const Course& course_;
     std::size_t left_ = 0;
-    std::array<std::size_t, most_stages> reached_{};
+    std::array<std::size_t, most_stages + 1> reached_;
 };
 
 MonthsOfFit months_of_fit(const Course& course) {
@@ -156,10 +143,11 @@ MonthsOfFit months_of_fit(const Course& course) {
     // Already in order where the bike fits from today on: the tallest leave first.
     if (!std::is_sorted(months.begin(), months.end()))
         std::sort(months.begin(), months.end());
-    const auto quantile = [&](std::size_t hundredth) {
-        return 0.5 * (months[hundredth - 1] + months[hundredth]);
-    };
-    return {.mean = mean_months(course), .p10 = quantile(10), .p50 = quantile(50), .p90 = quantile(90)};
+    const auto between = [&](std::size_t child) { return 0.5 * (months[child - 1] + months[child]); };
+    return {.mean = mean_months(course),
+            .p10 = between(child_count / 10),
+            .p50 = between(child_count / 2),
+            .p90 = between(child_count - child_count / 10)};
 }
 
 } // namespace
@@ -171,11 +159,11 @@ LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span) {
     // An unknown end borrows the other; nothing that depends on it is given.
     const Course course(forecast, span.lowest ? *span.lowest : *span.highest,
                         span.highest ? *span.highest : *span.lowest);
-    const bool too_tall_today = course[0].reach > 0.0;
+    const bool too_tall_today = course.reach[0] > 0.0;
     if (span.lowest && too_tall_today)
-        life.fits_from = dates_of_passing(course, &Moment::reach, forecast.asked_on());
+        life.fits_from = dates_of_passing(course, course.reach, forecast.asked_on());
     if (span.highest)
-        life.outgrown = dates_of_passing(course, &Moment::leave, forecast.asked_on());
+        life.outgrown = dates_of_passing(course, course.leave, forecast.asked_on());
     if (span.lowest && span.highest)
         life.months_of_fit = months_of_fit(course);
     return life;
@@ -187,12 +175,12 @@ std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan&
     const Course course(forecast, *span.lowest, *span.highest);
     const QuickNormal& normal = QuickNormal::table();
     FitCurve curve{};
-    for (std::size_t i = 0; i < course.size(); ++i) {
-        const auto month = static_cast<std::size_t>(course[i].months);
+    for (std::size_t i = 0; i < course.count; ++i) {
+        const auto month = static_cast<std::size_t>(course.months[i]);
         // A change of stage between two whole months belongs to neither; on a whole month the new stage
         // counts.
-        if (static_cast<double>(month) == course[i].months)
-            curve[month] = chance_of_fitting(course[i], normal);
+        if (static_cast<double>(month) == course.months[i])
+            curve[month] = chance_of_fitting(course, i, normal);
     }
     return curve;
 }

@@ -11,7 +11,7 @@ const QuickNormal& QuickNormal::table() {
 
 QuickNormal::QuickNormal() {
     const double width = 1.0 / pieces_per_unit;
-    for (std::size_t i = 0; i < piece_count; ++i) {
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
         const double from = -reach + static_cast<double>(i) * width;
         const double start = normal::cdf(from);
         const double rise = normal::cdf(from + width) - start;

@@ -1,9 +1,9 @@
 // QuickNormal: the normal cdf from a table, for loops that need it a hundred thousand times.
 #pragma once
 
-#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <cstdint>
 
 namespace saddlerule {
 
@@ -15,10 +15,13 @@ public:
     static const QuickNormal& table();
 
     double cdf(double z) const {
-        const double at = (std::clamp(z, -reach, reach) + reach) * pieces_per_unit;
-        const std::size_t i = std::min(static_cast<std::size_t>(at), piece_count - 1);
-        const double t = at - static_cast<double>(i);
-        const Piece& piece = pieces_[i];
+        // Written so that compilers make no jumps of it: they would be mispredicted half of the time.
+        const double above = z > -reach ? z : -reach;
+        const double within = above < reach ? above : reach;
+        const double at = (within + reach) * pieces_per_unit;
+        const auto i = static_cast<std::int32_t>(at);
+        const double t = at - i;
+        const Piece& piece = pieces_[static_cast<std::size_t>(i)];
         return piece.constant + t * (piece.linear + t * (piece.quadratic + t * piece.cubic));
     }
 
@@ -35,7 +38,7 @@ private:
         double quadratic;
         double cubic;
     };
-    std::array<Piece, piece_count> pieces_{};
+    std::array<Piece, piece_count + 1> pieces_{}; ///< the last one starts at the very end of the reach
 };
 
 } // namespace saddlerule
