@@ -2,14 +2,14 @@
 
 #include "core/checks/check_reason.h"
 
-#include <iterator>
+#include <array>
 
 namespace saddlerule {
 namespace {
 
 using enum CheckReason;
 
-constexpr CheckText texts[] = {
+constexpr auto texts = std::to_array<CheckText>({
     {figure_missing, "figure_missing", "cannot be judged without {missing}"},
     {seat_tube_impossible, "seat_tube_impossible",
      "a seat tube at {value} cannot be right: measure {missing} again"},
@@ -137,11 +137,11 @@ constexpr CheckText texts[] = {
     {hill_heavy, "hill_heavy",
      "a gentle climb ({slope} up for 1 along) takes a push of {value} of the rider's weight: heavy, expect "
      "to walk it"},
-};
+});
 
 /// The table is indexed by reason, so its rows must stand in the order of the enumeration.
 constexpr bool rows_in_order() {
-    for (std::size_t i = 0; i < std::size(texts); ++i) {
+    for (std::size_t i = 0; i < texts.size(); ++i) {
         if (static_cast<std::size_t>(texts[i].reason) != i)
             return false;
     }
@@ -195,7 +195,7 @@ const CheckText& text_of(CheckReason reason) {
 }
 
 std::size_t check_reason_count() {
-    return std::size(texts);
+    return texts.size();
 }
 
 std::string why(const Finding& finding) {

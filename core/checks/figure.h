@@ -32,13 +32,11 @@ public:
     constexpr Figure(Angle angle) : Figure(angle.in_degrees(), FigureUnit::degrees) {}
     constexpr Figure(Speed speed) : Figure(speed.in_kilometres_per_hour(), FigureUnit::kilometres_per_hour) {}
 
-    static constexpr Figure ratio(double value) { return Figure(value, FigureUnit::ratio); }
+    static constexpr Figure ratio(double value) { return {value, FigureUnit::ratio}; }
     /// For lengths that people say in metres.
-    static constexpr Figure metres(Length length) { return Figure(length.in_metres(), FigureUnit::metres); }
-    static constexpr Figure gear_inches(double value) { return Figure(value, FigureUnit::gear_inches); }
-    static constexpr Figure turns_per_minute(double value) {
-        return Figure(value, FigureUnit::turns_per_minute);
-    }
+    static constexpr Figure metres(Length length) { return {length.in_metres(), FigureUnit::metres}; }
+    static constexpr Figure gear_inches(double value) { return {value, FigureUnit::gear_inches}; }
+    static constexpr Figure turns_per_minute(double value) { return {value, FigureUnit::turns_per_minute}; }
 
     constexpr double value() const { return value_; }
     constexpr FigureUnit unit() const { return unit_; }
