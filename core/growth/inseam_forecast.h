@@ -39,8 +39,8 @@ private:
 /// The published prior pulls an extreme reading a little towards the average child, so the first day of the
 /// forecast may differ from RiderGrowth::today() by a few millimetres.
 ///
-/// Inexactness, measured in the tests from 10 to 90 %: 0.3 mm where the age is known, 0.7 mm in eight years' time where the
-/// steps between the ages that are tried come in, 0.004 in any probability.
+/// Inexactness, measured in the tests from 10 to 90 %: 0.3 mm where the age is known, 1 mm in eight years'
+/// time where it is not, 0.004 in any probability.
 class InseamForecast {
 public:
     explicit InseamForecast(const RiderGrowth& growth);
