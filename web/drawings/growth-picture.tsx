@@ -78,11 +78,11 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
         <path class="growth-band" d={bandPath(scale, band, "low", "high")} />
         {tapeMarks(scale.low, scale.high, figures.unit, 8)
           .filter(({ figure }) => figure !== null)
-          .map(({ mm, figure }) => (
+          .map(({ mm }) => (
             <g key={mm}>
               <path class="growth-level" d={`M0 ${scale.y(mm)}H${width}`} />
               <text class="growth-figure" x="4" y={scale.y(mm) - 4}>
-                {figure}
+                {figures.length(mm)}
               </text>
             </g>
           ))}
@@ -100,6 +100,14 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
           </g>
         ))}
         <path class="growth-axis" d={`M0 ${height - 30}H${width}`} />
+        {earliest < forecast.today.on && (
+          <g>
+            <path class="growth-level" d={`M${scale.x(forecast.today.on)} 34V${height - 30}`} />
+            <text class="growth-figure" x={scale.x(forecast.today.on) + 6} y={height - 38}>
+              {texts.growth.today}
+            </text>
+          </g>
+        )}
         {readings.map((reading) => (
           <circle
             key={reading.on}

@@ -15,7 +15,7 @@ export interface GrowthScale {
 const dayOf = (isoDate: string): number => Date.parse(`${isoDate}T00:00:00Z`);
 
 /** Room for the heights on the left and for the years below. */
-const margin = { left: 8, right: 8, top: 34, bottom: 34 };
+const margin = { left: 12, right: 8, top: 34, bottom: 34 };
 const shortestPicture = 24;
 const afterTheEnd = 8;
 

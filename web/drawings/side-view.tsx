@@ -37,7 +37,7 @@ export function SideView({ view, label }: { view: SideViewAnswer; label: string 
   const tapeX = rear + air;
 
   return (
-    <div ref={place}>
+    <div ref={place} class="drawing-place">
       <svg class="drawing side-view" width="100%" height={height} role="img" aria-label={label}>
         <path class="floor" d={`M0 ${y(0)}H${width}`} />
 
@@ -83,7 +83,7 @@ export function SideView({ view, label }: { view: SideViewAnswer; label: string 
         {[lowest, highest].map(
           (end, place) =>
             end !== null &&
-            end !== setting && <SaddleShape key={place} at={end} x={x} y={y} scale={scale} ghost />,
+            end.y !== drawnSaddle?.y && <SaddleShape key={place} at={end} x={x} y={y} scale={scale} ghost />,
         )}
 
         <path

@@ -14,7 +14,7 @@ export function Mark() {
 const signs = {
   rider: "M13 8.5a4 4 0 1 0 0-.1M5 24c0-7 3-9 8-9s8 2 8 9",
   rack: "M3 7h12M9 13h14M5 19h11M3 24V3",
-  tape: "M4 5h13a5 5 0 0 1 5 5v11H4zM8 21v-4M12 21v-4M16 21v-4M9 11h5",
+  tape: "M3 21V12a8 8 0 0 1 16 0v4M3 21h21M19 16h5v5M11 21v-3M15 21v-3M19 21v-3M11 10.5a1.5 1.5 0 1 0 .1 0",
   list: "M5 6h2M5 13h2M5 20h2M11 6h11M11 13h11M11 20h11",
 };
 

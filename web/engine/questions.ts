@@ -1,6 +1,7 @@
 // The questions that the page keeps answered: what each asks for a given state, and what its answer changes.
 import {
   assessRequest,
+  detailRequest,
   draftId,
   draftRequest,
   forecastRequest,
@@ -67,6 +68,18 @@ function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "probl
   return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
 }
 
+const detail: Question = {
+  engine: "rack",
+  pose: (state) =>
+    state.screen.name === "bike"
+      ? { request: detailRequest(state, state.screen.id), edition: state.list.edition }
+      : null,
+  receive: (answer) => (state) => ({
+    ...state,
+    bike: { ...state.bike, detail: isRefusal(answer) ? null : ((answer as AssessAnswer).bikes[0] ?? null) },
+  }),
+};
+
 const sideView: Question = {
   engine: "rack",
   pose: (state) =>
@@ -97,7 +110,7 @@ const forecast: Question = {
   }),
 };
 
-export const questions: Question[] = [rack, draft, sideView, forecast];
+export const questions: Question[] = [rack, draft, detail, sideView, forecast];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

@@ -117,11 +117,21 @@ export interface WheelSize {
   why: string;
 }
 
+export type CheckState = "ok" | "look" | "stop" | "unknown";
+
 export interface Check {
   what: string;
-  state: "ok" | "look" | "stop" | "unknown";
+  state: CheckState;
+  code: string;
   why: string;
   source: string;
+  to_measure: string[];
+}
+
+/** Why a bike that no other beats is worth a look. */
+export interface Worth {
+  code: string;
+  why: string;
 }
 
 export interface Raise {
@@ -149,11 +159,17 @@ export interface JudgedBike {
   below_highest_mm: number | null;
   to_measure: string[];
   notes?: Note[];
-  fits_from?: DateRange | null;
-  outgrown?: DateRange | null;
-  months_of_fit?: MonthsOfFit | null;
+  fits_from: DateRange | null;
+  outgrown: DateRange | null;
+  months_of_fit: MonthsOfFit | null;
+  cost_per_month: number | null;
+  standing: { code: string; worth: Worth[] } | null;
+  not_offered: { code: string; why: string } | null;
+  /** How many checks say so. */
+  stops: number;
+  looks: number;
+  /** With `detail: "full"` only. */
   raise?: Raise[];
-  cost_per_month?: number | null;
   checks?: Check[];
 }
 

@@ -54,7 +54,10 @@ export interface AssessRequest {
   rider: RiderRequest;
   wants?: WantsRequest;
   taped?: TapedRequest[];
-  taped_units?: TypedUnit;
+  /** Without raise lists and checks, which are long. */
+  detail?: "brief" | "full";
+  /** Only these bikes are told about; all are weighed against each other. */
+  only?: string[];
 }
 
 export interface ForecastRequest {
@@ -70,7 +73,6 @@ export interface SideViewRequest {
   rider: RiderRequest;
   bike: string;
   taped?: TapedRequest[];
-  taped_units?: TypedUnit;
 }
 
 export type EngineRequest =

@@ -10,7 +10,8 @@ declare module "*.json" {
   export default text;
 }
 
-declare module "engine-wasm" {
+/** The engine's wasm, compressed as gzip. */
+declare module "packed-engine" {
   const bytes: Uint8Array<ArrayBuffer>;
   export default bytes;
 }

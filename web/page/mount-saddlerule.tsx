@@ -18,8 +18,8 @@ import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
 
 export interface SaddleruleOptions {
-  /** The engine's wasm. */
-  engineBytes: Uint8Array<ArrayBuffer>;
+  /** Fetches or unpacks the engine's wasm; called once, when the engine is first asked. */
+  engineBytes: () => Promise<ArrayBuffer>;
   /** YYYY-MM-DD; the device's date when left out. */
   today?: string;
   /** The unit to begin with; by the reader's region when left out. */
@@ -61,10 +61,10 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
 }
 
 /** Both engines run the same module: one holds the list, the other judges single bikes beside it. */
-function openEngines(bytes: Uint8Array<ArrayBuffer>): { rack: Engine; bench: Engine } {
+function openEngines(engineBytes: () => Promise<ArrayBuffer>): { rack: Engine; bench: Engine } {
   let compiling: Promise<WebAssembly.Module> | null = null;
   const open = async (): Promise<Engine> => {
-    compiling ??= WebAssembly.compile(bytes);
+    compiling ??= engineBytes().then((bytes) => WebAssembly.compile(bytes));
     return openEngine(await compiling);
   };
   return { rack: engineDoor(open), bench: engineDoor(open) };

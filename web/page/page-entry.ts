@@ -1,6 +1,11 @@
 // The page file's script: Saddlerule with its engine, in the one element that the file has for it.
-import engineBytes from "engine-wasm";
+import packedEngine from "packed-engine";
 import { mountSaddlerule } from "./mount-saddlerule";
 
 const host = document.getElementById("saddlerule");
-if (host !== null) mountSaddlerule(host, { engineBytes });
+if (host !== null) mountSaddlerule(host, { engineBytes: unpacked });
+
+async function unpacked(): Promise<ArrayBuffer> {
+  const stream = new Blob([packedEngine]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(stream).arrayBuffer();
+}

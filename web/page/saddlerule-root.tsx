@@ -24,7 +24,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
     `screen ${name}${screen.name === name ? " current" : ""}` +
     (screen.name === "rider" && name === "rack" ? " beside-rider" : "");
   return (
-    <div ref={place} class="frame" lang={texts.language}>
+    <div ref={place} class={screen.name === "rider" ? "frame at-rider" : "frame"} lang={texts.language}>
       <header class="head">
         <Mark />
         <h1>{texts.name}</h1>
@@ -33,9 +33,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <section class={shows("rider")}>
           <TheRider state={state} />
         </section>
-        <section class={shows("rack")}>
-          <TheRack state={state} />
-        </section>
+        {rackStands(screen) && (
+          <section class={shows("rack")}>
+            <TheRack state={state} />
+          </section>
+        )}
         {screen.name === "bike" && (
           <section class={shows("bike")}>
             <OneBike state={state} id={screen.id} />
@@ -56,6 +58,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
       <CountsAloud answer={state.judged.answer} />
     </div>
   );
+}
+
+/** Beside the rider it is seen on a wide page; behind one bike it waits, as it was left. */
+function rackStands({ name }: Screen): boolean {
+  return name === "rack" || name === "rider" || name === "bike";
 }
 
 function Navigation({ screen }: { screen: Screen }) {

@@ -5,6 +5,7 @@ export function sealedRoom(host: Element, sheet: string): HTMLElement {
   const room = host.shadowRoot ?? host.attachShadow({ mode: "open" });
   adopt(room, sheet);
   const floor = document.createElement("div");
+  floor.className = "room";
   room.append(floor);
   return floor;
 }

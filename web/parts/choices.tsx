@@ -47,7 +47,9 @@ export function Switch<Value>({
 export function CardChoice<Value>({ legend, ...choice }: ChoiceProps<Value>) {
   return (
     <fieldset>
-      <legend class="aloud">{legend}</legend>
+      <legend>
+        <h3>{legend}</h3>
+      </legend>
       <div class="card-choice">
         <Radios {...choice} />
       </div>

@@ -14,7 +14,8 @@ import { VerdictSign } from "../parts/verdict-sign";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
 import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
-import { lastingWords, settingWords } from "./rack/verdict-words";
+import { VerdictLine } from "./rack/verdict-line";
+import { lastingWords } from "./rack/verdict-words";
 
 type TextOfDraft = Exclude<keyof TapedBike, "kind" | "unit">;
 
@@ -174,7 +175,7 @@ function DraftVerdict({ state }: { state: PageState }) {
           </div>
         </div>
       </div>
-      <p>{settingWords(texts, figures, judged)}</p>
+      <VerdictLine bike={judged} />
       {lasting !== null && <p class="soft">{lasting}</p>}
       <Notes notes={problems} />
       <button

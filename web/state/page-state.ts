@@ -108,6 +108,7 @@ export interface PageState {
     refusal: Note | null;
   };
   bike: {
+    detail: JudgedBike | null;
     sideView: { id: string; answer: SideViewAnswer } | null;
     forecast: ForecastAnswer | null;
   };
@@ -158,6 +159,6 @@ export function firstState(today: string, unit: TypedUnit): PageState {
     tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
     list: { loaded: null, edition: 0, sample: false, busy: false, refusal: null },
     judged: { answer: null, refusal: null },
-    bike: { sideView: null, forecast: null },
+    bike: { detail: null, sideView: null, forecast: null },
   };
 }

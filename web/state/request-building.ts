@@ -110,7 +110,13 @@ export function assessRequest(state: PageState): AssessRequest {
     rider: riderRequest(state.rider),
     wants: wantsRequest(state.wants),
     ...tapedBeside(state.tape.kept),
+    detail: "brief",
   };
+}
+
+/** All there is to say about one bike of the rack. */
+export function detailRequest(state: PageState, bike: string): AssessRequest {
+  return { ...assessRequest(state), detail: "full", only: [bike] };
 }
 
 /** The draft on the tape screen, judged by itself; null while neither end of its span is typed. */
@@ -122,6 +128,7 @@ export function draftRequest(state: PageState): AssessRequest | null {
     today: state.today,
     rider: riderRequest(state.rider),
     taped: [tapedRequest(draftId, draft)],
+    detail: "brief",
   };
 }
 

@@ -30,14 +30,13 @@ export const english = {
 
   rider: {
     title: "The rider",
-    lead: "Start with the inside leg. Everything else follows from it.",
     inseam: "Inside leg",
     inseamAgain: (number: number): string => `Inside leg, reading ${number}`,
     inseamExample: { cm: "49.5", in: "19 1/2" } satisfies Record<TypedUnit, string>,
     unit: "Unit",
-    shoes: "Measured with",
-    shoesOn: "Shoes on",
-    shoesOff: "Shoes off",
+    shoes: "Shoes",
+    shoesOn: "On",
+    shoesOff: "Off",
     again: "Measure again",
     againWhy: "Two readings are worth more than one.",
     remove: "Remove",
@@ -48,7 +47,7 @@ export const english = {
     readOn: "Measured on",
     withShoes: "Shoes were on",
 
-    stage: "How does your rider ride today?",
+    stage: "How does your rider ride?",
     stages: {
       gliding: { title: "Pushes with both feet", more: "A balance bike, no pedals" },
       side_wheels: { title: "Pedals with training wheels", more: "Small wheels at the back hold it up" },
@@ -179,8 +178,18 @@ export const english = {
     fitsFrom: (range: DateRange, month: (date: string) => string): string =>
       range.p50 === null ? "Not within eight years" : `Fits from about ${month(range.p50)}`,
     lastsThen: (months: MonthsOfFit): string => `then lasts ${lengthOfUse(months)}`,
-    costPerMonth: (amount: string): string => `about ${amount} a month`,
-    sure: (tenths: number): string => `Fits in about ${tenths} of 10 tries with readings like these.`,
+    costPerMonth: (amount: string): string => `About ${amount} a month.`,
+    otherKind: {
+      balance: "It has no pedals.",
+      pedal: "It has pedals: for later.",
+    } satisfies Record<BikeKind, string>,
+    stops: (number: number): string => count(number, "warning", "warnings"),
+    looks: (number: number): string => count(number, "thing to look at", "things to look at"),
+    worth: {
+      lasts_longest: "Lasts longest here",
+      cheapest: "Costs least here",
+      lightest: "Lightest here",
+    } as Partial<Record<string, string>>,
   },
 
   wishes: {
@@ -233,6 +242,7 @@ export const english = {
     aboveFloor: "above the floor",
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
+    resale: "The cost a month counts on selling it on for half its price.",
     foot: {
       flat: "Both feet reach the ground flat.",
       ball: "The balls of both feet reach the ground.",
@@ -253,7 +263,7 @@ export const english = {
     assumedNames: {
       wheel: "wheel size",
       bottom_bracket_height: "bottom bracket height",
-      seat_tube_angle: "seat tube angle",
+      seat_tube_angle_deg: "seat tube angle",
       crank: "crank length",
       standover: "top tube height",
       saddle_lowest: "lowest saddle",
@@ -286,6 +296,9 @@ export const english = {
     hidden: "Your wishes hide this bike from the rack.",
     gone: "This bike is no longer on the rack.",
     checks: "Beyond the saddle",
+    noDoubts: "Nothing speaks against it, as far as it was measured.",
+    checksUnknown: (number: number): string => `${number} not known: see what to measure`,
+    checksFine: (number: number): string => `${number} fine`,
     checkStates: {
       ok: "Fine",
       look: "Look closer",
@@ -303,7 +316,7 @@ export const english = {
     keyBike: "Yellow: what this bike’s saddle can do.",
     today: "today",
     start: "fits",
-    end: "done",
+    end: "outgrown",
     fitsFrom: (month: string, range: string | null): string =>
       `Begins to fit about ${month}${range === null ? "" : ` (${range})`}.`,
     fitsAlready: "Fits today.",
@@ -324,7 +337,7 @@ export const english = {
     stageMoves: (month: string): string =>
       `From ${month} the picture counts on a surer rider, who sits higher.`,
     raises: "When to raise the saddle",
-    raiseOn: (month: string, height: string): string => `${month}: ${height}`,
+    raiseOn: (day: string, height: string): string => `${day}: ${height}`,
     raiseMore: (number: number): string => `${number} more steps`,
     table: "The same as figures",
     tableWhen: "When",

@@ -1,25 +1,29 @@
-// Checks beyond the saddle, the ones that ask for a look first; those in order folded away.
-import type { Check } from "../../engine/wire-answers";
+// Checks beyond the saddle: those that ask for a look stand open, the rest is folded away.
+import type { Check, CheckState } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
-
-const firstToLast: Check["state"][] = ["stop", "look", "unknown"];
 
 export function BikeChecks({ checks }: { checks: Check[] }) {
   const { texts } = usePage();
   if (checks.length === 0) return null;
-  const toRead = firstToLast.flatMap((state) => checks.filter((check) => check.state === state));
-  const inOrder = checks.filter((check) => check.state === "ok");
+  const inState = (state: CheckState): Check[] => checks.filter((check) => check.state === state);
+  const toRead = [...inState("stop"), ...inState("look")];
   return (
     <section class="sheet stack">
       <h3>{texts.bike.checks}</h3>
-      <CheckLines checks={toRead} />
-      {inOrder.length > 0 && (
-        <Fold title={`${texts.bike.checkStates.ok}: ${inOrder.length}`}>
-          <CheckLines checks={inOrder} />
-        </Fold>
-      )}
+      {toRead.length === 0 ? <p>{texts.bike.noDoubts}</p> : <CheckLines checks={toRead} />}
+      <FoldedChecks title={texts.bike.checksUnknown} checks={inState("unknown")} />
+      <FoldedChecks title={texts.bike.checksFine} checks={inState("ok")} />
     </section>
+  );
+}
+
+function FoldedChecks({ title, checks }: { title: (number: number) => string; checks: Check[] }) {
+  if (checks.length === 0) return null;
+  return (
+    <Fold title={title(checks.length)}>
+      <CheckLines checks={checks} />
+    </Fold>
   );
 }
 
@@ -29,7 +33,7 @@ function CheckLines({ checks }: { checks: Check[] }) {
     <ul class="notes">
       {checks.map((check) => (
         <li key={check.what}>
-          <strong>{texts.bike.checkStates[check.state]}</strong>: {check.why}
+          <strong>{texts.bike.checkStates[check.state]}</strong>: {check.why}.
           <span class="soft"> ({check.source})</span>
         </li>
       ))}

@@ -13,7 +13,7 @@ interface BikeGrowthProps {
 
 export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
   const { texts, figures } = usePage();
-  if (judged.months_of_fit === undefined) return null;
+  if (judged.months_of_fit === null && judged.fits_from === null && judged.outgrown === null) return null;
   return (
     <section class="sheet stack">
       <h3>{texts.growth.title}</h3>
@@ -59,12 +59,12 @@ function growthSentences(
   const dated = (dates: DateRange, say: (month: string, range: string | null) => string): string | null =>
     dates.p50 === null ? null : say(figures.month(dates.p50), rangeWords(texts, figures, dates));
 
-  if (verdict === "too_tall" && from != null)
+  if (verdict === "too_tall" && from !== null)
     sentences.push(dated(from, growth.fitsFrom) ?? growth.neverFits);
   else if (verdict === "fits_now") sentences.push(growth.fitsAlready);
 
   if (span.highest === null) sentences.push(growth.highestUnknown);
-  else if (outgrown != null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);
+  else if (outgrown !== null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);
 
   const next = forecast?.stages[1];
   if (next !== undefined) sentences.push(growth.stageMoves(figures.month(next.from)));
@@ -100,7 +100,7 @@ function RaiseLines({ raises }: { raises: Raise[] }) {
   return (
     <ol class="raises figure">
       {raises.map(({ on, saddle_mm }) => (
-        <li key={saddle_mm}>{texts.growth.raiseOn(figures.month(on), figures.length(saddle_mm))}</li>
+        <li key={saddle_mm}>{texts.growth.raiseOn(figures.day(on), figures.length(saddle_mm))}</li>
       ))}
     </ol>
   );

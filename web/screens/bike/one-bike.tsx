@@ -5,9 +5,11 @@ import { Cautions } from "../../parts/cautions";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
+import { Worths } from "../rack/worths";
 import type { PageState } from "../../state/page-state";
 import { wantsCleared, went } from "../../state/screen-changes";
-import { lastingWords, settingWords } from "../rack/verdict-words";
+import { VerdictLine } from "../rack/verdict-line";
+import { lastingWords } from "../rack/verdict-words";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
@@ -53,7 +55,8 @@ interface JudgedProps {
 function Judged({ state, judged, facts }: JudgedProps) {
   const { texts, figures } = usePage();
   const lasting = lastingWords(texts, figures, judged);
-  const { sideView, forecast } = state.bike;
+  const { detail, sideView, forecast } = state.bike;
+  const full = detail?.id === judged.id ? detail : judged;
   return (
     <>
       <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
@@ -61,18 +64,23 @@ function Judged({ state, judged, facts }: JudgedProps) {
           <VerdictSign verdict={judged.verdict} />
           {texts.rack.verdicts[judged.verdict]}
         </p>
-        <p>{settingWords(texts, figures, judged)}</p>
+        <VerdictLine bike={judged} />
         {lasting !== null && <p>{lasting}</p>}
+        {judged.cost_per_month !== null && <p class="soft">{texts.bike.resale}</p>}
+        <Worths bike={judged} />
         <Notes notes={judged.notes ?? []} />
         <Setting judged={judged} />
       </section>
       {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} />}
-      <BikeGrowth judged={judged} forecast={forecast} />
-      <BikeChecks checks={judged.checks ?? []} />
+      <BikeChecks checks={full.checks ?? []} />
+      <BikeGrowth judged={full} forecast={forecast} />
       {facts !== null && <BikeFactsTable facts={facts} />}
     </>
   );
 }
+
+/** What would be shown as no height at all says nothing; the sentence above has it in words. */
+const nothing = 0.5;
 
 /** The setting as three heights, for three ways of measuring it. */
 function Setting({ judged }: { judged: JudgedBike }) {
@@ -88,7 +96,8 @@ function Setting({ judged }: { judged: JudgedBike }) {
     <dl class="settings">
       {rows.map(
         ([height, words]) =>
-          height !== null && (
+          height !== null &&
+          height >= nothing && (
             <div key={words}>
               <dt>{words}</dt>
               <dd class="figure">{figures.length(height)}</dd>

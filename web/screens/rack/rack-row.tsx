@@ -5,7 +5,9 @@ import { usePage } from "../../page/page-context";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { went } from "../../state/screen-changes";
 import type { RackBike } from "./rack-bikes";
-import { lastingWords, settingWords } from "./verdict-words";
+import { Worths } from "./worths";
+import { VerdictLine } from "./verdict-line";
+import { lastingWords } from "./verdict-words";
 
 export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale }) {
   const { texts, figures, change } = usePage();
@@ -43,8 +45,9 @@ export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale })
         verdict={judged?.verdict ?? null}
         saddle={judged?.saddle_mm ?? null}
       />
-      {judged !== null && <p class="row-setting">{settingWords(texts, figures, judged)}</p>}
+      {judged !== null && <VerdictLine bike={judged} />}
       {lasting !== null && <p class="soft">{lasting}</p>}
+      {judged !== null && <Worths bike={judged} />}
     </article>
   );
 }

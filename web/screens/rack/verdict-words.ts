@@ -18,11 +18,16 @@ function room(texts: Texts, figures: Figures, { below_highest_mm: below }: Judge
   return below < nothing ? texts.verdict.noRoom : texts.verdict.room(figures.length(below));
 }
 
-/** "Saddle at 49.5 cm: its lowest position, 13.5 cm left to raise." */
-export function settingSentence(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
-  if (bike.saddle_mm === null) return null;
+/** "Saddle at 49.5 cm", and "its lowest position, 13.5 cm left to raise"; null where it cannot be set for this rider. */
+export function settingWords(
+  texts: Texts,
+  figures: Figures,
+  bike: JudgedBike,
+): { height: string; place: string } | null {
+  const { saddle_mm: saddle, verdict } = bike;
+  if (saddle === null || verdict === "too_tall" || verdict === "outgrown") return null;
   const details = [place(texts, figures, bike), room(texts, figures, bike)].filter((part) => part !== null);
-  return `${texts.verdict.setting(figures.length(bike.saddle_mm))}: ${details.join(", ")}.`;
+  return { height: texts.verdict.setting(figures.length(saddle)), place: details.join(", ") };
 }
 
 /** How far a bike misses; null where it does not, or nobody knows. */
@@ -33,15 +38,17 @@ function missing(texts: Texts, figures: Figures, { verdict, margin_mm: margin }:
   return verdict === "outgrown" ? texts.verdict.missesAbove(by) : null;
 }
 
-export function settingWords(texts: Texts, figures: Figures, bike: JudgedBike): string {
+/** What is to be said before the setting; null where nothing is. */
+export function cautionWords(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
   const toMeasure = bike.to_measure.map((what) => texts.verdict.toMeasure[what] ?? what);
   const sentences = [
+    !bike.suits_stage && bike.kind !== null ? texts.verdict.otherKind[bike.kind] : null,
     bike.verdict === "close_call" ? texts.verdict.tryIt : null,
     missing(texts, figures, bike),
-    bike.verdict === "too_tall" || bike.verdict === "outgrown" ? null : settingSentence(texts, figures, bike),
     bike.verdict === "not_measured" && toMeasure.length > 0 ? texts.verdict.measure(toMeasure) : null,
   ];
-  return sentences.filter((sentence) => sentence !== null).join(" ");
+  const said = sentences.filter((sentence) => sentence !== null);
+  return said.length === 0 ? null : said.join(" ");
 }
 
 /** How long it lasts, from when, and what that costs; null where there is nothing to say. */
@@ -49,10 +56,12 @@ export function lastingWords(texts: Texts, figures: Figures, bike: JudgedBike): 
   const { fits_from: from, months_of_fit: months, cost_per_month: cost, verdict } = bike;
   if (verdict === "outgrown") return null;
   const parts: string[] = [];
-  if (verdict === "too_tall" && from != null) parts.push(texts.verdict.fitsFrom(from, figures.month));
-  if (months != null) {
+  if (verdict === "too_tall" && from !== null) parts.push(texts.verdict.fitsFrom(from, figures.month));
+  if (months !== null) {
     parts.push(parts.length === 0 ? texts.verdict.lasts(months) : texts.verdict.lastsThen(months));
   }
-  if (cost != null) parts.push(texts.verdict.costPerMonth(figures.money(cost, bike.currency)));
-  return parts.length === 0 ? null : `${parts.join(", ")}.`;
+  const lasting = parts.length === 0 ? null : `${parts.join(", ")}.`;
+  const costing = cost === null ? null : texts.verdict.costPerMonth(figures.money(cost, bike.currency));
+  const sentences = [lasting, costing].filter((sentence) => sentence !== null);
+  return sentences.length === 0 ? null : sentences.join(" ");
 }

@@ -35,6 +35,11 @@ export function TodaysReadings({ state }: { state: PageState }) {
     <section class="stack">
       <div class="inseam">
         <div class="inseam-figures stack">
+          {readings.length < mostOfADay && newest?.figure.text.trim() !== "" && (
+            <button type="button" class="plain-link again" onClick={() => change(readingAdded(state.today))}>
+              {texts.rider.again}
+            </button>
+          )}
           {readings.map((reading, place) => (
             <TodaysReading
               key={reading.key}
@@ -63,11 +68,6 @@ export function TodaysReadings({ state }: { state: PageState }) {
         />
       </div>
       {problem !== null && <Problem text={problem} />}
-      {readings.length < mostOfADay && newest?.figure.text.trim() !== "" && (
-        <button type="button" class="plain-link" onClick={() => change(readingAdded(state.today))}>
-          {texts.rider.again}
-        </button>
-      )}
     </section>
   );
 }

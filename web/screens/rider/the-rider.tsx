@@ -23,14 +23,11 @@ export function TheRider({ state }: { state: PageState }) {
   const { answer } = judged;
   return (
     <>
-      <ScreenHead title={texts.rider.title}>
-        <p>{texts.rider.lead}</p>
-      </ScreenHead>
+      <ScreenHead title={texts.rider.title} />
       <div class="inset stack">
         <TodaysReadings state={state} />
 
         <section class="stack">
-          <h3>{texts.rider.stage}</h3>
           <CardChoice
             name="stage"
             legend={texts.rider.stage}
@@ -41,14 +38,12 @@ export function TheRider({ state }: { state: PageState }) {
               label: (
                 <>
                   <StageSketch stage={value} />
-                  <span>
-                    <strong>{texts.rider.stages[value].title}</strong>
-                    <span class="soft">{texts.rider.stages[value].more}</span>
-                  </span>
+                  {texts.rider.stages[value].title}
                 </>
               ),
             }))}
           />
+          <p class="soft">{texts.rider.stages[rider.stage].more}</p>
           {rider.stage === "side_wheels" && (
             <Switch
               name="confidence"
