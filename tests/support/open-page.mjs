@@ -1,0 +1,62 @@
+// Opens the built page as a family would: from a file, without a network, on a phone or a laptop.
+
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+import { root } from "./built-engine.mjs";
+
+export const pageFile = join(root, "build/page/saddlerule.html");
+export const pageAddress = pathToFileURL(pageFile).href;
+
+export const screens = {
+  phone: { width: 390, height: 844 },
+  laptop: { width: 1280, height: 800 },
+};
+
+export function launchBrowser() {
+  return chromium.launch({
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"],
+  });
+}
+
+/**
+ * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
+ * (a refusal by the policy is one), and requests beyond the file itself.
+ */
+export async function openPage(browser, viewport, options = {}) {
+  const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
+  const page = await context.newPage();
+  const faults = [];
+  page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
+  page.on("console", (message) => faults.push(`console: ${message.text()}`));
+  page.on("request", (request) => {
+    if (request.url() !== pageAddress && !request.url().startsWith("data:")) faults.push(`request: ${request.url()}`);
+  });
+  await page.goto(pageAddress);
+  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  return { page, faults, close: () => context.close() };
+}
+
+/** Goes to a screen by the page's own navigation. */
+export async function goTo(page, name) {
+  await page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
+}
+
+/** Opens files through the page's file chooser. */
+export async function openList(page, file) {
+  await goTo(page, "The list");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: /^Open (a|another) list/ }).click(),
+  ]);
+  await chooser.setFiles(file);
+}
+
+/** The words on the screen. The page lives in a shadow root, which an element's own text leaves out. */
+export function shownText(page) {
+  return page.evaluate(() => {
+    const host = [...document.querySelectorAll("*")].find((element) => element.shadowRoot);
+    return [...host.shadowRoot.children].map((child) => child.innerText ?? "").join("\n");
+  });
+}

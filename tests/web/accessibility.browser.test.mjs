@@ -1,0 +1,55 @@
+// axe-core's rules (WCAG 2.2 A and AA) on every screen, in light and dark.
+
+import assert from "node:assert/strict";
+import { createRequire } from "node:module";
+import { readFileSync } from "node:fs";
+import test, { after, before } from "node:test";
+import { sample } from "../support/built-engine.mjs";
+import { goTo, launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(() => browser.close());
+
+async function violations(page) {
+  const { violations: found } = await page.evaluate((tags) => window.axe.run(document, { runOnly: tags }), rules);
+  return found.map((rule) => `${rule.id}: ${rule.nodes.map((node) => node.target.join(" ")).slice(0, 3).join(", ")}`);
+}
+
+for (const colorScheme of ["light", "dark"]) {
+  for (const [name, viewport] of Object.entries(screens)) {
+    test(`no violations on any screen: ${name}, ${colorScheme}`, async () => {
+      // The page's own policy keeps strangers' scripts out; here the rules have to get in.
+      const { page, close } = await openPage(browser, viewport, { colorScheme, bypassCSP: true });
+      await page.addScriptTag({ content: axe });
+      const found = {};
+      const check = async (screen) => {
+        const list = await violations(page);
+        if (list.length > 0) found[screen] = list;
+      };
+      await check("first visit");
+      await page.getByRole("textbox", { name: "Inside leg" }).fill("19 1/2");
+      await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+      await check("rider");
+      await openList(page, sample("every-mistake.json"));
+      await page.getByText(/set aside/).first().waitFor();
+      await check("list");
+      await openList(page, sample("loan-shed.json"));
+      await page.getByRole("button", { name: "See the bikes" }).first().click();
+      const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
+      await first.waitFor();
+      await check("rack");
+      await first.getByRole("button").first().click();
+      await page.getByRole("img", { name: /Side view/ }).waitFor();
+      await check("one bike");
+      await goTo(page, "Tape one");
+      await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("19");
+      await check("tape one");
+      assert.deepEqual(found, {});
+      await close();
+    });
+  }
+}
