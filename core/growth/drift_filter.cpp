@@ -62,11 +62,10 @@ double drift_since_start(Sex sex, double years) {
 
 double maturing_curve(Sex sex, Days age) {
     const double boys_years = age.in_years() + (sex == Sex::girl ? girls_ahead_years : 0.0);
-    double left =
-        std::clamp(boys_years - maturing_starts, 0.0, static_cast<double>(maturing_rate.size() - 1));
     double area = 0.0;
-    for (std::size_t i = 0; left > 0.0; ++i, left -= 1.0) {
-        const double part = std::min(left, 1.0);
+    for (std::size_t i = 0; i + 1 < maturing_rate.size(); ++i) {
+        const double from = maturing_starts + static_cast<double>(i);
+        const double part = std::clamp(boys_years - from, 0.0, 1.0);
         area += part * (maturing_rate[i] + 0.5 * part * (maturing_rate[i + 1] - maturing_rate[i]));
     }
     return area;

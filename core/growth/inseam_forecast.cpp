@@ -198,7 +198,7 @@ Length InseamDistribution::quantile(double p) const {
 }
 
 double InseamDistribution::probability_below(Length inseam) const {
-    const double last = static_cast<double>(scores_.size() - 1);
+    const auto last = static_cast<double>(scores_.size() - 1);
     const double at = std::clamp((inseam - grid_.lowest) / grid_.step, 0.0, last);
     const auto i = std::min(static_cast<std::size_t>(at), scores_.size() - 2);
     const double score = scores_[i] + (at - static_cast<double>(i)) * (scores_[i + 1] - scores_[i]);

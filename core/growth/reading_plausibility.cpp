@@ -137,7 +137,7 @@ private:
                 bands.add(band_for_stature(sex, day - *history_.born, *rider_.stature, rider_.accuracy));
             else if (history_.born)
                 bands.add(band_for_age(sex, day - *history_.born, rider_.accuracy));
-            for (double years = 2.0; stature_holds && !history_.born && years <= 18.0; years += 1.0)
+            for (int years = 2; stature_holds && !history_.born && years <= 18; ++years)
                 bands.add(band_for_stature(sex, Days::years(years), *rider_.stature, rider_.accuracy));
         }
         return history_.born || stature_holds ? bands.whole() : any_child;
