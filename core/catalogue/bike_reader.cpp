@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <string>
 #include <utility>
 
@@ -87,8 +88,8 @@ public:
                 ProblemCode::bike_too_many_fields, entry_.begin, {},
                 {{"count", std::to_string(entry_.members.size())}, {"limit", std::to_string(most_fields)}});
         }
-        for (auto member = entry_.members.begin(); member != entry_.members.end(); ++member) {
-            if (auto fault = read_member(*member))
+        for (const JsonMember& member : entry_.members) {
+            if (auto fault = read_member(member))
                 return *std::move(fault);
         }
         if (auto fault = missing_or_contradictory())
@@ -123,8 +124,8 @@ private:
 
     Fault read_member(const JsonMember& member) {
         member_ = &member;
-        const auto twice = [&](const JsonMember& earlier) { return earlier.name == member.name; };
-        if (std::any_of(entry_.members.data(), &member, twice)) {
+        field_ = find_field();
+        if (seen_before()) {
             return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
                            {{"field", excerpt(member.name)}});
         }
@@ -133,7 +134,6 @@ private:
                                  {{"length", std::to_string(character_count(*text))},
                                   {"limit", std::to_string(longest_text)}});
         }
-        field_ = field_named(member.name);
         if (!field_) {
             keep_as_it_stands();
             return std::nullopt;
@@ -141,6 +141,31 @@ private:
         if (member.value.kind == Kind::null)
             return std::nullopt;
         return std::visit([&](auto target) { return take(member.value, bike_.*target); }, field_->target);
+    }
+
+    /// Fields mostly come in the order of the table, so the search begins behind the one found last.
+    const CatalogueField* find_field() {
+        const auto fields = catalogue_fields();
+        for (std::size_t i = 0; i < fields.size(); ++i) {
+            const std::size_t index = (next_field_ + i) % fields.size();
+            if (fields[index].name == member_->name) {
+                next_field_ = index + 1;
+                return &fields[index];
+            }
+        }
+        return nullptr;
+    }
+
+    bool seen_before() {
+        if (!field_) {
+            return std::any_of(bike_.unknown_fields.begin(), bike_.unknown_fields.end(),
+                               [&](const UnknownField& field) { return field.name == member_->name; });
+        }
+        const std::uint64_t bit = std::uint64_t{1}
+                                  << static_cast<unsigned>(field_ - catalogue_fields().data());
+        const bool seen = (seen_ & bit) != 0;
+        seen_ |= bit;
+        return seen;
     }
 
     void keep_as_it_stands() {
@@ -168,25 +193,29 @@ private:
     Fault take(const JsonValue& value, std::optional<Length>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
             return wrong_type(value, "a length: a number, or a text such as \"19 1/2 in\"");
-        const LengthUnit shown_in = context_.units.value_or(LengthUnit::centimetre);
-        std::string as_written = excerpt(raw_text(value, context_.text));
-        if (value.kind == Kind::text)
-            as_written = excerpt(value.text);
-        if (needs_unit(value) && !context_.units)
-            return field_problem(ProblemCode::bike_figure_without_unit, value, {{"value", as_written}});
+        if (!context_.units && needs_unit(value))
+            return field_problem(ProblemCode::bike_figure_without_unit, value,
+                                 {{"value", as_written(value)}});
+        const LengthUnit bare = context_.units.value_or(LengthUnit::centimetre);
         if (value.kind == Kind::number) {
-            target = length_of(value.number, *context_.units);
-            as_written += symbol_of(*context_.units);
+            target = length_of(value.number, bare);
         } else {
-            auto length = read_length(value.text, shown_in);
+            auto length = read_length(value.text, bare);
             if (!length)
                 return typed_length_problem(value, std::move(length).problem());
             target = *length;
         }
         if (within_limits(target->in_millimetres()))
             return std::nullopt;
-        return out_of_range(value, as_written, in_unit(Length::millimetres(field_->limits.low), shown_in),
-                            in_unit(Length::millimetres(field_->limits.high), shown_in));
+        return out_of_range(
+            value, as_written(value) + std::string(value.kind == Kind::number ? symbol_of(bare) : ""),
+            in_unit(Length::millimetres(field_->limits.low), bare),
+            in_unit(Length::millimetres(field_->limits.high), bare));
+    }
+
+    std::string as_written(const JsonValue& value) const {
+        return excerpt(value.kind == Kind::text ? std::string_view(value.text)
+                                                : raw_text(value, context_.text));
     }
 
     Fault take(const JsonValue& value, std::optional<Mass>& target) const {
@@ -207,8 +236,7 @@ private:
         if (auto fault = check_figure(value, ""))
             return fault;
         if (std::floor(value.number) != value.number) {
-            return field_problem(ProblemCode::bike_figure_not_whole, value,
-                                 {{"value", excerpt(raw_text(value, context_.text))}});
+            return field_problem(ProblemCode::bike_figure_not_whole, value, {{"value", as_written(value)}});
         }
         target = static_cast<int>(value.number);
         return std::nullopt;
@@ -308,7 +336,7 @@ private:
             return wrong_type(value, "a number, without quotes");
         if (within_limits(value.number))
             return std::nullopt;
-        return out_of_range(value, excerpt(raw_text(value, context_.text)) + std::string(unit),
+        return out_of_range(value, as_written(value) + std::string(unit),
                             figure_text(field_->limits.low) + std::string(unit),
                             figure_text(field_->limits.high) + std::string(unit));
     }
@@ -347,8 +375,10 @@ private:
     const JsonValue& entry_;
     const BikeContext& context_;
     Bike bike_;
-    const JsonMember* member_ = nullptr; ///< at hand
-    const CatalogueField* field_ = nullptr;
+    const JsonMember* member_ = nullptr;    ///< at hand
+    const CatalogueField* field_ = nullptr; ///< or null where it is not known
+    std::size_t next_field_ = 0;
+    std::uint64_t seen_ = 0; ///< a bit for each known field
 };
 
 constexpr std::size_t longest_label = 200;

@@ -41,12 +41,16 @@ public:
         return before;
     }
     friend bool operator==(const ReportingIterator& a, const ReportingIterator& b) { return a.at_ == b.at_; }
-    friend bool operator!=(const ReportingIterator& a, const ReportingIterator& b) { return a.at_ != b.at_; }
+    friend bool operator!=(const ReportingIterator& a, const ReportingIterator& b) { return !(a == b); }
 
 private:
     const char* at_;
     const char** reached_;
 };
+
+bool stands_between_tokens(char c) {
+    return c == ' ' || c == ',' || c == ':' || c == '\n' || c == '\r' || c == '\t';
+}
 
 /// Takes the parser's events and builds the tree. The parser does not recurse, and neither does this; the
 /// depth of the tree, and so of its destruction, is limited before anything is built.
@@ -73,11 +77,12 @@ public:
     }
 
     // What the parser calls. False stops it.
-    bool null() { return add_scalar(JsonValue(), offset_reached()); }
+    bool null() { return finish_scalar(add(JsonValue::Kind::null), offset_reached()); }
     bool boolean(bool flag) {
-        JsonValue value = value_of(JsonValue::Kind::boolean);
-        value.boolean = flag;
-        return add_scalar(std::move(value), offset_reached());
+        JsonValue* value = add(JsonValue::Kind::boolean);
+        if (value)
+            value->boolean = flag;
+        return finish_scalar(value, offset_reached());
     }
     bool number_integer(std::int64_t number) { return add_number(static_cast<double>(number)); }
     bool number_unsigned(std::uint64_t number) { return add_number(static_cast<double>(number)); }
@@ -85,9 +90,10 @@ public:
     bool string(const std::string& text) {
         if (!short_enough(text))
             return false;
-        JsonValue value = value_of(JsonValue::Kind::text);
-        value.text = text;
-        return add_scalar(std::move(value), offset_reached());
+        JsonValue* value = add(JsonValue::Kind::text);
+        if (value)
+            value->text = text;
+        return finish_scalar(value, offset_reached());
     }
     bool binary(const std::vector<std::uint8_t>& /*bytes*/) { return false; } // JSON has none
     bool start_object(std::size_t /*size*/) { return open(JsonValue::Kind::object); }
@@ -105,11 +111,16 @@ public:
     }
 
 private:
+    static constexpr std::size_t most_usual_members = 32;
+
     std::size_t offset_reached() const { return static_cast<std::size_t>(reached_ - text_.data()); }
 
     /// Where the token after the last one begins: commas and colons are passed without an event.
     std::size_t next_token() const {
-        return std::min(text_.find_first_not_of(" \t\r\n,:", last_end_), text_.size());
+        std::size_t offset = last_end_;
+        while (offset < text_.size() && stands_between_tokens(text_[offset]))
+            ++offset;
+        return offset;
     }
 
     bool passed(After what, std::size_t end) {
@@ -136,30 +147,24 @@ private:
                refuse(ProblemCode::json_text_too_long, next_token(), limits_.text_length, length);
     }
 
-    static JsonValue value_of(JsonValue::Kind kind) {
-        JsonValue value;
-        value.kind = kind;
-        return value;
-    }
-
     bool add_number(double number) {
-        JsonValue value = value_of(JsonValue::Kind::number);
-        value.number = number;
-        const std::size_t begin = next_token();
-        return add_scalar(std::move(value), begin + json_figure_length(text_.substr(begin)));
+        JsonValue* value = add(JsonValue::Kind::number);
+        if (!value)
+            return false;
+        value->number = number;
+        return finish(*value, value->begin + json_figure_length(text_.substr(value->begin)));
     }
 
-    bool add_scalar(JsonValue&& value, std::size_t end) {
-        JsonValue* added = add(std::move(value));
-        return added && finish(*added, end);
-    }
+    bool finish_scalar(JsonValue* value, std::size_t end) { return value && finish(*value, end); }
 
     bool open(JsonValue::Kind kind) {
         if (open_.size() == limits_.depth)
             return refuse(ProblemCode::json_too_deep, next_token(), limits_.depth);
-        JsonValue* added = add(value_of(kind));
+        JsonValue* added = add(kind);
         if (!added)
             return false;
+        if (kind == JsonValue::Kind::object)
+            added->members.reserve(usual_members_);
         open_.push_back(added);
         const bool member_of_top = open_.size() == 2 && root_.kind == JsonValue::Kind::object;
         if (sink_ && member_of_top && kind == JsonValue::Kind::array &&
@@ -178,29 +183,37 @@ private:
         return finish(closed, offset_reached());
     }
 
-    /// Puts a value in its place: what it is part of stays where it is as long as it is open.
-    JsonValue* add(JsonValue&& value) {
-        value.begin = next_token();
+    /// Makes a value in its place: what it is part of stays where it is as long as it is open.
+    JsonValue* add(JsonValue::Kind kind) {
+        const std::size_t begin = next_token();
         if (++values_ > limits_.values) {
-            refuse(ProblemCode::json_too_many_values, value.begin, limits_.values);
+            refuse(ProblemCode::json_too_many_values, begin, limits_.values);
             return nullptr;
         }
+        JsonValue& value = place();
+        value.kind = kind;
+        value.begin = begin;
+        return &value;
+    }
+
+    JsonValue& place() {
         if (open_.empty())
-            return &(root_ = std::move(value));
+            return root_;
         JsonValue& parent = *open_.back();
         if (&parent == sink_array_)
-            return &(element_ = std::move(value));
+            return element_ = JsonValue();
         if (parent.kind == JsonValue::Kind::array)
-            return &parent.items.emplace_back(std::move(value));
-        return &parent.members
-                    .emplace_back(JsonMember{
-                        .name = std::move(name_), .name_begin = name_begin_, .value = std::move(value)})
-                    .value;
+            return parent.items.emplace_back();
+        JsonMember& member = parent.members.emplace_back();
+        member.name = std::move(name_);
+        member.name_begin = name_begin_;
+        return member.value;
     }
 
     bool finish(JsonValue& value, std::size_t end) {
         value.end = end;
         if (&value == &element_) {
+            usual_members_ = std::min(element_.members.size(), most_usual_members);
             sink_->take(std::move(element_), root_);
             values_ = values_outside_sink_;
         }
@@ -233,6 +246,8 @@ private:
     JsonValue* sink_array_ = nullptr; ///< while its elements are read
     JsonValue element_;
     std::size_t values_outside_sink_ = 0;
+    /// As many as the last element had: the next one is likely to have about as many.
+    std::size_t usual_members_ = 0;
 
     std::optional<Problem> problem_;
 };
