@@ -13,6 +13,8 @@ interface TapeStripProps {
 
 const markLength = { short: 9, middle: 15, long: 21 };
 const height = 48;
+/** Ends above the figures. */
+const targetLength = 27;
 
 export function TapeStrip({ scale, window, label }: TapeStripProps) {
   const { figures } = usePage();
@@ -40,7 +42,7 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
           </g>
         ))}
         {window !== null && (
-          <line class="tape-target" x1={at(window.target)} x2={at(window.target)} y1="0" y2={height} />
+          <line class="tape-target" x1={at(window.target)} x2={at(window.target)} y1="0" y2={targetLength} />
         )}
       </svg>
     </div>

@@ -18,7 +18,7 @@ const tabs: Tab[] = ["rider", "rack", "tape", "list"];
 export function SaddleruleRoot({ state }: { state: PageState }) {
   const { texts } = usePage();
   const { screen } = state;
-  const place = useArrival(screen);
+  const place = useArrival(screen, state.list.edition);
   /** On a wide page the rider stands on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
@@ -55,7 +55,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
       </div>
       <Navigation screen={screen} />
-      <CountsAloud answer={state.judged.answer} />
+      <CountsAloud state={state} />
     </div>
   );
 }
@@ -87,16 +87,18 @@ function Navigation({ screen }: { screen: Screen }) {
 }
 
 /**
- * On arriving at a screen the focus goes to its heading, or, coming back from one bike, to that bike's place on the rack.
+ * On arriving at a screen, or at a rack with other bikes on it, the focus goes to the heading; coming back from one bike,
+ * to that bike's place on the rack.
  * The first screen takes no focus: nobody went anywhere yet.
  */
-function useArrival(screen: Screen) {
+function useArrival(screen: Screen, edition: number) {
   const place = useRef<HTMLDivElement>(null);
-  const before = useRef(screen);
+  const before = useRef({ screen, edition });
   useLayoutEffect(() => {
-    const from = before.current;
-    before.current = screen;
-    if (from === screen || place.current === null) return;
+    const { screen: from, edition: lastEdition } = before.current;
+    before.current = { screen, edition };
+    const newRack = edition !== lastEdition && screen.name === "rack";
+    if ((from === screen && !newRack) || place.current === null) return;
     const backTo = from.name === "bike" && screen.name === "rack" ? bikeOnRack(place.current, from.id) : null;
     if (backTo !== null) {
       backTo.focus({ preventScroll: true });
@@ -106,7 +108,7 @@ function useArrival(screen: Screen) {
     const title = place.current.querySelector<HTMLElement>(".screen.current .screen-title");
     title?.focus({ preventScroll: true });
     place.current.scrollIntoView({ block: "start" });
-  }, [screen]);
+  }, [screen, edition]);
   return place;
 }
 

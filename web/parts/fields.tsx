@@ -51,14 +51,15 @@ export function TextField({
         {...(problem === null ? {} : { "aria-describedby": problemId })}
         onInput={(event) => onType(event.currentTarget.value)}
       />
-      {!big && problem !== null && <Problem id={problemId} text={problem} />}
+      {big && <span class="blade" aria-hidden="true" />}
+      {problem !== null && <Problem id={problemId} text={problem} />}
     </div>
   );
 }
 
-export function Problem({ id, text }: { id?: string; text: string }) {
+function Problem({ id, text }: { id: string; text: string }) {
   return (
-    <p class="problem" {...(id === undefined ? {} : { id })}>
+    <p class="problem" id={id}>
       {text}
     </p>
   );

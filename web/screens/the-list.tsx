@@ -97,9 +97,6 @@ function SetAsideEntries({ entries }: { entries: SetAside[] }) {
           </p>
           <p>{worded(texts, entry)}</p>
           <Fold title={texts.list.asWritten}>
-            {entry.line != null && entry.column != null && (
-              <p class="soft">{texts.list.position(entry.line, entry.column)}</p>
-            )}
             <pre tabIndex={0}>{entry.source}</pre>
           </Fold>
         </div>

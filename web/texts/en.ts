@@ -32,7 +32,7 @@ export const english = {
     title: "The rider",
     inseam: "Inside leg",
     inseamAgain: (number: number): string => `Inside leg, reading ${number}`,
-    inseamExample: { cm: "49.5", in: "19 1/2" } satisfies Record<TypedUnit, string>,
+    inseamExample: { cm: "e.g. 49.5", in: "e.g. 19 1/2" } satisfies Record<TypedUnit, string>,
     unit: "Unit",
     shoes: "Shoes",
     shoesOn: "On",
@@ -400,7 +400,6 @@ export const english = {
     refused: (fileName: string): string => `“${fileName}” could not be opened.`,
     keptOld: (title: string): string => `“${title}” is still open.`,
     keptNone: "No list is open.",
-    position: (line: number, column: number): string => `Line ${line}, column ${column}`,
     toRack: "See the bikes",
     link: (number: number): string => `${upperFirst(bikes(number))} set aside: see why`,
     taped: "Taped by you",
@@ -422,7 +421,7 @@ export const english = {
     wording: problemWording,
     /** The engine's own sentence, made to stand alone. */
     fallback: (problem: string, expected: string): string =>
-      upperFirst(problem) + (expected === "" ? "." : `; expected: ${expected}.`),
+      `${upperFirst(problem)}.` + (expected === "" ? "" : ` Expected: ${expected}.`),
   },
 };
 

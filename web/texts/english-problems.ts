@@ -10,6 +10,9 @@ export const problemWording: Partial<Record<string, Wording>> = {
   figure_unit_unknown: ({ unit = "" }) => `“${unit}” is not a unit known here. Use cm or in.`,
   figure_negative: ({ text = "" }) => `“${text}” is below zero.`,
   figure_too_large: ({ text = "" }) => `“${text}” is far too large for a child or a bike.`,
+  reading_outside_plausible: ({ inseam = "", slip = "" }) =>
+    `An inside leg of ${inseam} is hard to believe: ${slip}. Please measure again.`,
+  readings_spread: ({ spread = "" }) => `These readings lie ${spread} apart. Please take one more.`,
   rider_without_measure: () => "Type the inside leg, the height or the month of birth to begin.",
   internal: () => "Something went wrong inside Saddlerule. Your figures are fine; please try once more.",
   file_not_given: () => "The device could not read this file. Choose it once more.",

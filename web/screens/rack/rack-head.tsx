@@ -4,6 +4,7 @@ import type { AssessAnswer, Verdict } from "../../engine/wire-answers";
 import type { TypedUnit } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
+import type { PageState } from "../../state/page-state";
 import { shownIn } from "../../state/rider-changes";
 import type { Texts } from "../../texts/en";
 
@@ -29,15 +30,22 @@ export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
   );
 }
 
+/** The counts of the rack, or, before there is a rider, how many bikes hang on it. */
+function aloud(texts: Texts, { judged, list }: PageState): string {
+  const { answer } = judged;
+  if (answer !== null && answer.bikes.length > 0) {
+    return texts.rack.announced(countWords(texts, answer).join(", "));
+  }
+  const listed = list.loaded?.bikes.length ?? 0;
+  return listed === 0 ? "" : texts.rack.announced(texts.list.bikes(listed));
+}
+
 const settled = 700;
 
 /** Read aloud once the counts have stood for a moment, wherever on the page somebody is. */
-export function CountsAloud({ answer }: { answer: AssessAnswer | null }) {
+export function CountsAloud({ state }: { state: PageState }) {
   const { texts } = usePage();
-  const words =
-    answer === null || answer.bikes.length === 0
-      ? ""
-      : texts.rack.announced(countWords(texts, answer).join(", "));
+  const words = aloud(texts, state);
   const [said, setSaid] = useState("");
   useEffect(() => {
     const timer = setTimeout(() => {

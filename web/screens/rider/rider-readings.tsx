@@ -1,9 +1,10 @@
 // The readings: those of today, typed large, and earlier ones kept by date.
 import { Switch } from "../../parts/choices";
-import { Problem, TextField, TickField } from "../../parts/fields";
-import { worded } from "../../parts/notes";
+import { TextField, TickField } from "../../parts/fields";
+import { Notes, worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
 import { readingKeyOf } from "../../engine/questions";
+import type { Note } from "../../engine/wire-answers";
 import type { TypedUnit } from "../../engine/wire-requests";
 import {
   readingAdded,
@@ -24,13 +25,18 @@ function problemOf(state: PageState, texts: Texts, key: number): string | null {
   return refusal !== null && readingKeyOf(state, refusal.where) === key ? worded(texts, refusal) : null;
 }
 
+/** Questions about readings stand with the readings. */
+export function aboutReadings({ where }: Note): boolean {
+  return where.startsWith("rider.readings");
+}
+
 export function TodaysReadings({ state }: { state: PageState }) {
   const { texts, change } = usePage();
   const readings = state.rider.readings.filter((reading) => reading.on === state.today);
   const newest = readings.at(-1);
+  const { answer, refusal } = state.judged;
+  const questions = refusal === null ? (answer?.rider.notes.filter(aboutReadings) ?? []) : [];
   const { unit } = newest?.figure ?? { unit: state.unit };
-  const problem =
-    readings.map(({ key }) => problemOf(state, texts, key)).find((text) => text !== null) ?? null;
   return (
     <section class="stack">
       <div class="inseam">
@@ -67,7 +73,7 @@ export function TodaysReadings({ state }: { state: PageState }) {
           ]}
         />
       </div>
-      {problem !== null && <Problem text={problem} />}
+      <Notes notes={questions} />
     </section>
   );
 }

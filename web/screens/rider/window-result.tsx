@@ -4,6 +4,7 @@ import { TapeStrip } from "../../drawings/tape-strip";
 import type { AssessAnswer, JudgedRider } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Notes } from "../../parts/notes";
+import { aboutReadings } from "./rider-readings";
 import type { PageState } from "../../state/page-state";
 import { went } from "../../state/screen-changes";
 
@@ -39,7 +40,7 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
       ) : (
         <p class="estimate">{texts.window.estimated[rider.basis]}</p>
       )}
-      <Notes notes={rider.notes} />
+      <Notes notes={rider.notes.filter((note) => !aboutReadings(note))} />
       <Wheels rider={rider} />
       {stale && <p class="problem">{texts.window.stale}</p>}
       <div class="buttons onward">
