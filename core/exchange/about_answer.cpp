@@ -1,6 +1,9 @@
 #include "core/exchange/about_answer.h"
 
 #include "core/choice/wheel_sizes.h"
+#include "core/cost/cost_of_fit.h"
+#include "core/exchange/assess_answer.h"
+#include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
 #include "core/fit/fit_verdict.h"
 #include "core/fit/saddle_window.h"
@@ -12,12 +15,21 @@ namespace {
 
 constexpr std::string_view version = SADDLERULE_VERSION;
 
-Json constant(std::string_view name, Json value, std::string_view unit, std::string_view source,
-              std::string_view why) {
-    return {{"name", name}, {"value", std::move(value)}, {"unit", unit}, {"source", source}, {"why", why}};
+/// One constant of the table; the value is written by whoever has it.
+template <typename WriteValue>
+void write_constant(JsonWriter& json, std::string_view name, WriteValue write_value, std::string_view unit,
+                    std::string_view source, std::string_view why) {
+    json.object([&] {
+        field(json, "name", name);
+        json.key("value");
+        write_value();
+        field(json, "unit", unit);
+        field(json, "source", source);
+        field(json, "why", why);
+    });
 }
 
-void add_windows(Json& constants) {
+void write_windows(JsonWriter& json) {
     for (const auto& [stage_name, stage] : stage_names) {
         for (const auto& [confidence_name, confidence] : confidence_names) {
             if (stage != Stage::side_wheels && confidence != Confidence::usual)
@@ -26,79 +38,110 @@ void add_windows(Json& constants) {
             std::string name = "saddle_window." + std::string(stage_name);
             if (stage == Stage::side_wheels)
                 name += '.' + std::string(confidence_name);
-            constants.push_back(constant(name,
-                                         {{"low", to_json(offsets.range.low())},
-                                          {"target", to_json(offsets.target)},
-                                          {"high", to_json(offsets.range.high())}},
-                                         "mm above the inseam in shoes", offsets.basis,
-                                         "where the saddle stands for the way this rider rides"));
+            write_constant(
+                json, name,
+                [&] {
+                    write(json, SaddleWindow{offsets.range, offsets.target});
+                },
+                "mm above the inseam in shoes", offsets.basis,
+                "where the saddle stands for the way this rider rides");
         }
     }
 }
 
-void add_typical_spans(Json& constants) {
+void write_typical_spans(JsonWriter& json) {
     for (const TypicalSpan& span : typical_spans()) {
-        constants.push_back(constant("typical_span." + std::to_string(static_cast<int>(span.nominal_inches)),
-                                     {{"lowest", to_json(span.lowest)}, {"highest", to_json(span.highest)}},
-                                     "mm", "common practice, from memory",
-                                     "names wheel sizes until a list is loaded"));
+        const auto write_span = [&] {
+            json.object([&] {
+                field(json, "lowest", span.lowest);
+                field(json, "highest", span.highest);
+            });
+        };
+        write_constant(json, "typical_span." + std::to_string(static_cast<int>(span.nominal_inches)),
+                       write_span, "mm", "common practice, from memory",
+                       "names wheel sizes until a list is loaded");
     }
 }
 
-Json constants() {
+void write_constants(JsonWriter& json) {
     const ReadingAccuracy accuracy;
-    Json list = Json::array();
-    list.push_back(constant("sole", to_json(accuracy.sole), "mm", "from memory",
-                            "thickness of a child's sole, added to a reading without shoes"));
-    list.push_back(constant("sole_sd", to_json(accuracy.sole_sd), "mm", "assumption", "soles differ"));
-    list.push_back(
-        constant("reading_sd", to_json(accuracy.reading_sd), "mm", "assumption",
-                 "one home reading with book and tape; erring upward keeps forecast bands honest"));
-    list.push_back(constant("bike_measurement_sd", to_json(bike_measurement_sd), "mm", "assumption",
-                            "one figure taken on a bike with a tape"));
-    list.push_back(constant("close_call.above", surely_not, "probability", "decision of this project",
-                            "at this or less the bike does not fit"));
-    list.push_back(constant("close_call.below", surely, "probability", "decision of this project",
-                            "at this or more the bike fits"));
-    list.push_back(constant("months_in_stage", usual_months_in_stage, "months", "assumption",
-                            "when the stage moves on where the family sets no date"));
-    list.push_back(constant("horizon", horizon_months, "months", "decision of this project",
-                            "how far ahead dates and lengths of use are looked for"));
-    add_windows(list);
-    add_typical_spans(list);
-    return list;
-}
-
-Json references() {
-    return {
-        "Leg length for age, LMS: Fredriks, van Buuren, van Heel, Dijkman-Neerincx, Verloove-Vanhorick, Wit. "
-        "Arch Dis Child "
-        "2005;90:807-812",
-        "Stature and weight for age, LMS: Kuczmarski et al. 2002, CDC 2000 growth charts",
-        "LMS method: Cole and Green, Stat Med 1992;11:1305-1319",
-        "Wheel sizes: ISO 5775-1 (bead seat diameters from memory)",
-        "Saddle-height classes: ISO 8098:2023, ISO 4210-1:2023, 16 CFR 1512.2",
-        "Inch: 25.4 mm, international yard and pound agreement, 1959",
+    const auto length = [&](std::string_view name, Length value, std::string_view source,
+                            std::string_view why) {
+        write_constant(
+            json, name, [&] { write(json, value); }, "mm", source, why);
     };
+    const auto share = [&](std::string_view name, double value, std::string_view source,
+                           std::string_view why) {
+        write_constant(
+            json, name, [&] { json.number(value, 3); }, "share of 1", source, why);
+    };
+    const auto months = [&](std::string_view name, int value, std::string_view source, std::string_view why) {
+        write_constant(
+            json, name, [&] { json.integer(value); }, "months", source, why);
+    };
+    length("sole", accuracy.sole, "from memory",
+           "thickness of a child's sole, added to a reading without shoes");
+    length("sole_sd", accuracy.sole_sd, "assumption", "soles differ");
+    length("reading_sd", accuracy.reading_sd, "assumption",
+           "one home reading with book and tape; erring upward keeps forecast bands honest");
+    length("bike_measurement_sd", bike_measurement_sd, "assumption",
+           "one figure taken on a bike with a tape");
+    share("close_call.above", surely_not, "decision of this project",
+          "at this probability or less the bike does not fit");
+    share("close_call.below", surely, "decision of this project",
+          "at this probability or more the bike fits");
+    share("resale_share", usual_resale_share, "assumption",
+          "what of the price comes back; the user's to change");
+    months("months_in_stage", usual_months_in_stage, "assumption",
+           "when the stage moves on where the family sets no date");
+    months("horizon", horizon_months, "decision of this project",
+           "how far ahead dates and lengths of use are looked for");
+    write_windows(json);
+    write_typical_spans(json);
 }
 
-Json problems() {
-    Json list = Json::array();
+constexpr std::string_view references[] = {
+    "Leg length for age, LMS: Fredriks, van Buuren, van Heel, Dijkman-Neerincx, Verloove-Vanhorick, Wit. "
+    "Arch Dis Child "
+    "2005;90:807-812",
+    "Stature and weight for age, LMS: Kuczmarski et al. 2002, CDC 2000 growth charts",
+    "LMS method: Cole and Green, Stat Med 1992;11:1305-1319",
+    "Segment shares of stature: Drillis and Contini 1966 (from memory)",
+    "Saddle height and leg length of adults: Hamley and Thomas 1967; knee flexion: Holmes, Pruitt and Whalen "
+    "1994 (from "
+    "memory)",
+    "Wheel sizes: ISO 5775-1 (bead seat diameters from memory)",
+    "Saddle-height classes and brakes: ISO 8098:2023, ISO 4210-1:2023, 16 CFR 1512",
+    "Inch and pound: international yard and pound agreement, 1959",
+};
+
+constexpr std::string_view requests[] = {"load",     "list",      "assess", "changes",
+                                         "forecast", "side_view", "about"};
+
+void write_problems(JsonWriter& json) {
     for (std::size_t i = 0; i < problem_code_count(); ++i) {
         const ProblemText& text = text_of(static_cast<ProblemCode>(i));
-        list.push_back({{"code", text.name}, {"sentence", text.sentence}, {"expected", text.expected}});
+        json.object([&] {
+            field(json, "code", text.name);
+            field(json, "sentence", text.sentence);
+            field(json, "expected", text.expected);
+        });
     }
-    return list;
 }
 
 } // namespace
 
-Json about_answer() {
-    return {{"version", version},
-            {"constants", constants()},
-            {"references", references()},
-            {"requests", {"load", "list", "assess", "changes", "forecast", "side_view", "about"}},
-            {"problems", problems()}};
+std::string about_answer() {
+    JsonWriter json;
+    const auto write_text = [&](std::string_view text) { json.text(text); };
+    json.object([&] {
+        field(json, "version", version);
+        json.key("constants").array([&] { write_constants(json); });
+        json.key("references").array_of(references, write_text);
+        json.key("requests").array_of(requests, write_text);
+        json.key("problems").array([&] { write_problems(json); });
+    });
+    return json.take();
 }
 
 } // namespace saddlerule

@@ -2,10 +2,10 @@
 // references, the requests it knows and the problems it can name.
 #pragma once
 
-#include "core/exchange/answer_json.h"
+#include <string>
 
 namespace saddlerule {
 
-Json about_answer();
+std::string about_answer();
 
 } // namespace saddlerule

@@ -4,6 +4,7 @@
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/check_json.h"
 #include "core/exchange/forecast_answer.h"
+#include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
 
 #include <algorithm>
@@ -36,143 +37,196 @@ std::string_view sentence_of(WheelSizeReason reason) {
     return "suits too, with less room to grow";
 }
 
-Json wheel_size_json(const SuitableWheelSize& size) {
-    const bool from_list = size.basis == WheelSizeBasis::list;
-    return {{"nominal_in", rounded(size.nominal_inches, 1)},
-            {"from", from_list ? "list" : "common_practice"},
-            {"bikes", from_list ? Json(size.bikes) : Json()},
-            {"fit_now", from_list ? Json(size.fit_now) : Json()},
-            {"close_calls", from_list ? Json(size.close_calls) : Json()},
-            {"reason", name_of(size.reason)},
-            {"why", sentence_of(size.reason)}};
+void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
+    const auto of_list = [&](int count) {
+        return size.basis == WheelSizeBasis::list ? std::optional(count) : std::nullopt;
+    };
+    json.object([&] {
+        nominal_field(json, "nominal_in", size.nominal_inches);
+        field(json, "from", size.basis == WheelSizeBasis::list ? "list" : "common_practice");
+        field(json, "bikes", of_list(size.bikes));
+        field(json, "fit_now", of_list(size.fit_now));
+        field(json, "close_calls", of_list(size.close_calls));
+        field(json, "reason", name_of(size.reason));
+        field(json, "why", sentence_of(size.reason));
+    });
 }
 
-Json rider_json(const Assessment& assessment, const Rider& rider, const std::vector<Problem>& notes) {
-    Json sizes = Json::array();
-    for (const SuitableWheelSize& size : assessment.wheel_sizes)
-        sizes.push_back(wheel_size_json(size));
-    return {{"inseam_mm", {{"mean", to_json(assessment.inseam.mean)}, {"sd", to_json(assessment.inseam.sd)}}},
-            {"basis", name_of(assessment.inseam.basis)},
-            {"stage", wire_name(stage_names, rider.stage)},
-            {"window_mm",
-             {{"low", to_json(assessment.window.range.low())},
-              {"target", to_json(assessment.window.target)},
-              {"high", to_json(assessment.window.range.high())}}},
-            {"wheel_sizes", std::move(sizes)},
-            {"notes", problem_list(notes)},
-            {"assumed_mass_kg", to_json(assessment.assumed_mass)}};
+void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& rider,
+                 const std::vector<Problem>& notes) {
+    json.key("rider").object([&] {
+        json.key("inseam_mm").object([&] {
+            field(json, "mean", assessment.inseam.mean);
+            field(json, "sd", assessment.inseam.sd);
+        });
+        field(json, "basis", name_of(assessment.inseam.basis));
+        field(json, "stage", wire_name(stage_names, rider.stage));
+        field(json, "window_mm", assessment.window);
+        json.key("wheel_sizes").array_of(assessment.wheel_sizes, [&](const SuitableWheelSize& size) {
+            write_wheel_size(json, size);
+        });
+        field(json, "notes", notes);
+        field(json, "assumed_mass_kg", assessment.assumed_mass);
+    });
 }
 
-Json quantiles_json(const std::optional<DateQuantiles>& dates) {
-    if (!dates)
-        return {};
-    return {{"p10", to_json(dates->p10)}, {"p50", to_json(dates->p50)}, {"p90", to_json(dates->p90)}};
-}
-
-Json months_json(const std::optional<MonthsOfFit>& months) {
-    if (!months)
-        return {};
-    return {{"mean", rounded(months->mean, 1)},
-            {"p10", rounded(months->p10, 1)},
-            {"p50", rounded(months->p50, 1)},
-            {"p90", rounded(months->p90, 1)}};
-}
-
-Json raises_json(const std::vector<SaddleRaise>& raises) {
-    Json list = Json::array();
-    for (const SaddleRaise& raise : raises)
-        list.push_back({{"on", to_json(raise.on)}, {"saddle_mm", to_json(raise.saddle)}});
-    return list;
-}
-
-Json to_measure_json(const Bike& bike) {
-    Json fields = Json::array();
-    if (!bike.saddle_lowest)
-        fields.push_back("saddle_lowest");
-    if (!bike.saddle_highest)
-        fields.push_back("saddle_highest");
-    return fields;
-}
-
-void put_cost(Json& json, const std::variant<CostPerMonth, CostGap>& cost) {
-    const auto amount = [](const Money& money) { return rounded(money.in_main_units(), 2); };
-    const auto* known = std::get_if<CostPerMonth>(&cost);
-    json["cost_per_month"] = known ? amount(known->expected) : Json();
-    if (known)
-        json["cost_per_month_range"] = {{"low", amount(known->low)},
-                                        {"high", known->high ? amount(*known->high) : Json()}};
-    else
-        json["cost_gap"] = name_of(std::get<CostGap>(cost));
-}
-
-void put_standing(Json& json, const JudgedBike& judged) {
-    if (judged.standing) {
-        Json worth = Json::array();
-        for (const Worth reason : judged.standing->worth)
-            worth.push_back({{"code", name_of(reason)}, {"why", sentence_of(reason)}});
-        json["standing"] = {{"code", name_of(judged.standing->standing)}, {"worth", std::move(worth)}};
-        if (judged.beaten_by)
-            json["standing"]["beaten_by"] = judged.beaten_by->id;
-    } else {
-        json["standing"] = nullptr;
+void dates_field(JsonWriter& json, std::string_view name, const std::optional<DateQuantiles>& dates) {
+    json.key(name);
+    if (!dates) {
+        json.null();
+        return;
     }
-    json["not_offered"] = nullptr;
+    json.object([&] {
+        field(json, "p10", dates->p10);
+        field(json, "p50", dates->p50);
+        field(json, "p90", dates->p90);
+    });
+}
+
+void months_field(JsonWriter& json, const std::optional<MonthsOfFit>& months) {
+    json.key("months_of_fit");
+    if (!months) {
+        json.null();
+        return;
+    }
+    json.object([&] {
+        json.key("mean").number(months->mean, 1);
+        json.key("p10").number(months->p10, 1);
+        json.key("p50").number(months->p50, 1);
+        json.key("p90").number(months->p90, 1);
+    });
+}
+
+void setting_fields(JsonWriter& json, const std::optional<SaddleSetting>& setting) {
+    const SaddleSetting none{};
+    const SaddleSetting& known = setting ? *setting : none;
+    field(json, "saddle_mm", setting ? std::optional(known.above_floor) : std::nullopt);
+    field(json, "above_lowest_mm", known.above_lowest);
+    field(json, "below_highest_mm", known.below_highest);
+}
+
+void to_measure_field(JsonWriter& json, const Bike& bike) {
+    json.key("to_measure").array([&] {
+        if (!bike.saddle_lowest)
+            json.text("saddle_lowest");
+        if (!bike.saddle_highest)
+            json.text("saddle_highest");
+    });
+}
+
+void cost_fields(JsonWriter& json, const std::variant<CostPerMonth, CostGap>& cost) {
+    const auto* known = std::get_if<CostPerMonth>(&cost);
+    json.key("cost_per_month");
+    if (!known) {
+        json.null();
+        field(json, "cost_gap", name_of(*std::get_if<CostGap>(&cost)));
+        return;
+    }
+    const auto amount = [&](const Money& money) { json.number(money.in_main_units(), 2); };
+    amount(known->expected);
+    json.key("cost_per_month_range").object([&] {
+        json.key("low");
+        amount(known->low);
+        json.key("high");
+        if (known->high)
+            amount(*known->high);
+        else
+            json.null();
+    });
+}
+
+/// A stable code with the English sentence for it.
+template <typename Reason>
+void write_reason(JsonWriter& json, Reason reason) {
+    json.object([&] {
+        field(json, "code", name_of(reason));
+        field(json, "why", sentence_of(reason));
+    });
+}
+
+void standing_fields(JsonWriter& json, const JudgedBike& judged) {
+    json.key("standing");
+    if (judged.standing) {
+        json.object([&] {
+            field(json, "code", name_of(judged.standing->standing));
+            json.key("worth").array_of(judged.standing->worth,
+                                       [&](Worth worth) { write_reason(json, worth); });
+            if (judged.beaten_by)
+                field(json, "beaten_by", judged.beaten_by->id);
+        });
+    } else {
+        json.null();
+    }
+    json.key("not_offered");
     if (judged.not_offered)
-        json["not_offered"] = {{"code", name_of(*judged.not_offered)},
-                               {"why", sentence_of(*judged.not_offered)}};
+        write_reason(json, *judged.not_offered);
+    else
+        json.null();
 }
 
-std::size_t checks_in(const JudgedBike& judged, CheckState state) {
-    return static_cast<std::size_t>(
-        std::count_if(judged.checks.begin(), judged.checks.end(),
-                      [&](const CheckResult& result) { return result.finding.state == state; }));
+auto checks_in(const JudgedBike& judged, CheckState state) {
+    return std::count_if(judged.checks.begin(), judged.checks.end(),
+                         [&](const CheckResult& result) { return result.finding.state == state; });
 }
 
-Json judged_json(const JudgedBike& judged, bool taped, Detail detail) {
+void write_judged(JsonWriter& json, const JudgedBike& judged, bool taped, Detail detail) {
     const Bike& bike = *judged.bike;
     const Fit& fit = judged.fit;
-    const SaddleSetting* setting = fit.setting ? &*fit.setting : nullptr;
-    Json json = {
-        {"id", bike.id},
-        {"name", bike.name},
-        {"taped", taped},
-        {"kind", kind_name(bike.kind)},
-        {"suits_stage", judged.suits_stage},
-        {"wheel_nominal_in", nominal_json(bike.wheel)},
-        {"span_mm", {{"lowest", to_json(bike.saddle_lowest)}, {"highest", to_json(bike.saddle_highest)}}},
-        {"price", price_json(bike.price)},
-        {"currency", currency_json(bike.price)},
-        {"mass_kg", to_json(bike.mass)},
-        {"verdict", name_of(fit.verdict)},
-        {"fits_probability", fit.probability ? share_to_json(*fit.probability) : Json()},
-        {"margin_mm", to_json(fit.margin)},
-        {"saddle_mm", setting ? to_json(setting->above_floor) : Json()},
-        {"above_lowest_mm", setting ? to_json(setting->above_lowest) : Json()},
-        {"below_highest_mm", setting ? to_json(setting->below_highest) : Json()},
-        {"to_measure", to_measure_json(bike)},
-        {"fits_from", quantiles_json(judged.life.fits_from)},
-        {"outgrown", quantiles_json(judged.life.outgrown)},
-        {"months_of_fit", months_json(judged.life.months_of_fit)},
-    };
-    put_cost(json, judged.cost);
-    put_standing(json, judged);
-    json["stops"] = checks_in(judged, CheckState::stop);
-    json["looks"] = checks_in(judged, CheckState::look);
-    if (detail == Detail::full) {
-        json["raise"] = raises_json(judged.raises);
-        json["checks"] = check_list(judged.checks);
-    }
-    return json;
+    json.object([&] {
+        field(json, "id", bike.id);
+        field(json, "name", bike.name);
+        field(json, "taped", taped);
+        field(json, "kind", kind_name(bike.kind));
+        field(json, "suits_stage", judged.suits_stage);
+        nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
+        json.key("span_mm").object([&] {
+            field(json, "lowest", bike.saddle_lowest);
+            field(json, "highest", bike.saddle_highest);
+        });
+        price_fields(json, bike.price);
+        field(json, "mass_kg", bike.mass);
+        field(json, "verdict", name_of(fit.verdict));
+        share_field(json, "fits_probability", fit.probability);
+        field(json, "margin_mm", fit.margin);
+        setting_fields(json, fit.setting);
+        to_measure_field(json, bike);
+        dates_field(json, "fits_from", judged.life.fits_from);
+        dates_field(json, "outgrown", judged.life.outgrown);
+        months_field(json, judged.life.months_of_fit);
+        cost_fields(json, judged.cost);
+        standing_fields(json, judged);
+        field(json, "stops", checks_in(judged, CheckState::stop));
+        field(json, "looks", checks_in(judged, CheckState::look));
+        if (detail == Detail::full) {
+            json.key("raise").array_of(judged.raises, [&](const SaddleRaise& raise) {
+                json.object([&] {
+                    field(json, "on", raise.on);
+                    field(json, "saddle_mm", raise.saddle);
+                });
+            });
+            json.key("checks").array_of(judged.checks,
+                                        [&](const CheckResult& result) { write(json, result); });
+        }
+    });
 }
 
-Json left_out_json(const LeftOutBike& left_out) {
-    Json because = Json::array();
-    for (const Unwanted reason : left_out.because)
-        because.push_back(name_of(reason));
-    return {{"id", left_out.bike->id}, {"name", left_out.bike->name}, {"because", std::move(because)}};
+void write_left_out(JsonWriter& json, const LeftOutBike& left_out) {
+    json.object([&] {
+        field(json, "id", left_out.bike->id);
+        field(json, "name", left_out.bike->name);
+        json.key("because").array_of(left_out.because, [&](Unwanted reason) { json.text(name_of(reason)); });
+    });
 }
 
 } // namespace
+
+void write(JsonWriter& json, const SaddleWindow& window) {
+    json.object([&] {
+        field(json, "low", window.range.low());
+        field(json, "target", window.target);
+        field(json, "high", window.range.high());
+    });
+}
 
 std::string_view name_of(Verdict verdict) {
     constexpr std::array<std::string_view, 5> names{"fits_now", "close_call", "too_tall", "outgrown",
@@ -181,19 +235,21 @@ std::string_view name_of(Verdict verdict) {
 }
 
 std::string assess_answer(const Assessment& assessment, const Rider& rider, const AssessAnswerParts& parts) {
-    std::vector<const JudgedBike*> written;
-    for (const JudgedBike& judged : assessment.bikes) {
-        if (!parts.only || parts.only->contains(judged.bike->id))
-            written.push_back(&judged);
-    }
-    std::string text = R"({"rider":)" + to_text(rider_json(assessment, rider, parts.notes)) + R"(,"bikes":)";
-    append_list(text, written, [&](const JudgedBike* judged) {
-        return judged_json(*judged, parts.taped.contains(judged->bike), parts.detail);
+    JsonWriter json;
+    json.object([&] {
+        rider_field(json, assessment, rider, parts.notes);
+        json.key("bikes").array([&] {
+            for (const JudgedBike& judged : assessment.bikes) {
+                if (!parts.only || parts.only->contains(judged.bike->id))
+                    write_judged(json, judged, parts.taped.contains(judged.bike), parts.detail);
+            }
+        });
+        json.key("left_out").array_of(assessment.left_out, [&](const LeftOutBike& left_out) {
+            write_left_out(json, left_out);
+        });
+        field(json, "set_aside", parts.taped_set_aside);
     });
-    text += R"(,"left_out":)";
-    append_list(text, assessment.left_out, left_out_json);
-    text += R"(,"set_aside":)" + to_text(set_aside_json(parts.taped_set_aside)) + '}';
-    return text;
+    return json.take();
 }
 
 } // namespace saddlerule

@@ -3,7 +3,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/choice/assessment.h"
-#include "core/exchange/answer_json.h"
+#include "core/exchange/json_writer.h"
 
 #include <optional>
 #include <string>
@@ -28,8 +28,10 @@ struct AssessAnswerParts {
     const std::vector<Problem>& notes; ///< questions about the rider's figures
 };
 
-/// Written piece by piece, since the answer for a list of 20,000 bikes is long.
 std::string assess_answer(const Assessment& assessment, const Rider& rider, const AssessAnswerParts& parts);
+
+/// `low`, `target` and `high`.
+void write(JsonWriter& json, const SaddleWindow& window);
 
 /// `fits_now` and so on.
 std::string_view name_of(Verdict verdict);

@@ -3,11 +3,6 @@
 namespace saddlerule {
 namespace {
 
-template <typename Value>
-Json plain_or_null(const std::optional<Value>& value) {
-    return value ? Json(*value) : Json();
-}
-
 std::string_view brake_name(Brake brake) {
     switch (brake) {
     case Brake::front_hand:
@@ -20,22 +15,34 @@ std::string_view brake_name(Brake brake) {
     return "coaster";
 }
 
-Json brakes_json(const std::optional<std::vector<Brake>>& brakes) {
-    if (!brakes)
-        return {};
-    Json list = Json::array();
-    for (const Brake brake : *brakes)
-        list.push_back(brake_name(brake));
-    return list;
+void wheel_field(JsonWriter& json, const std::optional<Wheel>& wheel) {
+    json.key("wheel");
+    if (!wheel) {
+        json.null();
+        return;
+    }
+    json.object([&] {
+        field(json, "text", wheel->text());
+        nominal_field(json, "nominal_in", wheel->nominal_inches());
+        field(json, "bead_seat_mm", wheel->bead_seat());
+        field(json, "tyre_mm", wheel->tyre_width());
+    });
 }
 
-Json wheel_json(const std::optional<Wheel>& wheel) {
-    if (!wheel)
-        return {};
-    return {{"text", wheel->text()},
-            {"nominal_in", nominal_json(wheel)},
-            {"bead_seat_mm", to_json(wheel->bead_seat())},
-            {"tyre_mm", to_json(wheel->tyre_width())}};
+void brakes_field(JsonWriter& json, const std::optional<std::vector<Brake>>& brakes) {
+    json.key("brakes");
+    if (brakes)
+        json.array_of(*brakes, [&](Brake brake) { json.text(brake_name(brake)); });
+    else
+        json.null();
+}
+
+void angle_field(JsonWriter& json, std::string_view name, const std::optional<double>& degrees) {
+    json.key(name);
+    if (degrees)
+        json.number(*degrees, 2);
+    else
+        json.null();
 }
 
 } // namespace
@@ -44,45 +51,52 @@ std::string_view kind_name(BikeKind kind) {
     return kind == BikeKind::balance ? "balance" : "pedal";
 }
 
-Json price_json(const std::optional<Money>& price) {
-    return price ? rounded(price->in_main_units(), 3) : Json();
+void price_fields(JsonWriter& json, const std::optional<Money>& price) {
+    json.key("price");
+    if (price)
+        json.number(price->in_main_units(), 3);
+    else
+        json.null();
+    field(json, "currency", price ? std::optional(std::string(price->currency().code())) : std::nullopt);
 }
 
-Json currency_json(const std::optional<Money>& price) {
-    return price ? Json(price->currency().code()) : Json();
+std::optional<double> nominal_inches(const std::optional<Wheel>& wheel) {
+    return wheel ? wheel->nominal_inches() : std::nullopt;
 }
 
-Json nominal_json(const std::optional<Wheel>& wheel) {
-    if (!wheel || !wheel->nominal_inches())
-        return {};
-    return rounded(*wheel->nominal_inches(), 1);
+void nominal_field(JsonWriter& json, std::string_view name, const std::optional<double>& inches) {
+    json.key(name);
+    if (inches)
+        json.number(*inches, 1);
+    else
+        json.null();
 }
 
-Json bike_facts(const Bike& bike) {
-    return {{"id", bike.id},
-            {"name", bike.name},
-            {"kind", kind_name(bike.kind)},
-            {"wheel", wheel_json(bike.wheel)},
-            {"saddle_lowest_mm", to_json(bike.saddle_lowest)},
-            {"saddle_highest_mm", to_json(bike.saddle_highest)},
-            {"standover_mm", to_json(bike.standover)},
-            {"lever_reach_mm", to_json(bike.lever_reach)},
-            {"crank_mm", to_json(bike.crank)},
-            {"bottom_bracket_height_mm", to_json(bike.bottom_bracket_height)},
-            {"seat_tube_angle_deg",
-             bike.seat_tube_angle_degrees ? rounded(*bike.seat_tube_angle_degrees, 2) : Json()},
-            {"mass_kg", to_json(bike.mass)},
-            {"rider_mass_limit_kg", to_json(bike.rider_mass_limit)},
-            {"brakes", brakes_json(bike.brakes)},
-            {"gears", plain_or_null(bike.gears)},
-            {"chainring", plain_or_null(bike.chainring)},
-            {"sprocket", plain_or_null(bike.sprocket)},
-            {"price", price_json(bike.price)},
-            {"currency", currency_json(bike.price)},
-            {"colours", bike.colours},
-            {"condition", text_or_null(bike.condition)},
-            {"available", plain_or_null(bike.available)},
-            {"notes", text_or_null(bike.notes)}};
+void write_bike_facts(JsonWriter& json, const Bike& bike) {
+    json.object([&] {
+        field(json, "id", bike.id);
+        field(json, "name", bike.name);
+        field(json, "kind", kind_name(bike.kind));
+        wheel_field(json, bike.wheel);
+        field(json, "saddle_lowest_mm", bike.saddle_lowest);
+        field(json, "saddle_highest_mm", bike.saddle_highest);
+        field(json, "standover_mm", bike.standover);
+        field(json, "lever_reach_mm", bike.lever_reach);
+        field(json, "crank_mm", bike.crank);
+        field(json, "bottom_bracket_height_mm", bike.bottom_bracket_height);
+        angle_field(json, "seat_tube_angle_deg", bike.seat_tube_angle_degrees);
+        field(json, "mass_kg", bike.mass);
+        field(json, "rider_mass_limit_kg", bike.rider_mass_limit);
+        brakes_field(json, bike.brakes);
+        field(json, "gears", bike.gears);
+        field(json, "chainring", bike.chainring);
+        field(json, "sprocket", bike.sprocket);
+        price_fields(json, bike.price);
+        json.key("colours").array_of(bike.colours, [&](const std::string& colour) { json.text(colour); });
+        text_field(json, "condition", bike.condition);
+        field(json, "available", bike.available);
+        text_field(json, "notes", bike.notes);
+    });
 }
 
 } // namespace saddlerule

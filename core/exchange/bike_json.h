@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/bike/bike.h"
-#include "core/exchange/answer_json.h"
+#include "core/exchange/json_writer.h"
 
 #include <string_view>
 
@@ -10,11 +10,14 @@ namespace saddlerule {
 
 std::string_view kind_name(BikeKind kind);
 
-Json price_json(const std::optional<Money>& price);
-Json currency_json(const std::optional<Money>& price);
-Json nominal_json(const std::optional<Wheel>& wheel);
+/// `price` and `currency`, null where there is no price.
+void price_fields(JsonWriter& json, const std::optional<Money>& price);
+
+/// Inches; null for a wheel of no common size.
+std::optional<double> nominal_inches(const std::optional<Wheel>& wheel);
+void nominal_field(JsonWriter& json, std::string_view name, const std::optional<double>& inches);
 
 /// Everything that is known of a bike.
-Json bike_facts(const Bike& bike);
+void write_bike_facts(JsonWriter& json, const Bike& bike);
 
 } // namespace saddlerule

@@ -1,6 +1,7 @@
 #include "core/exchange/catalogue_answer.h"
 
 #include "core/exchange/bike_json.h"
+#include "core/exchange/problem_answer.h"
 
 namespace saddlerule {
 namespace {
@@ -21,42 +22,60 @@ std::string_view unit_name(LengthUnit unit) {
     return "ft";
 }
 
-Json summary(const Catalogue& catalogue) {
-    return {{"title", text_or_null(catalogue.title)},
-            {"measured_on", to_json(catalogue.measured_on)},
-            {"units", unit_name(catalogue.units)},
-            {"currency", catalogue.currency ? Json(catalogue.currency->code()) : Json()},
-            {"bikes", catalogue.bikes.size()}};
+void summary_field(JsonWriter& json, const Catalogue& catalogue) {
+    json.key("list").object([&] {
+        text_field(json, "title", catalogue.title);
+        field(json, "measured_on", catalogue.measured_on);
+        field(json, "units", unit_name(catalogue.units));
+        text_field(json, "currency", catalogue.currency ? catalogue.currency->code() : std::string_view());
+        field(json, "bikes", catalogue.bikes.size());
+    });
 }
 
 } // namespace
 
-Json set_aside_json(const std::vector<SetAside>& set_aside) {
-    Json list = Json::array();
-    for (const SetAside& entry : set_aside) {
-        Json json = {
-            {"number", entry.number}, {"id", text_or_null(entry.id)}, {"name", text_or_null(entry.name)}};
-        json.update(to_json(entry.problem));
-        json["source"] = entry.source;
-        list.push_back(std::move(json));
-    }
-    return list;
+void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
+    json.array_of(set_aside, [&](const SetAside& entry) {
+        json.object([&] {
+            field(json, "number", entry.number);
+            text_field(json, "id", entry.id);
+            text_field(json, "name", entry.name);
+            problem_fields(json, entry.problem);
+            field(json, "source", entry.source);
+        });
+    });
 }
 
-Json load_answer(const Catalogue& catalogue) {
-    return {{"list", summary(catalogue)},
-            {"set_aside", set_aside_json(catalogue.set_aside)},
-            {"notes", problem_list(catalogue.notes)}};
+std::string load_answer(const Catalogue& catalogue) {
+    JsonWriter json;
+    json.object([&] {
+        summary_field(json, catalogue);
+        field(json, "set_aside", catalogue.set_aside);
+        field(json, "notes", catalogue.notes);
+    });
+    return json.take();
+}
+
+std::string load_refusal(const Problem& problem, const std::vector<SetAside>& set_aside) {
+    JsonWriter json;
+    json.object([&] {
+        field(json, "error", problem);
+        field(json, "set_aside", set_aside);
+    });
+    return json.take();
 }
 
 std::string list_answer(const Catalogue* catalogue) {
     if (catalogue == nullptr)
         return R"({"list":null,"bikes":[],"set_aside":[],"notes":[]})";
-    std::string text = R"({"list":)" + to_text(summary(*catalogue)) + R"(,"bikes":)";
-    append_list(text, catalogue->bikes, bike_facts);
-    text += R"(,"set_aside":)" + to_text(set_aside_json(catalogue->set_aside));
-    text += R"(,"notes":)" + to_text(problem_list(catalogue->notes)) + '}';
-    return text;
+    JsonWriter json;
+    json.object([&] {
+        summary_field(json, *catalogue);
+        json.key("bikes").array_of(catalogue->bikes, [&](const Bike& bike) { write_bike_facts(json, bike); });
+        field(json, "set_aside", catalogue->set_aside);
+        field(json, "notes", catalogue->notes);
+    });
+    return json.take();
 }
 
 } // namespace saddlerule

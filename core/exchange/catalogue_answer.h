@@ -2,19 +2,21 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
-#include "core/exchange/answer_json.h"
+#include "core/exchange/json_writer.h"
 
 #include <string>
 #include <vector>
 
 namespace saddlerule {
 
-Json load_answer(const Catalogue& catalogue);
+void write(JsonWriter& json, const std::vector<SetAside>& set_aside);
 
-/// With the facts of every bike; `catalogue` may be null while none is loaded. Written piece by piece: it may
-/// be long.
+std::string load_answer(const Catalogue& catalogue);
+
+/// A file that was refused as a whole: the error, and what was set aside in it.
+std::string load_refusal(const Problem& problem, const std::vector<SetAside>& set_aside);
+
+/// With the facts of every bike; `catalogue` may be null while none is loaded.
 std::string list_answer(const Catalogue* catalogue);
-
-Json set_aside_json(const std::vector<SetAside>& set_aside);
 
 } // namespace saddlerule

@@ -2,10 +2,11 @@
 #pragma once
 
 #include "core/choice/what_would_change.h"
-#include "core/exchange/answer_json.h"
+
+#include <string>
 
 namespace saddlerule {
 
-Json changes_answer(const AnswerChanges& changes, const Rider& rider);
+std::string changes_answer(const AnswerChanges& changes, const Rider& rider);
 
 } // namespace saddlerule

@@ -5,49 +5,42 @@ namespace {
 
 constexpr int figure_decimals = 3;
 
-void put_figure(Json& json, const std::string& name, const Figure& figure) {
-    json[name + '_' + std::string(field_suffix(figure.unit()))] = rounded(figure.value(), figure_decimals);
+void figure_field(JsonWriter& json, std::string_view name, const Figure& figure) {
+    json.key(std::string(name) + '_' + std::string(field_suffix(figure.unit())));
+    json.number(figure.value(), figure_decimals);
 }
 
-void put_limit(Json& json, const CheckLimit& limit) {
-    if (limit.at_least && limit.at_most) {
-        put_figure(json, "limit_low", *limit.at_least);
-        put_figure(json, "limit_high", *limit.at_most);
-    } else if (limit.at_least) {
-        put_figure(json, "limit", *limit.at_least);
-    } else if (limit.at_most) {
-        put_figure(json, "limit", *limit.at_most);
-    }
+void limit_fields(JsonWriter& json, const CheckLimit& limit) {
+    const bool two_ends = limit.at_least && limit.at_most;
+    if (limit.at_least)
+        figure_field(json, two_ends ? "limit_low" : "limit", *limit.at_least);
+    if (limit.at_most)
+        figure_field(json, two_ends ? "limit_high" : "limit", *limit.at_most);
 }
 
 } // namespace
 
-Json check_json(const CheckResult& result) {
+void write(JsonWriter& json, const CheckResult& result) {
     const Finding& finding = result.finding;
-    Json json = {{"what", result.check->what}, {"state", name_of(finding.state)}};
-    if (finding.figure)
-        put_figure(json, "value", *finding.figure);
-    put_limit(json, finding.limit);
-    json["code"] = text_of(finding.reason).code;
-    json["why"] = why(finding);
-    json["source"] = result.check->source;
-    Json figures = Json::object();
-    for (const NamedFigure& further : finding.further) {
-        if (!further.name.empty())
-            put_figure(figures, std::string(further.name), further.figure);
-    }
-    json["figures"] = std::move(figures);
-    Json to_measure = Json::array();
-    finding.to_measure.for_each([&](Measure measure) { to_measure.push_back(field_of(measure)); });
-    json["to_measure"] = std::move(to_measure);
-    return json;
-}
-
-Json check_list(const std::vector<CheckResult>& results) {
-    Json list = Json::array();
-    for (const CheckResult& result : results)
-        list.push_back(check_json(result));
-    return list;
+    json.object([&] {
+        field(json, "what", result.check->what);
+        field(json, "state", name_of(finding.state));
+        if (finding.figure)
+            figure_field(json, "value", *finding.figure);
+        limit_fields(json, finding.limit);
+        field(json, "code", text_of(finding.reason).code);
+        field(json, "why", why(finding));
+        field(json, "source", result.check->source);
+        json.key("figures").object([&] {
+            for (const NamedFigure& further : finding.further) {
+                if (!further.name.empty())
+                    figure_field(json, further.name, further.figure);
+            }
+        });
+        json.key("to_measure").array([&] {
+            finding.to_measure.for_each([&](Measure measure) { json.text(field_of(measure)); });
+        });
+    });
 }
 
 } // namespace saddlerule

@@ -2,15 +2,13 @@
 #pragma once
 
 #include "core/checks/check.h"
-#include "core/exchange/answer_json.h"
+#include "core/exchange/json_writer.h"
 
 namespace saddlerule {
 
 /// Figures carry their unit in the field's name: `value_mm`, `limit_mm`; a limit with two ends is
 /// `limit_low_...` and `limit_high_...`. `figures` are the further parts of the sentence, for pages that word
 /// the `code` themselves.
-Json check_json(const CheckResult& result);
-
-Json check_list(const std::vector<CheckResult>& results);
+void write(JsonWriter& json, const CheckResult& result);
 
 } // namespace saddlerule

@@ -5,11 +5,11 @@
 #include "core/choice/assessment.h"
 #include "core/drawing/side_view.h"
 #include "core/exchange/about_answer.h"
-#include "core/exchange/answer_json.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/changes_answer.h"
 #include "core/exchange/forecast_answer.h"
+#include "core/exchange/problem_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
@@ -18,6 +18,7 @@
 #include "core/growth/inseam_forecast.h"
 #include "core/growth/reading_plausibility.h"
 #include "core/growth/rider_growth.h"
+#include "core/text/utf8_text.h"
 
 #include <algorithm>
 #include <optional>
@@ -43,10 +44,6 @@ constexpr WireName<Detail> detail_names[] = {
 
 const auto possible_share = *ClosedRange<double>::between(0.0, 1.0);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
-
-std::string error_text(const Problem& problem) {
-    return to_text(error_answer(problem));
-}
 
 /// The rider of a request, or a stand-in after the problem was reported.
 Rider required_rider(RequestFields& fields) {
@@ -120,7 +117,7 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
     const auto task = fields.optional_choice("do", task_names);
     fields.require(task.has_value(), "do", "one of load, list, assess, changes, forecast, side_view, about");
     if (!task)
-        return error_text(*fields.finish());
+        return error_answer(*fields.finish());
     switch (*task) {
     case Task::load:
         return load(fields, file);
@@ -137,22 +134,19 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
         break;
     }
     if (auto problem = fields.finish())
-        return error_text(*problem);
-    return *task == Task::list ? list_answer(loaded()) : to_text(about_answer());
+        return error_answer(*problem);
+    return *task == Task::list ? list_answer(loaded()) : about_answer();
 }
 
 std::string Engine::State::load(RequestFields& fields, std::string_view file) {
     if (auto problem = fields.finish())
-        return error_text(*problem);
+        return error_answer(*problem);
     std::vector<SetAside> refused;
     auto catalogue = read_catalogue(file, &refused);
-    if (!catalogue) {
-        Json answer = error_answer(catalogue.problem());
-        answer["set_aside"] = set_aside_json(refused);
-        return to_text(answer);
-    }
+    if (!catalogue)
+        return load_refusal(catalogue.problem(), refused);
     list = std::move(catalogue).value();
-    return to_text(load_answer(*list));
+    return load_answer(*list);
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
@@ -161,7 +155,7 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
     const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
     auto only = fields.optional_texts("only");
     if (auto problem = fields.finish())
-        return error_text(*problem);
+        return error_answer(*problem);
 
     question.with_raises = detail == Detail::full;
     const std::vector<Problem> notes = notes_on(question.rider, question.today);
@@ -178,8 +172,8 @@ std::string Engine::State::changes(RequestFields& fields, std::string_view reque
     const FitQuestion question = fit_question(fields);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     if (auto problem = fields.finish())
-        return error_text(*problem);
-    return to_text(changes_answer(what_would_change(question, listed(), taped.bikes), question.rider));
+        return error_answer(*problem);
+    return changes_answer(what_would_change(question, listed(), taped.bikes), question.rider);
 }
 
 std::string Engine::State::forecast(RequestFields& fields) {
@@ -188,8 +182,8 @@ std::string Engine::State::forecast(RequestFields& fields) {
     const auto months = fields.optional_number("months", forecast_months);
     fields.require(months.has_value(), "months", "a number of months, 1 to 96");
     if (auto problem = fields.finish())
-        return error_text(*problem);
-    return to_text(forecast_answer(rider, today, static_cast<int>(*months)));
+        return error_answer(*problem);
+    return forecast_answer(rider, today, static_cast<int>(*months));
 }
 
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
@@ -204,21 +198,26 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
     if (id && bike == nullptr)
         fields.report("bike", ProblemCode::request_bike_unknown, {{"id", *id}});
     if (auto problem = fields.finish())
-        return error_text(*problem);
+        return error_answer(*problem);
 
     const InseamToday inseam = RiderGrowth::of(rider, today).today();
     const Fit fit = fit_of(SaddleSpan::of(*bike), {inseam.mean, inseam.sd},
                            window_offsets(rider.stage, rider.confidence));
-    return to_text(side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), rider, inseam.mean));
+    return side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), rider, inseam.mean);
 }
 
 Engine::Engine() : state_(std::make_unique<State>()) {}
 Engine::~Engine() = default;
 
 std::string Engine::answer(std::string_view request, std::string_view file) {
+    if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
+        return error_answer({.code = ProblemCode::request_not_utf8,
+                             .figures = {{"byte", std::to_string(ill_formed + 1)}},
+                             .where = {},
+                             .position = {}});
     const auto read = read_json(request, JsonLimits{.depth = 32, .text_length = 2000});
     if (!read)
-        return error_text(read.problem());
+        return error_answer(read.problem());
     if (read->kind != JsonValue::Kind::array)
         return state_->answer_one(*read, request, file);
     std::string answers = "[";

@@ -1,33 +1,37 @@
 #include "core/exchange/side_view_answer.h"
 
 #include "core/drawing/leg_turn.h"
+#include "core/exchange/assess_answer.h"
+#include "core/exchange/json_writer.h"
 #include "core/fit/saddle_window.h"
 
 namespace saddlerule {
 namespace {
 
-Json point_json(const PlanePoint& point) {
-    return {{"x", to_json(point.x)}, {"y", to_json(point.y)}};
+void wheel_field(JsonWriter& json, std::string_view name, const WheelOutline& wheel) {
+    json.key(name).object([&] {
+        field(json, "x", wheel.axle.x);
+        field(json, "y", wheel.axle.y);
+        field(json, "radius", wheel.radius);
+        field(json, "rim", wheel.rim);
+    });
 }
 
-Json point_json(const std::optional<PlanePoint>& point) {
-    return point ? point_json(*point) : Json();
+void tube_field(JsonWriter& json, std::string_view name, const Tube& tube, std::string_view from,
+                std::string_view to) {
+    json.key(name).object([&] {
+        field(json, from, tube.from);
+        field(json, to, tube.to);
+    });
 }
 
-Json wheel_outline_json(const WheelOutline& wheel) {
-    Json json = point_json(wheel.axle);
-    json["radius"] = to_json(wheel.radius);
-    json["rim"] = to_json(wheel.rim);
-    return json;
+void angle_field(JsonWriter& json, std::string_view name, Angle angle) {
+    json.key(name).number(angle.in_degrees(), 1);
 }
 
-Json tube_json(const Tube& tube, const char* from, const char* to) {
-    return {{from, point_json(tube.from)}, {to, point_json(tube.to)}};
-}
-
-Json foot_json(const std::optional<FootOnFloor>& foot) {
+std::optional<std::string> foot_name(const std::optional<FootOnFloor>& foot) {
     if (!foot)
-        return {};
+        return std::nullopt;
     switch (*foot) {
     case FootOnFloor::flat:
         return "flat";
@@ -41,56 +45,63 @@ Json foot_json(const std::optional<FootOnFloor>& foot) {
     return "off_the_floor";
 }
 
-Json pose_json(const LegPose& pose) {
-    return {{"crank_deg", rounded(pose.crank.in_degrees(), 1)},
-            {"hip", point_json(pose.hip)},
-            {"knee", point_json(pose.knee)},
-            {"ankle", point_json(pose.ankle)},
-            {"pedal", point_json(pose.pedal)},
-            {"knee_flexion_deg", rounded(pose.knee_flexion.in_degrees(), 1)}};
+void write_pose(JsonWriter& json, const LegPose& pose) {
+    json.object([&] {
+        angle_field(json, "crank_deg", pose.crank);
+        field(json, "hip", pose.hip);
+        field(json, "knee", pose.knee);
+        field(json, "ankle", pose.ankle);
+        field(json, "pedal", pose.pedal);
+        angle_field(json, "knee_flexion_deg", pose.knee_flexion);
+    });
+}
+
+void write_turn(JsonWriter& json, const LegTurn& turn) {
+    json.object([&] {
+        json.key("poses").array_of(turn.poses, [&](const LegPose& pose) { write_pose(json, pose); });
+        angle_field(json, "least_flexion_deg", turn.least_flexion);
+        angle_field(json, "greatest_flexion_deg", turn.greatest_flexion);
+        field(json, "stature_assumed", turn.stature_assumed);
+    });
 }
 
 /// Null where there is nothing to turn; `obstacle` where the leg cannot follow the pedal.
-Json leg_json(const SideView& view, const Rider& rider, Length inseam_in_shoes) {
+void leg_field(JsonWriter& json, const SideView& view, const Rider& rider, Length inseam_in_shoes) {
+    json.key("leg");
     const auto drawn = leg_turn(view, rider, inseam_in_shoes);
     if (!drawn)
-        return {};
-    if (const auto* obstacle = std::get_if<LegObstacle>(&*drawn))
-        return {{"obstacle", name_of(*obstacle)}};
-    const LegTurn& turn = std::get<LegTurn>(*drawn);
-    Json poses = Json::array();
-    for (const LegPose& pose : turn.poses)
-        poses.push_back(pose_json(pose));
-    return {{"poses", std::move(poses)},
-            {"least_flexion_deg", rounded(turn.least_flexion.in_degrees(), 1)},
-            {"greatest_flexion_deg", rounded(turn.greatest_flexion.in_degrees(), 1)},
-            {"stature_assumed", turn.stature_assumed}};
+        json.null();
+    else if (const auto* obstacle = std::get_if<LegObstacle>(&*drawn))
+        json.object([&] { field(json, "obstacle", name_of(*obstacle)); });
+    else
+        write_turn(json, *std::get_if<LegTurn>(&*drawn));
 }
 
 } // namespace
 
-Json side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes) {
-    const SaddleWindow window = saddle_window(inseam_in_shoes, rider.stage, rider.confidence);
-    return {{"rear_wheel", wheel_outline_json(view.rear_wheel)},
-            {"front_wheel", wheel_outline_json(view.front_wheel)},
-            {"bottom_bracket", point_json(view.bottom_bracket)},
-            {"crank_mm", to_json(view.crank)},
-            {"seat_tube", tube_json(view.seat_tube, "bottom", "top")},
-            {"saddle",
-             {{"lowest", point_json(view.saddle_lowest)},
-              {"highest", point_json(view.saddle_highest)},
-              {"setting", point_json(view.saddle_setting)}}},
-            {"head", tube_json(view.head, "bottom", "top")},
-            {"grip", point_json(view.grip)},
-            {"top_tube", tube_json(view.top_tube, "rear", "front")},
-            {"inseam_mm", to_json(inseam_in_shoes)},
-            {"window_mm",
-             {{"low", to_json(window.range.low())},
-              {"target", to_json(window.target)},
-              {"high", to_json(window.range.high())}}},
-            {"foot", foot_json(view.foot)},
-            {"leg", leg_json(view, rider, inseam_in_shoes)},
-            {"assumed", view.assumed}};
+std::string side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes) {
+    JsonWriter json;
+    json.object([&] {
+        wheel_field(json, "rear_wheel", view.rear_wheel);
+        wheel_field(json, "front_wheel", view.front_wheel);
+        field(json, "bottom_bracket", view.bottom_bracket);
+        field(json, "crank_mm", view.crank);
+        tube_field(json, "seat_tube", view.seat_tube, "bottom", "top");
+        json.key("saddle").object([&] {
+            field(json, "lowest", view.saddle_lowest);
+            field(json, "highest", view.saddle_highest);
+            field(json, "setting", view.saddle_setting);
+        });
+        tube_field(json, "head", view.head, "bottom", "top");
+        field(json, "grip", view.grip);
+        tube_field(json, "top_tube", view.top_tube, "rear", "front");
+        field(json, "inseam_mm", inseam_in_shoes);
+        field(json, "window_mm", saddle_window(inseam_in_shoes, rider.stage, rider.confidence));
+        field(json, "foot", foot_name(view.foot));
+        leg_field(json, view, rider, inseam_in_shoes);
+        json.key("assumed").array_of(view.assumed, [&](std::string_view name) { json.text(name); });
+    });
+    return json.take();
 }
 
 } // namespace saddlerule

@@ -1,12 +1,15 @@
-// The answer to `side_view`: points and lines to draw one bike with the rider's setting, in millimetres.
+// The answer to `side_view`: points and lines to draw one bike with the rider's setting and leg, in
+// millimetres.
 #pragma once
 
 #include "core/drawing/side_view.h"
-#include "core/exchange/answer_json.h"
+#include "core/rider/rider.h"
+
+#include <string>
 
 namespace saddlerule {
 
 /// Everything is drawn for the inseam given; the rider says of which body.
-Json side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes);
+std::string side_view_answer(const SideView& view, const Rider& rider, Length inseam_in_shoes);
 
 } // namespace saddlerule

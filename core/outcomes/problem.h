@@ -24,6 +24,7 @@ enum class ProblemCode {
     figure_too_large,
     figure_fraction_malformed,
     // Requests.
+    request_not_utf8,
     request_field_unknown,
     request_field_missing,
     request_field_twice,

@@ -19,6 +19,8 @@ constexpr ProblemText texts[] = {
     {ProblemCode::figure_fraction_malformed, "figure_fraction_malformed",
      "the fraction in \"{text}\" cannot be read", "a fraction such as 1/2, after a whole number"},
 
+    {ProblemCode::request_not_utf8, "request_not_utf8", "byte {byte} of the request is not UTF-8",
+     "JSON in UTF-8"},
     {ProblemCode::request_field_unknown, "request_field_unknown", "the field \"{field}\" is not known here",
      "{known}"},
     {ProblemCode::request_field_missing, "request_field_missing", "the field \"{field}\" is missing",
@@ -183,7 +185,7 @@ constexpr ProblemText texts[] = {
     {ProblemCode::bike_too_many_fields, "bike_too_many_fields", "the bike has {count} fields",
      "{limit} or fewer"},
     {ProblemCode::bike_id_taken, "bike_id_taken",
-     "the id \"{id}\" is that of the bike on line {line} already", "an id of its own"},
+     "the id \"{id}\" is already that of the bike on line {line}", "an id of its own"},
     {ProblemCode::bike_id_given_twice, "bike_id_given_twice", "there is another bike with the id \"{id}\"",
      "an id of its own"},
 

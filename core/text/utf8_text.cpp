@@ -57,18 +57,6 @@ std::size_t well_formed_length(std::string_view bytes, std::size_t offset) {
     return length;
 }
 
-/// The offset of the first byte that is not UTF-8, or the size.
-std::size_t first_ill_formed(std::string_view bytes) {
-    std::size_t offset = 0;
-    while (offset < bytes.size()) {
-        const std::size_t length = well_formed_length(bytes, offset);
-        if (length == 0)
-            break;
-        offset += length;
-    }
-    return offset;
-}
-
 /// Only a likely name. Windows-1252 has letters and quotes where Latin-1 has control characters (0x80 to
 /// 0x9F).
 std::string_view likely_encoding(std::string_view bytes, std::size_t ill_formed) {
@@ -153,6 +141,17 @@ std::optional<Problem> convert_utf16(std::string_view bytes, std::size_t low, st
 }
 
 } // namespace
+
+std::size_t first_ill_formed(std::string_view bytes) {
+    std::size_t offset = 0;
+    while (offset < bytes.size()) {
+        const std::size_t length = well_formed_length(bytes, offset);
+        if (length == 0)
+            break;
+        offset += length;
+    }
+    return offset;
+}
 
 Result<std::string_view> utf8_text(std::string_view bytes, std::string& converted) {
     if (auto refused = refused_before_decoding(bytes))

@@ -22,6 +22,9 @@ constexpr std::size_t largest_file = largest_file_mib * 1024 * 1024;
 /// Problems: the codes file_*. Positions are those in the text.
 Result<std::string_view> utf8_text(std::string_view bytes, std::string& converted);
 
+/// The offset of the first byte that is not well-formed UTF-8, or the size where all of it is.
+std::size_t first_ill_formed(std::string_view bytes);
+
 /// The number of Unicode characters in valid UTF-8.
 std::size_t character_count(std::string_view utf8);
 

@@ -234,9 +234,16 @@ TEST_CASE("a request that is not JSON is refused with line and column", "[engine
     const json answer = json::parse(engine.answer("{\"do\":\n \"about\" \"x\": 1}"));
     CHECK(answer["error"]["line"] == 2);
     CHECK(answer["error"]["column"] == 10);
-    for (const char* text :
-         {"", " ", "nonsense", "[", "{\"do\":\"about\"", "\"about\"", "12", "null", "\xFF\xFE"})
+    for (const char* text : {"", " ", "nonsense", "[", "{\"do\":\"about\"", "\"about\"", "12", "null"})
         CHECK(json::parse(engine.answer(text)).contains("error"));
+}
+
+TEST_CASE("a request that is not UTF-8 is refused by its byte, and the refusal is UTF-8", "[engine]") {
+    Engine engine;
+    for (const char* text : {"\xFF\xFE{", "{\xE9:1}", "{\"do\":\"ab\xC3(out\"}"}) {
+        const json answer = json::parse(engine.answer(text));
+        CHECK(answer["error"]["code"] == "request_not_utf8");
+    }
 }
 
 TEST_CASE("a field given twice is refused, since nobody knows which one was meant", "[engine]") {

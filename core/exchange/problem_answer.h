@@ -1,0 +1,24 @@
+// Problems, notes and errors as JSON.
+#pragma once
+
+#include "core/exchange/json_writer.h"
+#include "core/outcomes/problem.h"
+
+#include <string>
+#include <vector>
+
+namespace saddlerule {
+
+/// The fields of a problem inside an object that is open: code, where, line and column where there are any,
+/// sentence, what was expected, figures.
+void problem_fields(JsonWriter& json, const Problem& problem);
+
+void write(JsonWriter& json, const Problem& problem);
+
+/// An array of them.
+void write(JsonWriter& json, const std::vector<Problem>& problems);
+
+/// `{ "error": ... }`.
+std::string error_answer(const Problem& problem);
+
+} // namespace saddlerule
