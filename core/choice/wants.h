@@ -30,7 +30,7 @@ struct Wants {
     bool available_only = false;
     std::optional<double> wheel_nominal_inches;
     std::optional<std::string> colour; ///< compared without regard to case (ASCII letters)
-    bool off_road = false; ///< asks for more room above the top tube; leaves no bike out
+    bool off_road = false;             ///< asks for more room above the top tube; leaves no bike out
     Order order = Order::lasts;
 };
 
