@@ -265,7 +265,7 @@ std::string_view JsonValue::kind_name() const {
     case Kind::null:
         return "null";
     case Kind::boolean:
-        return "true or false";
+        return boolean ? "true" : "false";
     case Kind::number:
         return "a number";
     case Kind::text:

@@ -30,7 +30,7 @@ struct JsonValue {
     /// The first member of that name, or nullptr (also for what is not an object).
     const JsonMember* find(std::string_view name) const;
 
-    /// For sentences: "a number", "a text", "true or false", "null", "a list", "a group of fields".
+    /// For sentences: "a number", "a text", "true", "false", "null", "a list", "a group of fields".
     std::string_view kind_name() const;
 };
 

@@ -1,0 +1,70 @@
+// The sample files of catalogue-samples/, good and broken, read as the table beside the broken ones says.
+#include "core/catalogue/catalogue_reader.h"
+#include "core/json/located_json.h"
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <vector>
+
+using namespace saddlerule;
+
+namespace {
+
+std::string sample(const std::string& name) {
+    std::ifstream file(SADDLERULE_SAMPLES "/" + name, std::ios::binary);
+    REQUIRE(file.good());
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+const JsonValue& field(const JsonValue& row, std::string_view name) {
+    REQUIRE(row.find(name) != nullptr);
+    return row.find(name)->value;
+}
+
+void check_problem(const Problem& problem, const JsonValue& wanted) {
+    CAPTURE(sentence(problem));
+    CHECK(code_name(problem.code) == field(wanted, "code").text);
+    CHECK(problem.where == field(wanted, "where").text);
+    const JsonValue& line = field(wanted, "line");
+    CHECK(problem.position.has_value() == (line.kind == JsonValue::Kind::number));
+    if (problem.position) {
+        CHECK(static_cast<double>(problem.position->line) == line.number);
+        CHECK(static_cast<double>(problem.position->column) == field(wanted, "column").number);
+    }
+}
+
+void check_list(const Catalogue& list, const JsonValue& wanted) {
+    CHECK(static_cast<double>(list.bikes.size()) == field(wanted, "bikes").number);
+    const std::vector<JsonValue>& aside = field(wanted, "set_aside").items;
+    REQUIRE(list.set_aside.size() == aside.size());
+    for (std::size_t i = 0; i < aside.size(); ++i) {
+        CHECK(static_cast<double>(list.set_aside[i].number) == field(aside[i], "number").number);
+        check_problem(list.set_aside[i].problem, aside[i]);
+    }
+    const std::vector<JsonValue>& notes = field(wanted, "notes").items;
+    REQUIRE(list.notes.size() == notes.size());
+    for (std::size_t i = 0; i < notes.size(); ++i)
+        check_problem(list.notes[i], notes[i]);
+}
+
+} // namespace
+
+TEST_CASE("every sample file reads as its table says", "[catalogue]") {
+    const auto table = read_json(sample("broken/expected.json"), JsonLimits());
+    REQUIRE(table.ok());
+    for (const JsonValue& row : table->items) {
+        const std::string& name = field(row, "file").text;
+        CAPTURE(name);
+        const std::string bytes = sample(name);
+        const auto list = read_catalogue(bytes);
+        const bool to_be_refused = row.find("refused") != nullptr;
+        CHECK(list.ok() != to_be_refused);
+        if (!list.ok() && to_be_refused)
+            check_problem(list.problem(), field(row, "refused"));
+        if (list.ok() && !to_be_refused)
+            check_list(*list, row);
+    }
+}
