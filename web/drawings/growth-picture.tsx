@@ -67,13 +67,20 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
     ...[lowest, highest].filter((end) => end !== null),
   ];
   const scale = growthScale(months, earliest, heights, width, height);
+  const measured = lowest !== null && highest !== null;
   const top = highest === null ? 0 : scale.y(highest);
   const bottom = lowest === null ? height : scale.y(lowest);
 
   return (
     <div ref={place} class="growth">
       <svg class="drawing growth-picture" width="100%" height={height} role="img" aria-label={label}>
-        <rect class="growth-bike" x="0" y={top} width={width} height={bottom - top} />
+        <rect
+          class={measured ? "growth-bike" : "growth-bike open"}
+          x="0"
+          y={top}
+          width={width}
+          height={bottom - top}
+        />
         <path class="growth-fringe" d={bandPath(scale, band, "least", "most")} />
         <path class="growth-band" d={bandPath(scale, band, "low", "high")} />
         {tapeMarks(scale.low, scale.high, figures.unit, 8)

@@ -30,8 +30,8 @@ export interface SetAside {
   name: string | null;
   code: string;
   where: string;
-  line: number | null;
-  column: number | null;
+  line?: number;
+  column?: number;
   problem: string;
   expected: string;
   figures: Record<string, string>;

@@ -1,5 +1,5 @@
 // The frame of the page: its head, the screens and the way between them.
-import { useLayoutEffect, useRef } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import { Mark, ScreenSign } from "../drawings/signs";
 import { CountsAloud } from "../screens/rack/rack-head";
 import { OneBike } from "../screens/bike/one-bike";
@@ -9,6 +9,7 @@ import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
+import { useArrival, useFocusKept } from "./focus";
 import { usePage } from "./page-context";
 
 type Tab = "rider" | "rack" | "tape" | "list";
@@ -18,7 +19,9 @@ const tabs: Tab[] = ["rider", "rack", "tape", "list"];
 export function SaddleruleRoot({ state }: { state: PageState }) {
   const { texts } = usePage();
   const { screen } = state;
-  const place = useArrival(screen, state.list.edition);
+  const place = useRef<HTMLDivElement>(null);
+  useArrival(place, screen, state.list.edition);
+  useFocusKept(place);
   /** On a wide page the rider stands on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
@@ -29,6 +32,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <Mark />
         <h1>{texts.name}</h1>
       </header>
+      <Navigation screen={screen} />
       <div class="screens">
         <section class={shows("rider")}>
           <TheRider state={state} />
@@ -54,7 +58,6 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
           </section>
         )}
       </div>
-      <Navigation screen={screen} />
       <CountsAloud state={state} />
     </div>
   );
@@ -84,35 +87,4 @@ function Navigation({ screen }: { screen: Screen }) {
       ))}
     </nav>
   );
-}
-
-/**
- * On arriving at a screen, or at a rack with other bikes on it, the focus goes to the heading; coming back from one bike,
- * to that bike's place on the rack.
- * The first screen takes no focus: nobody went anywhere yet.
- */
-function useArrival(screen: Screen, edition: number) {
-  const place = useRef<HTMLDivElement>(null);
-  const before = useRef({ screen, edition });
-  useLayoutEffect(() => {
-    const { screen: from, edition: lastEdition } = before.current;
-    before.current = { screen, edition };
-    const newRack = edition !== lastEdition && screen.name === "rack";
-    if ((from === screen && !newRack) || place.current === null) return;
-    const backTo = from.name === "bike" && screen.name === "rack" ? bikeOnRack(place.current, from.id) : null;
-    if (backTo !== null) {
-      backTo.focus({ preventScroll: true });
-      backTo.scrollIntoView({ block: "center" });
-      return;
-    }
-    const title = place.current.querySelector<HTMLElement>(".screen.current .screen-title");
-    title?.focus({ preventScroll: true });
-    place.current.scrollIntoView({ block: "start" });
-  }, [screen, edition]);
-  return place;
-}
-
-function bikeOnRack(root: Element, id: string): HTMLElement | null {
-  const names = root.querySelectorAll<HTMLElement>(".row-name");
-  return [...names].find((name) => name.dataset.bike === id) ?? null;
 }

@@ -1,4 +1,5 @@
 // Fields for what is typed. Text stays as typed; what is wrong with it is said below, by the engine.
+import { useEffect, useRef } from "preact/hooks";
 import { Select } from "./choices";
 import { usePage } from "../page/page-context";
 import type { MonthEntry } from "../state/page-state";
@@ -17,6 +18,8 @@ interface TextFieldProps {
   /** A figure, typed on the keyboard that has digits and the slash of fractions. */
   kind?: "figure" | "plain";
   big?: boolean;
+  /** Takes the focus when it comes up: somebody asked for it. */
+  asked?: boolean;
 }
 
 export function TextField({
@@ -30,7 +33,12 @@ export function TextField({
   problem = null,
   kind = "figure",
   big = false,
+  asked = false,
 }: TextFieldProps) {
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (asked) input.current?.focus();
+  }, [asked]);
   const problemId = `${id}-problem`;
   return (
     <div class={big ? "typed" : "field"}>
@@ -39,6 +47,7 @@ export function TextField({
         {hint !== undefined && <span class="hint">{hint}</span>}
       </label>
       <input
+        ref={input}
         id={id}
         type="text"
         autoComplete="off"

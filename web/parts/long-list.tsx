@@ -2,9 +2,9 @@
 import type { ComponentChildren, JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 
-const pieceLength = 12;
+const pieceLength = 8;
 /** How far outside the screen a piece is drawn already. */
-const nearby = "800px 0px";
+const nearby = "700px 0px";
 /** Height of a row before any was seen. */
 const firstGuess = 190;
 

@@ -3,11 +3,15 @@ import { usePage } from "../page/page-context";
 import type { Note, SetAside } from "../engine/wire-answers";
 import type { Texts } from "../texts/en";
 
-type Said = Pick<Note | SetAside, "code" | "problem" | "expected" | "figures">;
+type Said = Pick<Note | SetAside, "code" | "problem" | "expected" | "figures" | "line" | "column">;
 
-export function worded(texts: Texts, { code, problem, expected, figures }: Said): string {
-  const wording = texts.problems.wording[code];
-  return wording === undefined ? texts.problems.fallback(problem, expected) : wording(figures);
+export function worded(texts: Texts, said: Said): string {
+  const wording = texts.problems.wording[said.code];
+  if (wording === undefined) return texts.problems.fallback(said.problem, said.expected);
+  const sentence = wording(said.figures);
+  return said.line === undefined || said.column === undefined
+    ? sentence
+    : texts.problems.inFile(said.line, said.column, sentence);
 }
 
 export function Notes({ notes }: { notes: Said[] }) {

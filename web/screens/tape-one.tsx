@@ -148,8 +148,8 @@ function DraftVerdict({ state }: { state: PageState }) {
   const window = state.judged.answer?.rider.window_mm ?? null;
   if (judged === null) {
     const typed = draft.lowest.trim() !== "" || draft.highest.trim() !== "";
-    const waiting = typed && window === null ? texts.tape.needRider : texts.tape.waiting;
-    return <p class="sheet soft">{waiting}</p>;
+    const words = !typed ? texts.tape.waiting : window === null ? texts.tape.needRider : texts.tape.mend;
+    return <p class="sheet soft">{words}</p>;
   }
   const lasting = lastingWords(texts, figures, judged);
   const heights = [judged.span_mm.lowest, judged.span_mm.highest, window?.low ?? null, window?.high ?? null]

@@ -374,6 +374,7 @@ export const english = {
     unnamed: (number: number): string => `Taped bike ${number}`,
     removeKept: (name: string): string => `Remove ${name}`,
     waiting: "Type one height and the verdict stands here.",
+    mend: "The verdict stands here once these two heights make sense.",
     needRider: "For a verdict, type the rider’s inside leg first.",
   },
 
@@ -419,6 +420,8 @@ export const english = {
 
   problems: {
     wording: problemWording,
+    inFile: (line: number, column: number, sentence: string): string =>
+      `Line ${line}, column ${column}: ${sentence}`,
     /** The engine's own sentence, made to stand alone. */
     fallback: (problem: string, expected: string): string =>
       `${upperFirst(problem)}.` + (expected === "" ? "" : ` Expected: ${expected}.`),

@@ -13,7 +13,6 @@ interface BikeGrowthProps {
 
 export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
   const { texts, figures } = usePage();
-  if (judged.months_of_fit === null && judged.fits_from === null && judged.outgrown === null) return null;
   return (
     <section class="sheet stack">
       <h3>{texts.growth.title}</h3>

@@ -106,6 +106,7 @@ function TodaysReading({ reading, number, problem }: TodaysReadingProps) {
         placeholder={texts.rider.inseamExample[reading.figure.unit]}
         problem={problem}
         big
+        asked={!first}
         onType={(text) => change(readingChanged(reading.key, { figure: { ...reading.figure, text } }))}
       />
       {!first && (
