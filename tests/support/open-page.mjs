@@ -22,11 +22,12 @@ export function launchBrowser() {
 
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
- * (a refusal by the policy is one), and requests beyond the file itself.
+ * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock.
  */
-export async function openPage(browser, viewport, options = {}) {
+export async function openPage(browser, viewport, { now, ...options } = {}) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   const page = await context.newPage();
+  if (now) await page.clock.setFixedTime(new Date(now));
   const faults = [];
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
