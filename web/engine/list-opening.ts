@@ -22,6 +22,7 @@ export function fileSource(file: File): ListSource {
 
 export async function openList(store: Store<PageState>, engine: Engine, source: ListSource): Promise<void> {
   store.change(listOpening());
+  await painted();
   const bytes = await source.bytes().catch(() => null);
   if (bytes === null) {
     store.change(listRefused(source.name, unreadable));
@@ -32,6 +33,14 @@ export async function openList(store: Store<PageState>, engine: Engine, source: 
   store.change(
     isRefusal(list) ? listRefused(source.name, list) : listOpened(list as ListAnswer, source.sample),
   );
+}
+
+/** Reading a long list takes the page a moment: it says so first. A page out of sight is not painted, and goes on. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 100);
+  });
 }
 
 /** The device would not give the file: moved, or taken away, since it was chosen. */

@@ -35,15 +35,16 @@ export interface UnitSymbols {
   kg: string;
 }
 
+/** Making a form is slow and using it is not: make the figures once, and again when the unit changes. */
 export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {
   const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
-  const dateFormat = (parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
+  const dateForm = (parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
     new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" });
-  const day = dateFormat({ day: "numeric", month: "long", year: "numeric" });
-  const month = dateFormat({ month: "long", year: "numeric" });
-  const monthName = dateFormat({ month: "long" });
+  const day = dateForm({ day: "numeric", month: "long", year: "numeric" });
+  const month = dateForm({ month: "long", year: "numeric" });
+  const monthName = dateForm({ month: "long" });
 
-  const bareLength = (mm: number): string => lengthFigure(mm, unit, locale);
+  const bareLength = (mm: number): string => lengthFigure(mm, unit, plain);
   return {
     locale,
     unit,
@@ -51,7 +52,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     number: (value) => plain.format(value),
     length: (mm) => bareLength(mm) + noBreak + symbols[unit],
     mass: (kg) => plain.format(kg) + noBreak + symbols.kg,
-    money: (amount, currency) => money(amount, currency, locale),
+    money: moneyForm(locale),
     day: (isoDate) => day.format(dateOf(isoDate)),
     month: (isoDate) => month.format(dateOf(isoDate)),
     monthName: (number) => monthName.format(new Date(Date.UTC(2000, number - 1, 1))),
@@ -59,13 +60,24 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
   };
 }
 
-/** Whole amounts without decimals. A currency that Intl does not know stands behind its amount as it is. */
-function money(amount: number, currency: string | null, locale: string): string {
-  const decimals = Number.isInteger(amount) ? 0 : 2;
-  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  if (currency !== null && /^[A-Z]{3}$/.test(currency)) {
-    return new Intl.NumberFormat(locale, { style: "currency", currency, ...digits }).format(amount);
+/** Whole amounts without decimals. What is no currency code stands behind its amount as it is. */
+function moneyForm(locale: string): Figures["money"] {
+  const forms = new Map<string, Intl.NumberFormat>();
+
+  function formFor(currency: string | null, decimals: number): Intl.NumberFormat {
+    const key = `${currency ?? ""} ${decimals}`;
+    const made = forms.get(key);
+    if (made !== undefined) return made;
+    const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+    const style = currency === null ? {} : ({ style: "currency", currency } as const);
+    const form = new Intl.NumberFormat(locale, { ...style, ...digits });
+    forms.set(key, form);
+    return form;
   }
-  const figure = new Intl.NumberFormat(locale, digits).format(amount);
-  return currency === null ? figure : figure + noBreak + currency;
+
+  return (amount, currency) => {
+    const code = currency !== null && /^[A-Z]{3}$/.test(currency) ? currency : null;
+    const figure = formFor(code, Number.isInteger(amount) ? 0 : 2).format(amount);
+    return currency === null || code !== null ? figure : figure + noBreak + currency;
+  };
 }

@@ -4,20 +4,18 @@ import type { TypedUnit } from "../engine/wire-requests";
 const millimetresIn = { cm: 10, in: 25.4 } as const;
 const eighths = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
 
-/** The figure alone, without its unit: "49.5", "19½". */
-export function lengthFigure(mm: number, unit: TypedUnit, locale: string): string {
+/** The figure alone, without its unit: "49.5", "19½". `plain` writes numbers to a tenth. */
+export function lengthFigure(mm: number, unit: TypedUnit, plain: Intl.NumberFormat): string {
   const value = mm / millimetresIn[unit];
-  if (unit === "in") return inchFigure(value, locale);
-  return new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(value);
+  return unit === "in" ? inchFigure(value, plain) : plain.format(value);
 }
 
-function inchFigure(inches: number, locale: string): string {
+function inchFigure(inches: number, plain: Intl.NumberFormat): string {
   const parts = Math.round(Math.abs(inches) * 8);
   const whole = Math.floor(parts / 8);
   const fraction = eighths[parts % 8] ?? "";
   const sign = inches < 0 && parts > 0 ? "−" : "";
-  const shownWhole = whole === 0 && fraction !== "" ? "" : new Intl.NumberFormat(locale).format(whole);
-  return sign + shownWhole + fraction;
+  return sign + (whole === 0 && fraction !== "" ? "" : plain.format(whole)) + fraction;
 }
 
 /** A mark on a tape, for drawings: every `step` a line, every `numbered` one with its figure. */

@@ -5,9 +5,11 @@ import { engineDoor } from "../engine/engine-door";
 import type { Engine } from "../engine/engine-door";
 import { keepAnswered } from "../engine/keep-answered";
 import { openList } from "../engine/list-opening";
+import type { ListSource } from "../engine/list-opening";
 import { questions } from "../engine/questions";
 import type { TypedUnit } from "../engine/wire-requests";
 import { createFigures } from "../figures/format-figures";
+import type { Figures } from "../figures/format-figures";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
@@ -34,13 +36,12 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   const engines = openEngines(options.engineBytes);
   const floor = sealedRoom(host, sheet);
 
+  const made: Partial<Record<TypedUnit, Figures>> = {};
+  const figuresIn = (unit: TypedUnit): Figures => (made[unit] ??= createFigures(locale, unit, texts.units));
+  const open = (source: ListSource): void => void openList(store, engines.rack, source);
+
   const draw = (state: PageState): void => {
-    const tools = {
-      texts,
-      figures: createFigures(locale, state.unit, texts.units),
-      change: store.change,
-      openList: (source: Parameters<typeof openList>[2]) => void openList(store, engines.rack, source),
-    };
+    const tools = { texts, figures: figuresIn(state.unit), change: store.change, openList: open };
     render(
       <PageContext.Provider value={tools}>
         <SaddleruleRoot state={state} />

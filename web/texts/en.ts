@@ -5,8 +5,10 @@ import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-req
 import { lengthOfUse } from "./english-durations";
 import { problemWording } from "./english-problems";
 
+const grouped = new Intl.NumberFormat("en");
+
 const count = (number: number, one: string, many: string): string =>
-  `${new Intl.NumberFormat("en").format(number)} ${number === 1 ? one : many}`;
+  `${grouped.format(number)} ${number === 1 ? one : many}`;
 
 const bikes = (number: number): string => count(number, "bike", "bikes");
 
