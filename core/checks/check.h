@@ -13,6 +13,7 @@
 #include "core/rider/rider.h"
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -49,7 +50,7 @@ struct CheckCase {
     std::optional<Length> saddle_setting; ///< floor to top of saddle; absent while the saddle cannot be set
 };
 
-enum class CheckState {
+enum class CheckState : std::uint8_t {
     ok,
     look,    ///< have a look at it before you decide
     stop,    ///< stop and think: as it stands, the bike is not for this rider
@@ -72,7 +73,7 @@ struct NamedFigure {
 };
 
 /// What a finding rests on beside measured figures.
-enum class FindingBasis { measured, estimated_rider_mass, estimated_stature };
+enum class FindingBasis : std::uint8_t { measured, estimated_rider_mass, estimated_stature };
 
 /// `measured`, `estimated_rider_mass`, `estimated_stature`.
 std::string_view name_of(FindingBasis basis);
@@ -84,7 +85,7 @@ struct Finding {
     FindingBasis basis = FindingBasis::measured;
     std::optional<Figure> figure;
     CheckLimit limit;
-    std::array<NamedFigure, 5> further{}; ///< unused ones have no name
+    std::array<NamedFigure, 3> further{}; ///< unused ones have no name
     MeasureSet to_measure;                ///< of an unknown: what to measure
 };
 

@@ -3,12 +3,13 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string_view>
 
 namespace saddlerule {
 
 /// In the order of the table in check_texts.cpp.
-enum class CheckReason {
+enum class CheckReason : std::uint8_t {
     figure_missing, ///< of every unknown but the next three
     seat_tube_impossible,
     crank_reaches_floor,
@@ -69,8 +70,8 @@ enum class CheckReason {
     hill_heavy,
 };
 
-/// One row of the table. `{name}` stands for a figure: `{value}`, `{at_least}`, `{at_most}`, or a further
-/// one.
+/// One row of the table. `{name}` stands for a figure: `{value}`, `{at_least}`, `{at_most}`, a further one, or a
+/// limit of check_limits.h by its name; `{missing}` stands for what an unknown lacks.
 struct CheckText {
     CheckReason reason;
     std::string_view code; ///< its name on the wire

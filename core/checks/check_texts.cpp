@@ -1,5 +1,6 @@
 #include "core/checks/check.h"
 
+#include "core/checks/check_limits.h"
 #include "core/checks/check_reason.h"
 
 #include <array>
@@ -28,8 +29,7 @@ constexpr auto texts = std::to_array<CheckText>({
     {bike_mass_easy, "bike_mass_easy", "the bike ({bike}) weighs {value} of its rider ({rider})"},
     {bike_mass_noticeable, "bike_mass_noticeable",
      "the bike ({bike}) weighs {value} of its rider ({rider}), more than {at_most}: starting and steering "
-     "turn to "
-     "work"},
+     "turn to work"},
     {bike_mass_heavy, "bike_mass_heavy",
      "the bike ({bike}) weighs {value} of its rider ({rider}), more than {at_most}: hard to hold when it "
      "tips"},
@@ -43,16 +43,13 @@ constexpr auto texts = std::to_array<CheckText>({
 
     {leg_as_adults, "leg_as_adults",
      "with the pedal down the knee stays bent by {value}, as trained adults ride ({at_least} to {at_most}); "
-     "pedal up, "
-     "by {most_bent}"},
+     "pedal up, by {most_bent}"},
     {leg_bent, "leg_bent",
      "with the pedal down the knee stays bent by {value}, more than trained adults ride with ({at_least} to "
-     "{at_most}): "
-     "what feet on the floor cost; pedal up, it bends by {most_bent}"},
+     "{at_most}): what feet on the floor cost; pedal up, it bends by {most_bent}"},
     {leg_nearly_straight, "leg_nearly_straight",
      "with the pedal down the knee is bent by {value} only, where trained adults keep {at_least}: look "
-     "whether the hips "
-     "rock from side to side"},
+     "whether the hips rock from side to side"},
     {leg_out_of_reach, "leg_out_of_reach",
      "with the pedal down the leg is too short for it, as far as an adult's proportions hold: try a lower "
      "saddle"},
@@ -64,8 +61,7 @@ constexpr auto texts = std::to_array<CheckText>({
      "at {at_most}"},
     {height_factor_over, "height_factor_over",
      "from the saddle down to the pedal it is {saddle_to_pedal}, {value} times the inseam, more than adults "
-     "are set up "
-     "with ({at_most})"},
+     "are set up with ({at_most})"},
 
     {crank_usual, "crank_usual",
      "the crank ({crank}) is {value} of the inseam; {at_least} to {at_most} is usual"},
@@ -78,12 +74,11 @@ constexpr auto texts = std::to_array<CheckText>({
     {lever_near, "lever_near", "the brake lever is {value} from the grip; up to {at_most} suits small hands"},
     {lever_far, "lever_far",
      "the brake lever is {value} from the grip, more than the {at_most} for young children (US: "
-     "{us_sidewalk} on sidewalk "
-     "bicycles, {us_others} on others): adjust it, or try whether the child can pull it"},
+     "{lever_reach_us_sidewalk} on sidewalk bicycles, {lever_reach_us} on others): adjust it, or try whether "
+     "the child can pull it"},
     {lever_beyond_every_rule, "lever_beyond_every_rule",
-     "the brake lever is {value} from the grip, more than any rule allows on any bicycle ({us_others}): a "
-     "child cannot "
-     "pull it safely"},
+     "the brake lever is {value} from the grip, more than any rule allows on any bicycle ({lever_reach_us}): "
+     "a child cannot pull it safely"},
 
     {brakes_two_systems, "brakes_two_systems", "two brakes that work on their own, one of them in front"},
     {brakes_two_hands_only, "brakes_two_hands_only",
@@ -97,8 +92,7 @@ constexpr auto texts = std::to_array<CheckText>({
     {brakes_none, "brakes_none", "no brake at all, and it has pedals"},
     {brakes_none_on_toy, "brakes_none_on_toy",
      "no brake at all: its saddle is that of a ride-on toy, of which no rule for bicycles asks one; keep it "
-     "off slopes "
-     "and roads"},
+     "off slopes and roads"},
 
     {class_toy, "class_toy",
      "with its saddle at {value} at most it counts as a ride-on toy (up to {at_most}), not made for traffic"},
@@ -106,8 +100,7 @@ constexpr auto texts = std::to_array<CheckText>({
      "a bicycle for young children by its highest saddle, {value} (ISO 8098); in the US a sidewalk bicycle"},
     {class_at_both, "class_at_both",
      "its highest saddle, {value}, is where two rules meet: a young adult bicycle by ISO 4210, a sidewalk "
-     "bicycle in "
-     "the US"},
+     "bicycle in the US"},
     {class_young_adult, "class_young_adult",
      "a young adult bicycle by its highest saddle, {value} (ISO 4210): made for grown hands, so look at the "
      "levers"},
@@ -123,8 +116,7 @@ constexpr auto texts = std::to_array<CheckText>({
      "the saddle would stand {over} above its highest, past the minimum-insertion mark"},
 
     {gears_single, "gears_single",
-     "one turn of the crank goes {value} ({gear_inches}): {easy_speed} at {easy_cadence}, "
-     "{brisk_speed} at "
+     "one turn of the crank goes {value} ({gear_inches}): {easy_speed} at {easy_cadence}, {brisk_speed} at "
      "{brisk_cadence}"},
     {gears_one_of_several, "gears_one_of_several",
      "in the gear of the list one turn of the crank goes {value} ({gear_inches}): {easy_speed} at "
@@ -172,6 +164,10 @@ std::string figure_named(std::string_view name, const Finding& finding) {
     for (const NamedFigure& further : finding.further) {
         if (further.name == name)
             return figure_text(further.figure);
+    }
+    for (const StatedFigure& limit : stated_limits()) {
+        if (limit.name == name)
+            return figure_text(limit.value);
     }
     return {};
 }

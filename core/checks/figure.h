@@ -7,12 +7,13 @@
 #include "core/quantities/mass.h"
 #include "core/quantities/speed.h"
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
 namespace saddlerule {
 
-enum class FigureUnit {
+enum class FigureUnit : std::uint8_t {
     millimetres,
     metres,
     gear_inches,

@@ -21,9 +21,7 @@ std::optional<Finding> each_check::gears(const CheckCase& checked) {
     finding.figure = Figure::metres(gear->development);
     finding.further = {{{"gear_inches", Figure::gear_inches(gear->gear_inches)},
                         {"easy_speed", speed_at(*gear, limits::easy_cadence.value.value())},
-                        {"easy_cadence", limits::easy_cadence.value},
-                        {"brisk_speed", speed_at(*gear, limits::brisk_cadence.value.value())},
-                        {"brisk_cadence", limits::brisk_cadence.value}}};
+                        {"brisk_speed", speed_at(*gear, limits::brisk_cadence.value.value())}}};
     return finding;
 }
 

@@ -32,8 +32,6 @@ std::optional<Finding> each_check::lever_reach(const CheckCase& checked) {
     Finding finding;
     finding.figure = *reach;
     finding.limit.at_most = limits::lever_reach.value;
-    finding.further = {{{"us_sidewalk", limits::lever_reach_us_sidewalk.value},
-                        {"us_others", limits::lever_reach_us.value}}};
     if (above(*reach, limits::lever_reach_us.value)) {
         finding.state = CheckState::stop;
         finding.reason = CheckReason::lever_beyond_every_rule;

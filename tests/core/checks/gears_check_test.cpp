@@ -27,6 +27,12 @@ TEST_CASE("32 by 16 on a 47-305 wheel goes 2.51 m a turn", "[checks]") {
     CHECK(further(*finding, "brisk_speed") == Approx(12.0).margin(0.05));
 }
 
+TEST_CASE("the gear's sentence has its speeds at 60 and 80 turns a minute", "[checks]") {
+    const std::string sentence = why(*finding_of("gears", measured_bike()));
+    CHECK(sentence.find("9 km/h at 60 turns a minute") != std::string::npos);
+    CHECK(sentence.find("12 km/h at 80 turns a minute") != std::string::npos);
+}
+
 TEST_CASE("a bike of several gears says that it shows one of them", "[checks]") {
     Bike bike = measured_bike();
     bike.gears = 7;
