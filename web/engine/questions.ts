@@ -53,6 +53,7 @@ const draft: Question = {
     return request && { request };
   },
   receive: (answer) => (state) => {
+    if (draftRequest(state) === null) return state;
     const { judged, problems } = draftVerdict(answer);
     return { ...state, tape: { ...state.tape, judged, problems } };
   },

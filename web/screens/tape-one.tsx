@@ -43,7 +43,9 @@ export function TapeOne({ state }: { state: PageState }) {
           <DraftField state={state} field="highest" wire="saddle_highest" label={texts.tape.highest} />
         </div>
         <p class="soft">{texts.tape.highestHow}</p>
-        <DraftVerdict state={state} />
+        <div aria-live="polite">
+          <DraftVerdict state={state} />
+        </div>
         <section class="sheet">
           <Fold title={texts.tape.more} more={`(${texts.optional})`}>
             <MoreOfDraft state={state} />
@@ -157,7 +159,7 @@ function DraftVerdict({ state }: { state: PageState }) {
     .flatMap((height) => [height - aroundTheSpan, height + aroundTheSpan]);
   const scale = scaleOver(heights, { low: 300, high: 900 });
   return (
-    <section class="sheet stack" aria-live="polite">
+    <section class="sheet stack">
       <p class="verdict large">
         <VerdictSign verdict={judged.verdict} />
         {texts.rack.verdicts[judged.verdict]}

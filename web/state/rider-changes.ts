@@ -40,17 +40,28 @@ export function readingRemoved(key: number): PageChange {
     );
 }
 
-/** The unit switch beside today's readings: it says what their figures are, and how lengths are shown from now on. */
+/**
+ * The unit switch beside today's readings: it says what their figures are, and how lengths are shown from now on. Fields
+ * that are still empty, here and on the tape, follow it.
+ */
 export function riderUnitChosen(unit: TypedUnit): PageChange {
-  return (state) =>
-    withReadings(
-      { ...state, unit },
-      state.rider.readings.map((reading) =>
-        reading.on === state.today || reading.figure.text === ""
-          ? { ...reading, figure: { ...reading.figure, unit } }
-          : reading,
-      ),
+  return (state) => {
+    const { rider, tape } = state;
+    const readings = rider.readings.map((reading) =>
+      reading.on === state.today || reading.figure.text === ""
+        ? { ...reading, figure: { ...reading.figure, unit } }
+        : reading,
     );
+    const stature = rider.stature.text === "" ? { ...rider.stature, unit } : rider.stature;
+    const { draft } = tape;
+    const untouched = draft.lowest === "" && draft.highest === "" && draft.standover === "";
+    return {
+      ...state,
+      unit,
+      rider: { ...rider, readings, stature },
+      tape: untouched ? { ...tape, draft: { ...draft, unit } } : tape,
+    };
+  };
 }
 
 /** Shoes on or off, for all readings of today. */

@@ -27,11 +27,14 @@ export function wantsCleared(): PageChange {
   return (state) => ({ ...state, wants: { ...noWants, order: state.wants.order } });
 }
 
+/** Without either height there is nothing to judge, and the last verdict goes too. */
 export function draftTaped(part: Partial<TapedBike>): PageChange {
-  return (state) => ({
-    ...state,
-    tape: { ...state.tape, draft: { ...state.tape.draft, ...part } },
-  });
+  return (state) => {
+    const draft = { ...state.tape.draft, ...part };
+    const unjudged = draft.lowest.trim() === "" && draft.highest.trim() === "";
+    const verdict = unjudged ? { judged: null, problems: [] } : {};
+    return { ...state, tape: { ...state.tape, draft, ...verdict } };
+  };
 }
 
 /** The draft joins the rack under `name`; the next one starts empty, in the same unit. */

@@ -196,7 +196,7 @@ export const english = {
 
   wishes: {
     title: "Filter and order",
-    order: "First come bikes that fit; among them first",
+    order: "Bikes that fit come first; among them",
     orders: {
       lasts: "what lasts longest",
       cost: "what costs least a month",
@@ -338,6 +338,7 @@ export const english = {
             : `${from} to ${to} for 8 of 10 children`,
     stageMoves: (month: string): string =>
       `From ${month} the picture counts on a surer rider, who sits higher.`,
+    lessCertain: "For a child this young the growth figures are less certain.",
     raises: "When to raise the saddle",
     raiseOn: (day: string, height: string): string => `${day}: ${height}`,
     raiseMore: (number: number): string => `${number} more steps`,

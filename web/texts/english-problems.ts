@@ -14,7 +14,7 @@ export const problemWording: Partial<Record<string, Wording>> = {
     `An inside leg of ${inseam} is hard to believe: ${slip}. Please measure again.`,
   readings_spread: ({ spread = "" }) => `These readings lie ${spread} apart. Please take one more.`,
   bike_highest_below_lowest: ({ value = "", lowest = "" }) =>
-    `The highest saddle, ${value}, is below the lowest, ${lowest}. Were they swapped?`,
+    `Highest saddle: ${value} is below the lowest, ${lowest}. Were they swapped?`,
   bike_figure_out_of_range: ({ value = "", low = "", high = "" }) =>
     `${value} cannot be right here: between ${low} and ${high} was expected.`,
   rider_without_measure: () => "Type the inside leg, the height or the month of birth to begin.",

@@ -65,6 +65,7 @@ function growthSentences(
   if (span.highest === null) sentences.push(growth.highestUnknown);
   else if (outgrown !== null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);
 
+  if (forecast?.less_certain_for_young_child === true) sentences.push(growth.lessCertain);
   const next = forecast?.stages[1];
   if (next !== undefined) sentences.push(growth.stageMoves(figures.month(next.from)));
   return sentences;
