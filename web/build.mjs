@@ -57,7 +57,7 @@ const packedEngine = {
     bundle.onResolve({ filter: /^packed-engine$/ }, () => ({ path: path.resolve(wanted.engine) }));
     bundle.onLoad({ filter: /\.wasm$/ }, async ({ path: file }) => ({
       contents: gzipSync(await readFile(file), { level: 9 }),
-      loader: "binary",
+      loader: "base64",
     }));
   },
 };

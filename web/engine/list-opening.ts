@@ -1,4 +1,5 @@
 // Opening a list of bikes: its bytes go to the engine, and what the engine made of it to the state.
+import { afterPaint } from "./after-paint";
 import { listOpened, listOpening, listRefused } from "../state/list-changes";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
@@ -22,7 +23,8 @@ export function fileSource(file: File): ListSource {
 
 export async function openList(store: Store<PageState>, engine: Engine, source: ListSource): Promise<void> {
   store.change(listOpening());
-  await painted();
+  // Reading a long list takes the page a moment: it says so first.
+  await afterPaint();
   const bytes = await source.bytes().catch(() => null);
   if (bytes === null) {
     store.change(listRefused(source.name, unreadable));
@@ -33,14 +35,6 @@ export async function openList(store: Store<PageState>, engine: Engine, source: 
   store.change(
     isRefusal(list) ? listRefused(source.name, list) : listOpened(list as ListAnswer, source.sample),
   );
-}
-
-/** Reading a long list takes the page a moment: it says so first. A page out of sight is not painted, and goes on. */
-function painted(): Promise<void> {
-  return new Promise((resolve) => {
-    requestAnimationFrame(() => setTimeout(resolve));
-    setTimeout(resolve, 100);
-  });
 }
 
 /** The device would not give the file: moved, or taken away, since it was chosen. */

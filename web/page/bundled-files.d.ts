@@ -10,8 +10,8 @@ declare module "*.json" {
   export default text;
 }
 
-/** The engine's wasm, compressed as gzip. */
+/** The engine's wasm, compressed as gzip, in base64. */
 declare module "packed-engine" {
-  const bytes: Uint8Array<ArrayBuffer>;
-  export default bytes;
+  const text: string;
+  export default text;
 }

@@ -15,6 +15,7 @@ import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
 import sheet from "../style/saddlerule.css";
 import { english } from "../texts/en";
+import { afterPaint } from "../engine/after-paint";
 import { PageContext } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
@@ -52,8 +53,13 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
 
   draw(store.read());
   const stopDrawing = store.subscribe(draw);
-  const stopAsking = keepAnswered(store, engines, questions);
+  let mounted = true;
+  let stopAsking = (): void => undefined;
+  void afterPaint().then(() => {
+    if (mounted) stopAsking = keepAnswered(store, engines, questions);
+  });
   return () => {
+    mounted = false;
     stopAsking();
     stopDrawing();
     render(null, floor);

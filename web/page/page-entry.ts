@@ -6,6 +6,7 @@ const host = document.getElementById("saddlerule");
 if (host !== null) mountSaddlerule(host, { engineBytes: unpacked });
 
 async function unpacked(): Promise<ArrayBuffer> {
-  const stream = new Blob([packedEngine]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const packed = Uint8Array.from(atob(packedEngine), (character) => character.charCodeAt(0));
+  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
   return new Response(stream).arrayBuffer();
 }
