@@ -71,8 +71,17 @@ DateQuantiles dates_of_passing(const Course& course, const Limits& limits, Calen
     return dates;
 }
 
+/// Beyond this score the normal cdf is 0 or 1 to seven decimals.
+constexpr double practically_certain = 5.3;
+
 double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
-    const double chance = normal.cdf(course.leave[i]) - normal.cdf(course.reach[i]);
+    const double reach = course.reach[i];
+    const double leave = course.leave[i];
+    if (reach >= practically_certain || leave <= -practically_certain)
+        return 0.0;
+    if (reach <= -practically_certain && leave >= practically_certain)
+        return 1.0;
+    const double chance = normal.cdf(leave) - normal.cdf(reach);
     return chance > 0.0 ? chance : 0.0;
 }
 
