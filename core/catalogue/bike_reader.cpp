@@ -262,8 +262,7 @@ private:
     Fault take(const JsonValue& value, std::optional<Wheel>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
             return wrong_type(value, "a text such as \"47-305\" or \"16\"");
-        const std::string_view text =
-            value.kind == Kind::text ? std::string_view(value.text) : raw_text(value, context_.text);
+        const std::string text = value.kind == Kind::text ? value.text : figure_text(value.number, 3);
         target = Wheel::from_text(text);
         if (target)
             return std::nullopt;

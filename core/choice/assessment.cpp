@@ -1,8 +1,6 @@
 #include "core/choice/assessment.h"
 
 #include "core/choice/bike_order.h"
-#include "core/growth/growth_reference.h"
-#include "core/lasting/fit_forecast.h"
 
 #include <algorithm>
 #include <utility>
@@ -10,81 +8,14 @@
 namespace saddlerule {
 namespace {
 
-/// The reference median for everything the rider may be, by how likely it is.
-Mass median_mass(const RiderGrowth& growth) {
-    double kilograms = 0.0;
-    for (const GrowthHypothesis& child : growth.hypotheses())
-        kilograms += child.weight * weight_reference(child.sex, child.age_today).median.in_kilograms();
-    return Mass::kilograms(kilograms);
+CheckCounts counts_of(const std::vector<CheckResult>& checks) {
+    const auto in_state = [&](CheckState state) {
+        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
+            return result.finding.state == state;
+        }));
+    };
+    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
 }
-
-/// Judges any number of bikes for one rider; what depends on the rider alone is worked out once.
-class RiderJudge {
-public:
-    explicit RiderJudge(const FitQuestion& question)
-        : stage_(question.rider.stage), resale_share_(question.resale_share),
-          with_raises_(question.with_raises),
-          offsets_(window_offsets(question.rider.stage, question.rider.confidence)),
-          growth_(RiderGrowth::of(question.rider, question.today)), inseam_(growth_.today()),
-          forecast_(growth_, question.rider) {
-        if (!question.rider.mass)
-            assumed_mass_ = median_mass(growth_);
-        const auto estimated = assumed_mass_ ? std::optional(EstimatedMass{*assumed_mass_}) : std::nullopt;
-        checked_ = CheckedRider::of(question.rider, inseam_.mean, estimated);
-        checked_.off_road = question.wants.off_road;
-    }
-
-    const InseamToday& inseam() const { return inseam_; }
-    const std::optional<Mass>& assumed_mass() const { return assumed_mass_; }
-    InseamEstimate estimate() const { return {inseam_.mean, inseam_.sd}; }
-    const WindowOffsets& offsets() const { return offsets_; }
-
-    Verdict verdict(const Bike& bike) const {
-        return fit_of(SaddleSpan::of(bike), estimate(), offsets_).verdict;
-    }
-
-    JudgedBike judge(const Bike& bike) const {
-        const SaddleSpan span = SaddleSpan::of(bike);
-        JudgedBike judged{.bike = &bike,
-                          .suits_stage = suits_stage(bike, stage_),
-                          .fit = fit_of(span, estimate(), offsets_),
-                          .life = life_of_fit(forecast_, span),
-                          .cost = CostGap::no_forecast,
-                          .checks = {},
-                          .raises = {},
-                          .standing = {},
-                          .beaten_by = nullptr,
-                          .not_offered = {}};
-        judged.cost = cost_per_month(bike.price, time_of_fit(judged.life), resale_share_);
-        check_bike({.rider = checked_, .bike = bike, .saddle_setting = setting_of(judged.fit)},
-                   judged.checks);
-        if (with_raises_ && judged.fit.setting)
-            judged.raises = raise_list(forecast_, span);
-        return judged;
-    }
-
-private:
-    static std::optional<TimeOfFit> time_of_fit(const LifeOfFit& life) {
-        if (!life.months_of_fit)
-            return std::nullopt;
-        const MonthsOfFit& months = *life.months_of_fit;
-        return TimeOfFit{Days::months(months.mean), Days::months(months.p10), Days::months(months.p90)};
-    }
-
-    static std::optional<Length> setting_of(const Fit& fit) {
-        return fit.setting ? std::optional(fit.setting->above_floor) : std::nullopt;
-    }
-
-    Stage stage_;
-    double resale_share_;
-    bool with_raises_;
-    WindowOffsets offsets_;
-    RiderGrowth growth_;
-    InseamToday inseam_;
-    FitForecast forecast_;
-    std::optional<Mass> assumed_mass_;
-    CheckedRider checked_;
-};
 
 std::optional<Days> use_of(const JudgedBike& judged) {
     if (!judged.life.months_of_fit)
@@ -143,14 +74,13 @@ void give_standings(std::vector<JudgedBike>& bikes) {
 }
 
 void say_why_not_offered(std::vector<JudgedBike>& bikes) {
-    const auto stops = [](const CheckResult& result) { return result.finding.state == CheckState::stop; };
     for (JudgedBike& judged : bikes) {
         const Standing standing = judged.standing ? judged.standing->standing : Standing::unbeaten;
-        const bool stopped = std::any_of(judged.checks.begin(), judged.checks.end(), stops);
+        const bool stopped = judged.checks.stops > 0;
         judged.not_offered = reason_not_offered({.unwanted = {},
                                                  .suits_stage = judged.suits_stage,
                                                  .verdict = judged.fit.verdict,
-                                                 .checks = judged.checks,
+                                                 .stopped = stopped,
                                                  .standing = standing,
                                                  .offered = judged.suits_stage && !stopped &&
                                                             judged.fit.verdict == Verdict::fits_now &&
@@ -158,38 +88,51 @@ void say_why_not_offered(std::vector<JudgedBike>& bikes) {
     }
 }
 
-/// The wheel sizes that suit are a fact of the list, whatever else the family wants; bikes of the wrong kind
-/// say nothing.
-std::vector<JudgedWheel> wheels_of(std::span<const Bike> list, const RiderJudge& judge, Stage stage) {
+/// The wheel sizes that suit are a fact of the list, whatever else the family wants; bikes of the wrong kind say nothing.
+std::vector<JudgedWheel> wheels_of(std::span<const Bike> list, const RiderJudge& judge) {
     std::vector<JudgedWheel> wheels;
     for (const Bike& bike : list) {
-        if (bike.wheel && suits_stage(bike, stage))
-            wheels.push_back({bike.wheel->nominal_inches(), judge.verdict(bike)});
+        if (bike.wheel && judge.suits_stage(bike))
+            wheels.push_back({bike.wheel->nominal_inches(), judge.fit(bike).verdict});
     }
     return wheels;
 }
 
-} // namespace
-
-bool suits_stage(const Bike& bike, Stage stage) {
-    return (bike.kind == BikeKind::balance) == (stage == Stage::gliding);
+/// Everything about one bike that does not depend on the others.
+JudgedBike judged_by(const RiderJudge& judge, const Bike& bike, std::vector<CheckResult>& scratch) {
+    JudgedBike judged{.bike = &bike,
+                      .suits_stage = judge.suits_stage(bike),
+                      .fit = judge.fit(bike),
+                      .life = judge.life(bike),
+                      .cost = CostGap::no_forecast,
+                      .checks = {},
+                      .standing = {},
+                      .beaten_by = nullptr,
+                      .not_offered = {}};
+    judged.cost = judge.cost(bike, judged.life);
+    judge.check(bike, judged.fit, scratch);
+    judged.checks = counts_of(scratch);
+    return judged;
 }
+
+} // namespace
 
 Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::span<const Bike> taped) {
     const Rider& rider = question.rider;
-    const RiderJudge judge(question);
-    Assessment assessment{.inseam = judge.inseam(),
-                          .window = saddle_window(judge.inseam().mean, rider.stage, rider.confidence),
-                          .wheel_sizes = suitable_wheel_sizes(wheels_of(list, judge, rider.stage),
-                                                              judge.estimate(), judge.offsets()),
+    Assessment assessment{.judge = RiderJudge(question),
+                          .window = {window_offsets(rider.stage, rider.confidence).range, {}},
+                          .wheel_sizes = {},
                           .bikes = {},
-                          .left_out = {},
-                          .assumed_mass = judge.assumed_mass()};
+                          .left_out = {}};
+    const RiderJudge& judge = assessment.judge;
+    assessment.window = saddle_window(judge.inseam().mean, rider.stage, rider.confidence);
+    assessment.wheel_sizes = suitable_wheel_sizes(wheels_of(list, judge), judge.estimate(), judge.offsets());
+    std::vector<CheckResult> scratch;
     for (const auto& bikes : {list, taped}) {
         for (const Bike& bike : bikes) {
             std::vector<Unwanted> because = reasons_against(bike, question.wants);
             if (because.empty())
-                assessment.bikes.push_back(judge.judge(bike));
+                assessment.bikes.push_back(judged_by(judge, bike, scratch));
             else
                 assessment.left_out.push_back({&bike, std::move(because)});
         }

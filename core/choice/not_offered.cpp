@@ -1,14 +1,9 @@
 #include "core/choice/not_offered.h"
 
-#include <algorithm>
 #include <array>
 
 namespace saddlerule {
 namespace {
-
-bool stops(const CheckResult& result) {
-    return result.finding.state == CheckState::stop;
-}
 
 std::optional<NotOffered> reason_in(Verdict verdict) {
     switch (verdict) {
@@ -36,7 +31,7 @@ std::optional<NotOffered> reason_not_offered(const OfferFacts& facts) {
         return NotOffered::wrong_stage;
     if (const auto reason = reason_in(facts.verdict))
         return reason;
-    if (std::any_of(facts.checks.begin(), facts.checks.end(), stops))
+    if (facts.stopped)
         return NotOffered::check_stops;
     if (facts.verdict == Verdict::close_call)
         return NotOffered::close_call;

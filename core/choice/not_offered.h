@@ -1,7 +1,6 @@
 // Why a bike is not among those offered: one reason each, the weightiest.
 #pragma once
 
-#include "core/checks/check.h"
 #include "core/choice/unbeaten_bikes.h"
 #include "core/choice/wants.h"
 #include "core/fit/fit_verdict.h"
@@ -30,7 +29,7 @@ struct OfferFacts {
     std::span<const Unwanted> unwanted;
     bool suits_stage = true; ///< pedals where the rider pedals, none where the rider glides
     Verdict verdict = Verdict::not_measured;
-    std::span<const CheckResult> checks;
+    bool stopped = false; ///< a check says stop
     Standing standing = Standing::unbeaten;
     bool offered = false; ///< among those put forward
 };

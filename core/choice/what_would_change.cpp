@@ -52,9 +52,6 @@ std::optional<Stage> stage_after(Stage stage) {
 
 AnswerChanges what_would_change(const FitQuestion& question, std::span<const Bike> list,
                                 std::span<const Bike> taped) {
-    FitQuestion asked = question;
-    asked.with_raises = false;
-
     std::vector<const Bike*> bikes;
     for (const auto& part : {list, taped}) {
         for (const Bike& bike : part)
@@ -68,17 +65,17 @@ AnswerChanges what_would_change(const FitQuestion& question, std::span<const Bik
         return std::nullopt;
     };
     const FirstBike first_bike = [&](const Supposition& supposition) {
-        return index_of(first_of(assess(changed(asked, supposition), list, taped)));
+        return index_of(first_of(assess(changed(question, supposition), list, taped)));
     };
 
-    const Assessment now = assess(asked, list, taped);
+    const Assessment now = assess(question, list, taped);
     const std::vector<Amount> prices = prices_of(now);
     AnswerChanges result{.first = first_of(now), .changes = {}};
     ChangeSearch search;
-    if (asked.rider.readings.empty())
+    if (question.rider.readings.empty())
         search.furthest_reading_shift = Length();
-    search.has_next_stage = stage_after(asked.rider.stage).has_value();
-    search.budget = asked.wants.max_price;
+    search.has_next_stage = stage_after(question.rider.stage).has_value();
+    search.budget = question.wants.max_price;
     search.prices = prices;
     if (result.first && result.first->price)
         search.first_price = result.first->price->without_currency();

@@ -1,5 +1,6 @@
 #include "core/exchange/about_answer.h"
 
+#include "core/checks/check_limits.h"
 #include "core/choice/wheel_sizes.h"
 #include "core/cost/cost_of_fit.h"
 #include "core/exchange/assess_answer.h"
@@ -63,6 +64,15 @@ void write_typical_spans(JsonWriter& json) {
     }
 }
 
+void write_check_limits(JsonWriter& json) {
+    for (const StatedFigure& limit : stated_limits()) {
+        const std::string_view unit = field_suffix(limit.value.unit());
+        write_constant(
+            json, "check." + std::string(limit.name), [&] { json.number(limit.value.value(), 3); }, unit,
+            limit.source, limit.reason);
+    }
+}
+
 void write_constants(JsonWriter& json) {
     const ReadingAccuracy accuracy;
     const auto length = [&](std::string_view name, Length value, std::string_view source,
@@ -98,6 +108,7 @@ void write_constants(JsonWriter& json) {
            "how far ahead dates and lengths of use are looked for");
     write_windows(json);
     write_typical_spans(json);
+    write_check_limits(json);
 }
 
 constexpr std::string_view references[] = {

@@ -7,7 +7,6 @@
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
 
-#include <algorithm>
 #include <array>
 
 namespace saddlerule {
@@ -56,17 +55,17 @@ void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& ri
                  const std::vector<Problem>& notes) {
     json.key("rider").object([&] {
         json.key("inseam_mm").object([&] {
-            field(json, "mean", assessment.inseam.mean);
-            field(json, "sd", assessment.inseam.sd);
+            field(json, "mean", assessment.judge.inseam().mean);
+            field(json, "sd", assessment.judge.inseam().sd);
         });
-        field(json, "basis", name_of(assessment.inseam.basis));
+        field(json, "basis", name_of(assessment.judge.inseam().basis));
         field(json, "stage", wire_name(stage_names, rider.stage));
         field(json, "window_mm", assessment.window);
         json.key("wheel_sizes").array_of(assessment.wheel_sizes, [&](const SuitableWheelSize& size) {
             write_wheel_size(json, size);
         });
         field(json, "notes", notes);
-        field(json, "assumed_mass_kg", assessment.assumed_mass);
+        field(json, "assumed_mass_kg", assessment.judge.assumed_mass());
     });
 }
 
@@ -164,18 +163,26 @@ void standing_fields(JsonWriter& json, const JudgedBike& judged) {
         json.null();
 }
 
-auto checks_in(const JudgedBike& judged, CheckState state) {
-    return std::count_if(judged.checks.begin(), judged.checks.end(),
-                         [&](const CheckResult& result) { return result.finding.state == state; });
+void detail_fields(JsonWriter& json, const RiderJudge& judge, const JudgedBike& judged) {
+    json.key("raise").array_of(judge.raises(*judged.bike, judged.fit), [&](const SaddleRaise& raise) {
+        json.object([&] {
+            field(json, "on", raise.on);
+            field(json, "saddle_mm", raise.saddle);
+        });
+    });
+    std::vector<CheckResult> checks;
+    judge.check(*judged.bike, judged.fit, checks);
+    json.key("checks").array_of(checks, [&](const CheckResult& result) { write(json, result); });
 }
 
-void write_judged(JsonWriter& json, const JudgedBike& judged, bool taped, Detail detail) {
+void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& judged,
+                  const AssessAnswerParts& parts) {
     const Bike& bike = *judged.bike;
     const Fit& fit = judged.fit;
     json.object([&] {
         field(json, "id", bike.id);
         field(json, "name", bike.name);
-        field(json, "taped", taped);
+        field(json, "taped", parts.taped.contains(judged.bike));
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
@@ -195,18 +202,10 @@ void write_judged(JsonWriter& json, const JudgedBike& judged, bool taped, Detail
         months_field(json, judged.life.months_of_fit);
         cost_fields(json, judged.cost);
         standing_fields(json, judged);
-        field(json, "stops", checks_in(judged, CheckState::stop));
-        field(json, "looks", checks_in(judged, CheckState::look));
-        if (detail == Detail::full) {
-            json.key("raise").array_of(judged.raises, [&](const SaddleRaise& raise) {
-                json.object([&] {
-                    field(json, "on", raise.on);
-                    field(json, "saddle_mm", raise.saddle);
-                });
-            });
-            json.key("checks").array_of(judged.checks,
-                                        [&](const CheckResult& result) { write(json, result); });
-        }
+        field(json, "stops", judged.checks.stops);
+        field(json, "looks", judged.checks.looks);
+        if (parts.detail == Detail::full)
+            detail_fields(json, judge, judged);
     });
 }
 
@@ -241,7 +240,7 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
         json.key("bikes").array([&] {
             for (const JudgedBike& judged : assessment.bikes) {
                 if (!parts.only || parts.only->contains(judged.bike->id))
-                    write_judged(json, judged, parts.taped.contains(judged.bike), parts.detail);
+                    write_judged(json, assessment.judge, judged, parts);
             }
         });
         json.key("left_out").array_of(assessment.left_out, [&](const LeftOutBike& left_out) {

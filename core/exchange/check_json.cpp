@@ -28,6 +28,7 @@ void write(JsonWriter& json, const CheckResult& result) {
         if (finding.figure)
             figure_field(json, "value", *finding.figure);
         limit_fields(json, finding.limit);
+        field(json, "basis", name_of(finding.basis));
         field(json, "code", text_of(finding.reason).code);
         field(json, "why", why(finding));
         field(json, "source", result.check->source);

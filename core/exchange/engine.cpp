@@ -150,14 +150,13 @@ std::string Engine::State::load(RequestFields& fields, std::string_view file) {
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
-    FitQuestion question = fit_question(fields);
+    const FitQuestion question = fit_question(fields);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
     auto only = fields.optional_texts("only");
     if (auto problem = fields.finish())
         return error_answer(*problem);
 
-    question.with_raises = detail == Detail::full;
     const std::vector<Problem> notes = notes_on(question.rider, question.today);
     AssessAnswerParts parts{
         .detail = detail, .only = {}, .taped = {}, .taped_set_aside = taped.set_aside, .notes = notes};

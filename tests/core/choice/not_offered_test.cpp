@@ -11,12 +11,6 @@ namespace {
 
 constexpr std::array not_its_price{Unwanted::price_over};
 
-std::array<CheckResult, 1> one_check(CheckState state) {
-    CheckResult result{.check = &all_checks().front(), .finding = {}};
-    result.finding.state = state;
-    return {result};
-}
-
 } // namespace
 
 TEST_CASE("an offered bike needs no reason", "[choice]") {
@@ -26,13 +20,11 @@ TEST_CASE("an offered bike needs no reason", "[choice]") {
 }
 
 TEST_CASE("the weightiest reason is given, and every bike has one", "[choice]") {
-    const auto stop = one_check(CheckState::stop);
-    const auto look = one_check(CheckState::look);
     OfferFacts facts;
     facts.unwanted = not_its_price;
     facts.suits_stage = false;
     facts.verdict = Verdict::too_tall;
-    facts.checks = stop;
+    facts.stopped = true;
     facts.standing = Standing::beaten;
     CHECK(reason_not_offered(facts) == NotOffered::not_wanted);
     facts.unwanted = {};
@@ -45,7 +37,7 @@ TEST_CASE("the weightiest reason is given, and every bike has one", "[choice]") 
     CHECK(reason_not_offered(facts) == NotOffered::not_measured);
     facts.verdict = Verdict::close_call;
     CHECK(reason_not_offered(facts) == NotOffered::check_stops);
-    facts.checks = look;
+    facts.stopped = false;
     CHECK(reason_not_offered(facts) == NotOffered::close_call);
     facts.verdict = Verdict::fits_now;
     CHECK(reason_not_offered(facts) == NotOffered::beaten);
