@@ -18,7 +18,9 @@ struct DateQuantiles {
     std::optional<CalendarDate> p90;
 };
 
-/// Months during which the bike fits, out of the next 96.
+/// Months during which the bike fits, out of the next 96. The quantiles take a child to keep its place among
+/// children like it; simulated children, who change places, differ by about a month (two where growth is
+/// coming to its end).
 struct MonthsOfFit {
     double mean = 0.0; ///< the integral over time of the chance that it fits
     double p10 = 0.0;
@@ -36,7 +38,9 @@ struct LifeOfFit {
     std::optional<MonthsOfFit> months_of_fit;
 };
 
-/// No allocation; the cost is the same for every bike.
+/// Both ends of the span carry the error of a bike's measurement. A bike is outgrown the first time the
+/// window's low edge has passed its highest saddle, growth and a change of stage alike, and stays so.
+/// No allocation; the cost is about the same for every bike.
 LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span);
 
 /// The chance that the bike fits, today and after 1 to 96 months. Nothing where an end of the span is
