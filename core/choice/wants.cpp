@@ -25,7 +25,7 @@ bool brakes_suit(const std::vector<Brake>& brakes, BrakeWish wish) {
 } // namespace
 
 std::string_view name_of(Unwanted reason) {
-    constexpr std::array<std::string_view, 10> names{
+    constexpr std::array<std::string_view, unwanted_count> names{
         "price_over",     "price_unknown", "mass_over",     "mass_unknown", "brakes",
         "brakes_unknown", "kind",          "not_available", "wheel",        "colour"};
     return names[static_cast<std::size_t>(reason)];

@@ -5,6 +5,7 @@
 #include "core/quantities/mass.h"
 #include "core/quantities/money.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -48,6 +49,8 @@ enum class Unwanted {
     wheel,
     colour,
 };
+
+constexpr std::size_t unwanted_count = 10;
 
 /// The name on the wire.
 std::string_view name_of(Unwanted reason);

@@ -7,6 +7,7 @@
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
 
+#include <algorithm>
 #include <array>
 
 namespace saddlerule {
@@ -217,6 +218,65 @@ void write_left_out(JsonWriter& json, const LeftOutBike& left_out) {
     });
 }
 
+/// How many bikes have each verdict.
+void counts_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
+    json.key("counts").object([&] {
+        for (const Verdict verdict : {Verdict::fits_now, Verdict::close_call, Verdict::too_tall,
+                                      Verdict::outgrown, Verdict::not_measured}) {
+            field(json, name_of(verdict),
+                  std::count_if(bikes.begin(), bikes.end(),
+                                [&](const JudgedBike& judged) { return judged.fit.verdict == verdict; }));
+        }
+    });
+}
+
+/// From the lowest to the highest saddle of all, for one scale; null where there are no bikes.
+void heights_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
+    std::optional<Length> low;
+    std::optional<Length> high;
+    for (const JudgedBike& judged : bikes) {
+        for (const auto& end : {judged.bike->saddle_lowest, judged.bike->saddle_highest}) {
+            if (end) {
+                low = low ? std::min(*low, *end) : *end;
+                high = high ? std::max(*high, *end) : *end;
+            }
+        }
+    }
+    json.key("heights_mm").object([&] {
+        field(json, "lowest", low);
+        field(json, "highest", high);
+    });
+}
+
+/// How many bikes are left out, and for how many each reason holds.
+void left_out_counts_field(JsonWriter& json, const std::vector<LeftOutBike>& left_out) {
+    std::array<int, unwanted_count> counts{};
+    for (const LeftOutBike& bike : left_out) {
+        for (const Unwanted reason : bike.because)
+            ++counts[static_cast<std::size_t>(reason)];
+    }
+    json.key("left_out_counts").object([&] {
+        field(json, "bikes", left_out.size());
+        json.key("because").object([&] {
+            for (std::size_t i = 0; i < counts.size(); ++i) {
+                if (counts[i] > 0)
+                    field(json, name_of(static_cast<Unwanted>(i)), counts[i]);
+            }
+        });
+    });
+}
+
+void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAnswerParts& parts) {
+    const std::size_t size = assessment.bikes.size();
+    const std::size_t from = parts.rows ? std::min(parts.rows->from, size) : 0;
+    const std::size_t count = parts.rows ? std::min(parts.rows->count, size - from) : size;
+    for (std::size_t place = from; place < from + count; ++place) {
+        const JudgedBike& judged = assessment.bikes[place];
+        if (!parts.only || parts.only->contains(judged.bike->id))
+            write_judged(json, assessment.judge, judged, parts);
+    }
+}
+
 } // namespace
 
 void write(JsonWriter& json, const SaddleWindow& window) {
@@ -237,15 +297,14 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
     JsonWriter json;
     json.object([&] {
         rider_field(json, assessment, rider, parts.notes);
-        json.key("bikes").array([&] {
-            for (const JudgedBike& judged : assessment.bikes) {
-                if (!parts.only || parts.only->contains(judged.bike->id))
-                    write_judged(json, assessment.judge, judged, parts);
-            }
-        });
-        json.key("left_out").array_of(assessment.left_out, [&](const LeftOutBike& left_out) {
-            write_left_out(json, left_out);
-        });
+        counts_field(json, assessment.bikes);
+        heights_field(json, assessment.bikes);
+        json.key("bikes").array([&] { write_bikes(json, assessment, parts); });
+        if (!parts.rows)
+            json.key("left_out").array_of(assessment.left_out, [&](const LeftOutBike& left_out) {
+                write_left_out(json, left_out);
+            });
+        left_out_counts_field(json, assessment.left_out);
         field(json, "set_aside", parts.taped_set_aside);
     });
     return json.take();

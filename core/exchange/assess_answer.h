@@ -19,9 +19,16 @@ enum class Detail {
     brief, ///< without raise list and checks, which are counted
 };
 
+/// Some of the places, counted from 0: a page shows a window of a long rack.
+struct Rows {
+    std::size_t from = 0;
+    std::size_t count = 0;
+};
+
 /// What stands around an assessment in its answer.
 struct AssessAnswerParts {
     Detail detail = Detail::full;
+    std::optional<Rows> rows; ///< only these places are written, and bikes left out are counted, not listed
     std::optional<std::unordered_set<std::string>> only; ///< ids: the other bikes are ranked, but not written
     std::unordered_set<const Bike*> taped;               ///< handed over with the request
     const std::vector<SetAside>& taped_set_aside;

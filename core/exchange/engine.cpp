@@ -2,21 +2,19 @@
 
 #include "core/catalogue/bike_reader.h"
 #include "core/catalogue/catalogue_reader.h"
-#include "core/choice/assessment.h"
 #include "core/drawing/side_view.h"
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/changes_answer.h"
 #include "core/exchange/forecast_answer.h"
+#include "core/exchange/judged_question.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
 #include "core/exchange/taped_bikes.h"
-#include "core/exchange/wants_request.h"
 #include "core/growth/inseam_forecast.h"
-#include "core/growth/reading_plausibility.h"
 #include "core/growth/rider_growth.h"
 #include "core/text/utf8_text.h"
 
@@ -42,21 +40,8 @@ constexpr WireName<Detail> detail_names[] = {
     {"brief", Detail::brief},
 };
 
-const auto possible_share = *ClosedRange<double>::between(0.0, 1.0);
+const auto possible_place = *ClosedRange<double>::between(0.0, 1e6);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
-
-/// The rider of a request, or a stand-in after the problem was reported.
-Rider required_rider(RequestFields& fields) {
-    const JsonValue* value = fields.optional("rider");
-    fields.require(value != nullptr, "rider", "a group of fields in braces");
-    if (value == nullptr)
-        return {};
-    auto rider = rider_from_request(*value, fields.path_of("rider"));
-    if (rider)
-        return std::move(rider).value();
-    fields.report(std::move(rider).problem());
-    return {};
-}
 
 const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
     const auto found =
@@ -64,38 +49,25 @@ const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
     return found == bikes.end() ? nullptr : &*found;
 }
 
-std::vector<Problem> notes_on(const Rider& rider, CalendarDate today) {
-    std::vector<Problem> notes = rider_notes(rider, today);
-    for (Problem& note : notes)
-        note = std::move(note).within("rider");
-    return notes;
-}
-
-Wants optional_wants(RequestFields& fields) {
-    const JsonValue* value = fields.optional("wants");
+/// `rows`: `{ "from": 0, "count": 60 }`.
+std::optional<Rows> optional_rows(RequestFields& fields) {
+    const JsonValue* value = fields.optional("rows");
     if (value == nullptr)
-        return {};
-    auto wants = wants_from_request(*value, fields.path_of("wants"));
-    if (wants)
-        return std::move(wants).value();
-    fields.report(std::move(wants).problem());
-    return {};
-}
-
-/// What `assess` and `changes` have in common.
-FitQuestion fit_question(RequestFields& fields) {
-    FitQuestion question{.rider = {}, .today = fields.required_day("today"), .wants = {}};
-    question.rider = required_rider(fields);
-    question.wants = optional_wants(fields);
-    question.resale_share =
-        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
-    return question;
+        return std::nullopt;
+    RequestFields row_fields(*value, fields.path_of("rows"));
+    const auto from = row_fields.optional_number("from", possible_place);
+    const auto count = row_fields.optional_number("count", possible_place);
+    row_fields.require(count.has_value(), "count", "a number of rows");
+    if (auto problem = row_fields.finish())
+        fields.report(*std::move(problem));
+    return Rows{static_cast<std::size_t>(from.value_or(0.0)), static_cast<std::size_t>(count.value_or(0.0))};
 }
 
 } // namespace
 
 struct Engine::State {
     std::optional<Catalogue> list;
+    std::unique_ptr<const JudgedQuestion> last; ///< about this list
 
     std::string answer_one(const JsonValue& request, std::string_view request_text, std::string_view file);
     std::string load(RequestFields& fields, std::string_view file);
@@ -141,6 +113,7 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
 std::string Engine::State::load(RequestFields& fields, std::string_view file) {
     if (auto problem = fields.finish())
         return error_answer(*problem);
+    last.reset(); // makes room; the list itself stays until the new one is read
     std::vector<SetAside> refused;
     auto catalogue = read_catalogue(file, &refused);
     if (!catalogue)
@@ -150,21 +123,28 @@ std::string Engine::State::load(RequestFields& fields, std::string_view file) {
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
-    const FitQuestion question = fit_question(fields);
-    const TapedBikes taped = taped_bikes(fields, request_text, loaded());
+    FitQuestion question = fit_question(fields);
+    TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
-    auto only = fields.optional_texts("only");
+    const auto only = fields.optional_texts("only");
+    const auto rows = optional_rows(fields);
+    std::string key = question_key(fields, request_text);
     if (auto problem = fields.finish())
         return error_answer(*problem);
 
-    const std::vector<Problem> notes = notes_on(question.rider, question.today);
-    AssessAnswerParts parts{
-        .detail = detail, .only = {}, .taped = {}, .taped_set_aside = taped.set_aside, .notes = notes};
+    if (!last || last->key != key)
+        last = judge_question(std::move(question), std::move(taped), std::move(key), listed());
+    AssessAnswerParts parts{.detail = detail,
+                            .rows = rows,
+                            .only = {},
+                            .taped = {},
+                            .taped_set_aside = last->taped.set_aside,
+                            .notes = last->notes};
     if (only)
         parts.only.emplace(only->begin(), only->end());
-    for (const Bike& bike : taped.bikes)
+    for (const Bike& bike : last->taped.bikes)
         parts.taped.insert(&bike);
-    return assess_answer(saddlerule::assess(question, listed(), taped.bikes), question.rider, parts);
+    return assess_answer(last->assessment, last->question.rider, parts);
 }
 
 std::string Engine::State::changes(RequestFields& fields, std::string_view request_text) {

@@ -39,6 +39,48 @@ void write_stage(JsonWriter& json, const StageFrom& stage, Confidence confidence
     });
 }
 
+void quantiles_field(JsonWriter& json, std::string_view name, const InseamDistribution& inseam,
+                     Length offset) {
+    json.key(name).object([&] {
+        field(json, "p10", inseam.quantile(0.1) + offset);
+        field(json, "p50", inseam.quantile(0.5) + offset);
+        field(json, "p90", inseam.quantile(0.9) + offset);
+    });
+}
+
+/// The saddle heights that suit on one day: each edge of the window, and the target, with its doubt.
+void write_window(JsonWriter& json, CalendarDate day, const InseamForecast& forecast,
+                  const WindowOffsets& offsets) {
+    const InseamDistribution inseam = forecast.at(day);
+    json.object([&] {
+        field(json, "on", day);
+        quantiles_field(json, "low", inseam, offsets.range.low());
+        quantiles_field(json, "target", inseam, offsets.target);
+        quantiles_field(json, "high", inseam, offsets.range.high());
+    });
+}
+
+/// Today, every month, and both sides of every day on which a stage ends and the next begins.
+void write_windows(JsonWriter& json, const Rider& rider, CalendarDate today, int months,
+                   const InseamForecast& forecast) {
+    const std::vector<StageFrom> stages = stage_timeline(rider, today);
+    const auto offsets_of = [&](std::size_t stage) {
+        return window_offsets(stages[stage].stage, rider.confidence);
+    };
+    std::size_t stage = 0;
+    for (int month = 0; month <= months; ++month) {
+        const CalendarDate day = today.plus_months(month);
+        while (stage + 1 < stages.size() && stages[stage + 1].from <= day) {
+            const CalendarDate change = stages[stage + 1].from;
+            write_window(json, change, forecast, offsets_of(stage));
+            ++stage;
+            if (change < day)
+                write_window(json, change, forecast, offsets_of(stage));
+        }
+        write_window(json, day, forecast, offsets_of(stage));
+    }
+}
+
 } // namespace
 
 std::string forecast_answer(const Rider& rider, CalendarDate today, int months) {
@@ -54,6 +96,7 @@ std::string forecast_answer(const Rider& rider, CalendarDate today, int months) 
         });
         json.key("today");
         write_distribution(json, today, forecast.at(today));
+        json.key("windows").array([&] { write_windows(json, rider, today, months, forecast); });
         field(json, "basis", name_of(growth.basis()));
         field(json, "less_certain_for_young_child", growth.less_certain_for_young_child());
         json.key("readings").array_of(pooled_by_day(rider), [&](const DayReading& day) {

@@ -81,4 +81,16 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     return rider;
 }
 
+Rider required_rider(RequestFields& fields) {
+    const JsonValue* value = fields.optional("rider");
+    fields.require(value != nullptr, "rider", "a group of fields in braces");
+    if (value == nullptr)
+        return {};
+    auto rider = rider_from_request(*value, fields.path_of("rider"));
+    if (rider)
+        return std::move(rider).value();
+    fields.report(std::move(rider).problem());
+    return {};
+}
+
 } // namespace saddlerule

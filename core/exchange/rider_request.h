@@ -29,4 +29,7 @@ constexpr WireName<Sex> sex_names[] = {
 /// Problems: the codes request_*, figure_* and rider_without_measure, each with the path of its field.
 Result<Rider> rider_from_request(const JsonValue& value, const std::string& path);
 
+/// The field `rider` of a request, or a stand-in after the problem was reported.
+Rider required_rider(RequestFields& fields);
+
 } // namespace saddlerule

@@ -326,6 +326,83 @@ TEST_CASE("changes names the smallest change that puts another bike first", "[en
     CHECK(budget_found);
 }
 
+TEST_CASE("forecast gives the window on both sides of a change of stage", "[engine]") {
+    Engine engine;
+    json question = request("forecast");
+    question["months"] = 12;
+    question["rider"]["riding_from"] = "2027-03-10";
+    const json answer = ask(engine, question);
+    const json& windows = answer["windows"];
+    REQUIRE(windows.size() == 13 + 2);
+    CHECK(windows[0]["on"] == "2026-11-25");
+    std::vector<json> at_change;
+    for (const json& window : windows) {
+        CHECK(window["low"]["p10"] <= window["low"]["p50"]);
+        CHECK(window["low"]["p50"] < window["target"]["p50"]);
+        CHECK(window["target"]["p50"] < window["high"]["p50"]);
+        if (window["on"] == "2027-03-10")
+            at_change.push_back(window);
+    }
+    REQUIRE(at_change.size() == 2);
+    const double step =
+        at_change[1]["target"]["p50"].get<double>() - at_change[0]["target"]["p50"].get<double>();
+    CHECK(step == Approx(76.0).margin(0.11)); // from flat feet to tiptoes
+}
+
+TEST_CASE("rows are a window of the ranked rack, with counts and heights of all of it", "[engine]") {
+    Engine engine;
+    ask(engine, {{"do", "load"}}, list_of_three);
+    json question = request("assess");
+    question["detail"] = "brief";
+    const json all = ask(engine, question);
+    CHECK(all["counts"]["fits_now"] == 2);
+    CHECK(all["counts"]["too_tall"] == 1);
+    CHECK(all["heights_mm"] == json({{"lowest", 430.0}, {"highest", 780.0}}));
+    question["rows"] = {{"from", 1}, {"count", 1}};
+    const json row = ask(engine, question);
+    REQUIRE(row["bikes"].size() == 1);
+    CHECK(row["bikes"][0] == all["bikes"][1]);
+    CHECK(row["counts"] == all["counts"]);
+    CHECK_FALSE(row.contains("left_out"));
+    question["rows"] = {{"from", 7}, {"count", 5}};
+    CHECK(ask(engine, question)["bikes"].empty());
+    question["rows"] = {{"from", -1}, {"count", 5}};
+    CHECK(ask(engine, question)["error"]["where"] == "rows.from");
+}
+
+TEST_CASE("what is left out is counted by reason", "[engine]") {
+    Engine engine;
+    ask(engine, {{"do", "load"}}, list_of_three);
+    json question = request("assess");
+    question["wants"] = {{"max_price", 100}};
+    const json answer = ask(engine, question);
+    CHECK(answer["left_out_counts"] ==
+          json({{"bikes", 2}, {"because", {{"price_over", 1}, {"price_unknown", 1}}}}));
+}
+
+// The last question is kept judged: whatever changes must be judged anew.
+TEST_CASE("an answer never speaks of an earlier question or an earlier list", "[engine]") {
+    Engine engine;
+    ask(engine, {{"do", "load"}}, list_of_three);
+    json question = request("assess");
+    ask(engine, question);
+    for (const json& change :
+         {json{{"rider", {{"stage", "riding"}}}}, json{{"wants", {{"max_price", 100}}}},
+          json{{"resale_share", 0.2}}, json{{"today", "2026-12-25"}},
+          json{{"taped", {{{"id", "mine"}, {"saddle_lowest", 48}}}}}, json{{"taped_units", "in"}}}) {
+        question.merge_patch(change);
+        Engine other;
+        ask(other, {{"do", "load"}}, list_of_three);
+        CHECK(ask(engine, question) == ask(other, question));
+    }
+    const std::string shorter = R"({"format":"saddlerule-catalogue","version":1,"units":"cm",
+        "bikes":[{"id":"right","saddle_lowest":40,"saddle_highest":45}]})";
+    ask(engine, {{"do", "load"}}, shorter);
+    Engine other;
+    ask(other, {{"do", "load"}}, shorter);
+    CHECK(ask(engine, question) == ask(other, question));
+}
+
 TEST_CASE("a side view is given for a bike of the list or a taped one, and refused for an unknown one",
           "[engine]") {
     Engine engine;
