@@ -294,7 +294,9 @@ std::string_view name_of(Verdict verdict) {
 }
 
 std::string assess_answer(const Assessment& assessment, const Rider& rider, const AssessAnswerParts& parts) {
-    JsonWriter json;
+    constexpr std::size_t usual_brief_size = 800;
+    const bool all_in_brief = parts.detail == Detail::brief && !parts.rows && !parts.only;
+    JsonWriter json(all_in_brief ? assessment.bikes.size() * usual_brief_size : 0);
     json.object([&] {
         rider_field(json, assessment, rider, parts.notes);
         counts_field(json, assessment.bikes);

@@ -68,7 +68,8 @@ std::string load_refusal(const Problem& problem, const std::vector<SetAside>& se
 std::string list_answer(const Catalogue* catalogue) {
     if (catalogue == nullptr)
         return R"({"list":null,"bikes":[],"set_aside":[],"notes":[]})";
-    JsonWriter json;
+    constexpr std::size_t usual_facts_size = 720;
+    JsonWriter json(catalogue->bikes.size() * usual_facts_size);
     json.object([&] {
         summary_field(json, *catalogue);
         json.key("bikes").array_of(catalogue->bikes, [&](const Bike& bike) { write_bike_facts(json, bike); });

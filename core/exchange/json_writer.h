@@ -9,6 +9,7 @@
 #include "core/quantities/plane_point.h"
 
 #include <concepts>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +21,10 @@ namespace saddlerule {
 /// writes their content, so that none is left open.
 class JsonWriter {
 public:
+    JsonWriter() = default;
+    /// With room for that many bytes: a long text that grows needs its memory twice.
+    explicit JsonWriter(std::size_t expected_size) { text_.reserve(expected_size); }
+
     template <typename Content>
     void object(Content content) {
         open('{');

@@ -18,9 +18,9 @@ struct DateQuantiles {
     std::optional<CalendarDate> p90;
 };
 
-/// Months during which the bike fits, out of the next 96. The quantiles take a child to keep its place among
-/// children like it; simulated children, who change places, differ by about a month (two where growth is
-/// coming to its end).
+/// Months during which the bike fits, out of the next 96. The quantiles take a child to keep its place among children like
+/// it. Simulated children, who change places, differ by about a month; where growth is coming to its end and a millimetre
+/// takes months, by up to 1.6 months in the mean and by a year in p90.
 struct MonthsOfFit {
     double mean = 0.0; ///< the integral over time of the chance that it fits
     double p10 = 0.0;
