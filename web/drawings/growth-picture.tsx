@@ -1,9 +1,9 @@
 // The years ahead for one bike: the saddle height that the rider will need, as a band that climbs, against what the
 // bike's saddle can do, as a level piece of rule. Where the band enters and leaves the rule, the bike starts and ends.
-import type { ForecastAnswer, ForecastMonth, JudgedBike } from "../engine/wire-answers";
+import type { ForecastAnswer, JudgedBike, WindowAhead } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
-import { growthScale, monthsDrawn, newYears, stageOn } from "./growth-scale";
+import { growthScale, monthsDrawn, newYears } from "./growth-scale";
 import type { GrowthScale } from "./growth-scale";
 import { useWidth } from "./use-width";
 
@@ -24,24 +24,11 @@ interface Need {
   most: number;
 }
 
-/**
- * The window stands on the inseam: its offsets are put on top of the forecast, stage by stage. The day a stage begins
- * stands in the band twice, once with each stage's window, so that the step is drawn upright.
- */
-function needs(forecast: ForecastAnswer, months: ForecastMonth[]): Need[] {
-  return months.flatMap((month, place) => {
-    const before = months[place - 1];
-    const stage = stageOn(forecast.stages, month.on);
-    const earlier = before && stageOn(forecast.stages, before.on);
-    const stages = earlier !== undefined && earlier !== stage ? [earlier, stage] : [stage];
-    return stages.map((window) => ({
-      on: month.on,
-      low: month.p50 + (window?.low_mm ?? 0),
-      high: month.p50 + (window?.high_mm ?? 0),
-      least: month.p10 + (window?.low_mm ?? 0),
-      most: month.p90 + (window?.high_mm ?? 0),
-    }));
-  });
+/** As far ahead as is drawn. The day a stage begins is there twice, so that its step is drawn upright. */
+function needsUntil(last: string, windows: WindowAhead[]): Need[] {
+  return windows
+    .filter(({ on }) => on <= last)
+    .map(({ on, low, high }) => ({ on, low: low.p50, high: high.p50, least: low.p10, most: high.p90 }));
 }
 
 function bandPath(scale: GrowthScale, band: Need[], lower: "low" | "least", upper: "high" | "most"): string {
@@ -58,7 +45,7 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
   const { lowest, highest } = bike.span_mm;
 
   const months = monthsDrawn(forecast, bike);
-  const band = needs(forecast, months);
+  const band = needsUntil(months.at(-1)?.on ?? forecast.today.on, forecast.windows);
   const readings = forecast.readings.filter(({ on }) => on <= forecast.today.on);
   const earliest = readings[0]?.on ?? forecast.today.on;
   const heights = [

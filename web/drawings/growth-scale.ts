@@ -1,5 +1,5 @@
 // Scales of the growth picture: days across, millimetres upwards, to pixels.
-import type { ForecastAnswer, ForecastMonth, JudgedBike, StageWindow } from "../engine/wire-answers";
+import type { ForecastAnswer, ForecastMonth, JudgedBike } from "../engine/wire-answers";
 
 export interface GrowthScale {
   width: number;
@@ -26,11 +26,6 @@ export function monthsDrawn(forecast: ForecastAnswer, bike: JudgedBike): Forecas
   if (end === null) return all;
   const last = all.findIndex((month) => month.on >= end);
   return last < 0 ? all : all.slice(0, Math.max(shortestPicture, last + afterTheEnd));
-}
-
-/** The stage that a day belongs to. */
-export function stageOn(stages: StageWindow[], isoDate: string): StageWindow | undefined {
-  return stages.filter(({ from }) => from <= isoDate).at(-1) ?? stages[0];
 }
 
 export function growthScale(

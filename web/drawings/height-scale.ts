@@ -21,7 +21,11 @@ export function scaleOver(heights: Iterable<number>, usual: { low: number; high:
   if (low > high) ({ low, high } = usual);
   const first = Math.max(0, Math.floor((low - 10) / step) * step);
   const last = Math.ceil((high + 10) / step) * step;
-  return { low: first, high: last, percent: (mm) => ((mm - first) / (last - first)) * 100 };
+  return scaleBetween(first, last);
+}
+
+export function scaleBetween(low: number, high: number): HeightScale {
+  return { low, high, percent: (mm) => ((mm - low) / (high - low)) * 100 };
 }
 
 /** Keeps a percentage inside the drawing, for figures that lie beyond it. */

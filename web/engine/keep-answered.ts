@@ -22,13 +22,17 @@ function follow(store: Store<PageState>, engine: Engine, question: Question): (s
   let asked = "";
   const ask = latestWins(
     async ({ request }: Posed) => engine.ask(request),
-    (answer) => store.change(question.receive(answer)),
+    (answer, posed) => store.change(question.receive(answer, posed)),
   );
+  let settling: ReturnType<typeof setTimeout> | undefined;
   return (state) => {
     const posed = question.pose(state);
     const key = posed === null ? "" : JSON.stringify(posed);
     if (key === asked) return;
     asked = key;
-    if (posed !== null) ask(posed);
+    clearTimeout(settling);
+    if (posed === null) return;
+    if (question.settles === undefined) ask(posed);
+    else settling = setTimeout(() => ask(posed), question.settles);
   };
 }

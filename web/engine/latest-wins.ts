@@ -3,7 +3,7 @@
 /** Puts questions to `ask`, hands each answer that is still wanted to `deliver`. */
 export function latestWins<Question, Answer>(
   ask: (question: Question) => Promise<Answer>,
-  deliver: (answer: Answer) => void,
+  deliver: (answer: Answer, question: Question) => void,
 ): (question: Question) => void {
   let busy = false;
   let waiting: { question: Question } | null = null;
@@ -12,7 +12,7 @@ export function latestWins<Question, Answer>(
     busy = true;
     try {
       const answer = await ask(question);
-      if (waiting === null) deliver(answer);
+      if (waiting === null) deliver(answer, question);
     } finally {
       busy = false;
     }

@@ -1,6 +1,7 @@
 // The questions that the page keeps answered: what each asks for a given state, and what its answer changes.
 import {
   assessRequest,
+  changesRequest,
   detailRequest,
   draftId,
   draftRequest,
@@ -11,7 +12,14 @@ import {
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import { isRefusal } from "./wire-answers";
-import type { AssessAnswer, ForecastAnswer, Note, Refusal, SideViewAnswer } from "./wire-answers";
+import type {
+  AssessAnswer,
+  ChangesAnswer,
+  ForecastAnswer,
+  Note,
+  Refusal,
+  SideViewAnswer,
+} from "./wire-answers";
 import type { EngineRequest } from "./wire-requests";
 
 /** A question, and beside it what else its answer depends on. */
@@ -25,7 +33,9 @@ export interface Question {
   engine: "rack" | "bench";
   /** null: the state calls for no answer. */
   pose: (state: PageState) => Posed | null;
-  receive: (answer: object) => Change<PageState>;
+  receive: (answer: object, posed: Posed) => Change<PageState>;
+  /** Too long to work out at every keystroke: asked once the state has stood for so many milliseconds. */
+  settles?: number;
 }
 
 /** True where nothing of the rider is known yet, which is no mistake of anybody's. */
@@ -36,14 +46,18 @@ function nothingKnown(refusal: Refusal): boolean {
 const rack: Question = {
   engine: "rack",
   pose: (state) => ({ request: assessRequest(state), edition: state.list.edition }),
-  receive: (answer) => (state) => {
-    if (!isRefusal(answer)) {
-      return { ...state, judged: { answer: answer as AssessAnswer, refusal: null } };
-    }
-    // While a figure is half typed the last verdicts stay, marked as such.
-    const kept = nothingKnown(answer) ? null : state.judged.answer;
-    return { ...state, judged: { answer: kept, refusal: answer.error } };
-  },
+  receive:
+    (answer, { request }) =>
+    (state) => {
+      if (!isRefusal(answer)) {
+        const from = request.do === "assess" ? (request.rows?.from ?? 0) : 0;
+        return { ...state, judged: { answer: answer as AssessAnswer, from, refusal: null } };
+      }
+      // While a figure is half typed the last verdicts stay, marked as such.
+      const { judged } = state;
+      const kept = nothingKnown(answer) ? null : judged.answer;
+      return { ...state, judged: { ...judged, answer: kept, refusal: answer.error } };
+    },
 };
 
 const draft: Question = {
@@ -75,10 +89,27 @@ const detail: Question = {
     state.screen.name === "bike"
       ? { request: detailRequest(state, state.screen.id), edition: state.list.edition }
       : null,
+  receive: (answer) => (state) => {
+    const { screen } = state;
+    const detail =
+      isRefusal(answer) || screen.name !== "bike"
+        ? null
+        : { id: screen.id, judged: (answer as AssessAnswer).bikes[0] ?? null };
+    return { ...state, bike: { ...state.bike, detail } };
+  },
+};
+
+const changes: Question = {
+  engine: "rack",
+  pose: (state) =>
+    state.whatIf.open && state.screen.name === "rack" && state.judged.answer !== null
+      ? { request: changesRequest(state), edition: state.list.edition }
+      : null,
   receive: (answer) => (state) => ({
     ...state,
-    bike: { ...state.bike, detail: isRefusal(answer) ? null : ((answer as AssessAnswer).bikes[0] ?? null) },
+    whatIf: { ...state.whatIf, answer: isRefusal(answer) ? null : (answer as ChangesAnswer) },
   }),
+  settles: 600,
 };
 
 const sideView: Question = {
@@ -111,7 +142,7 @@ const forecast: Question = {
   }),
 };
 
-export const questions: Question[] = [rack, draft, detail, sideView, forecast];
+export const questions: Question[] = [rack, draft, detail, sideView, forecast, changes];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

@@ -119,14 +119,20 @@ export interface WheelSize {
 
 export type CheckState = "ok" | "look" | "stop" | "unknown";
 
+/** Figures bear their unit at the end of their names: `value_mm`, `limit_low_ratio`, `bike_kg`. */
 export interface Check {
   what: string;
   state: CheckState;
+  basis: "measured" | "estimated_rider_mass" | "estimated_stature";
   code: string;
   why: string;
   source: string;
+  figures: Record<string, number>;
   to_measure: string[];
+  [figure: `value_${string}` | `limit_${string}`]: number;
 }
+
+export type Standing = "unbeaten" | "beaten" | "beaten_as_far_as_known";
 
 /** Why a bike that no other beats is worth a look. */
 export interface Worth {
@@ -163,7 +169,11 @@ export interface JudgedBike {
   outgrown: DateRange | null;
   months_of_fit: MonthsOfFit | null;
   cost_per_month: number | null;
-  standing: { code: string; worth: Worth[] } | null;
+  cost_per_month_range?: { low: number; high: number | null };
+  /** Why there is no cost. */
+  cost_gap?: string;
+  /** Among the bikes that fit, by length of use, price and weight at once. */
+  standing: { code: Standing; worth: Worth[]; beaten_by?: string } | null;
   not_offered: { code: string; why: string } | null;
   /** How many checks say so. */
   stops: number;
@@ -182,17 +192,31 @@ export interface JudgedRider {
   notes: Note[];
 }
 
-export interface LeftOut {
-  id: string;
-  name: string;
-  because: string[];
-}
-
 export interface AssessAnswer {
   rider: JudgedRider;
+  /** Of all bikes that were wanted, also of those not told about. */
+  counts: Record<Verdict, number>;
+  heights_mm: { lowest: number | null; highest: number | null };
   bikes: JudgedBike[];
-  left_out: LeftOut[];
+  left_out_counts: { bikes: number; because: Record<string, number> };
   set_aside: SetAside[];
+}
+
+export interface NamedBike {
+  id: string;
+  name: string;
+}
+
+/** The smallest change of one thing that puts another bike first. */
+export type AnswerChange = { first: NamedBike | null } & (
+  | { kind: "longer_reading" | "shorter_reading"; reading_shift_mm: number }
+  | { kind: "next_stage"; stage: Stage }
+  | { kind: "higher_budget" | "lower_budget"; budget: number }
+);
+
+export interface ChangesAnswer {
+  first: NamedBike | null;
+  changes: AnswerChange[];
 }
 
 export interface ForecastMonth {
@@ -205,9 +229,20 @@ export interface ForecastMonth {
 export interface StageWindow {
   from: string;
   stage: Stage;
-  low_mm: number;
-  target_mm: number;
-  high_mm: number;
+}
+
+interface HeightRange {
+  p10: number;
+  p50: number;
+  p90: number;
+}
+
+/** The saddle heights that will suit on a day; the day on which a stage begins is there twice, once with each stage. */
+export interface WindowAhead {
+  on: string;
+  low: HeightRange;
+  target: HeightRange;
+  high: HeightRange;
 }
 
 /** All readings of one day as one, in shoes. */
@@ -221,6 +256,7 @@ export interface DayReading {
 export interface ForecastAnswer {
   today: ForecastMonth;
   months: ForecastMonth[];
+  windows: WindowAhead[];
   readings: DayReading[];
   less_certain_for_young_child: boolean;
   stages: StageWindow[];
@@ -251,7 +287,26 @@ export interface SideViewAnswer {
   inseam_mm: number;
   window_mm: SaddleWindow;
   foot: Foot | null;
+  /** null: there is no crank, or no setting to turn it from. */
+  leg: { obstacle: string } | LegTurn | null;
   assumed: string[];
+}
+
+/** The leg on the pedal over one turn, an adult's proportions taken for granted; 0 degrees is the pedal at its highest. */
+export interface LegTurn {
+  poses: LegPose[];
+  least_flexion_deg: number;
+  greatest_flexion_deg: number;
+  stature_assumed: boolean;
+}
+
+export interface LegPose {
+  crank_deg: number;
+  hip: Point;
+  knee: Point;
+  ankle: Point;
+  pedal: Point;
+  knee_flexion_deg: number;
 }
 
 export function isRefusal(answer: object): answer is Refusal {

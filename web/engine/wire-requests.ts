@@ -16,6 +16,7 @@ export interface RiderRequest {
   sex?: "girl" | "boy";
   stature?: string;
   stature_unit?: TypedUnit;
+  mass_kg?: number;
   stage: Stage;
   confidence?: Confidence;
   riding_from?: string;
@@ -32,6 +33,7 @@ export interface WantsRequest {
   available_only?: boolean;
   wheel?: number;
   colour?: string;
+  off_road?: boolean;
   order?: Order;
 }
 
@@ -48,16 +50,34 @@ export interface TapedRequest {
   price?: number;
 }
 
-export interface AssessRequest {
-  do: "assess";
+/** What bikes are judged for. */
+interface JudgingRequest {
   today: string;
   rider: RiderRequest;
   wants?: WantsRequest;
   taped?: TapedRequest[];
+  /** The share of its price that a bike brings when it is sold on. */
+  resale_share?: number;
+}
+
+/** Places of the ranked rack, from 0. */
+export interface RowsRequest {
+  from: number;
+  count: number;
+}
+
+export interface AssessRequest extends JudgingRequest {
+  do: "assess";
+  /** Only these places are told about. */
+  rows?: RowsRequest;
   /** Without raise lists and checks, which are long. */
   detail?: "brief" | "full";
   /** Only these bikes are told about; all are weighed against each other. */
   only?: string[];
+}
+
+export interface ChangesRequest extends JudgingRequest {
+  do: "changes";
 }
 
 export interface ForecastRequest {
@@ -76,4 +96,4 @@ export interface SideViewRequest {
 }
 
 export type EngineRequest =
-  { do: "load" } | { do: "list" } | AssessRequest | ForecastRequest | SideViewRequest;
+  { do: "load" } | { do: "list" } | AssessRequest | ChangesRequest | ForecastRequest | SideViewRequest;

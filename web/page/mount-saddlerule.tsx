@@ -9,7 +9,6 @@ import type { ListSource } from "../engine/list-opening";
 import { questions } from "../engine/questions";
 import type { TypedUnit } from "../engine/wire-requests";
 import { createFigures } from "../figures/format-figures";
-import type { Figures } from "../figures/format-figures";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
@@ -17,6 +16,7 @@ import sheet from "../style/saddlerule.css";
 import { english } from "../texts/en";
 import { afterPaint } from "../engine/after-paint";
 import { PageContext } from "./page-context";
+import type { PageTools } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
 
@@ -37,14 +37,20 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   const engines = openEngines(options.engineBytes);
   const floor = sealedRoom(host, sheet);
 
-  const made: Partial<Record<TypedUnit, Figures>> = {};
-  const figuresIn = (unit: TypedUnit): Figures => (made[unit] ??= createFigures(locale, unit, texts.units));
   const open = (source: ListSource): void => void openList(store, engines.rack, source);
+  // The same object as long as the unit is the same: everything that uses it would be drawn again with another.
+  const made: Partial<Record<TypedUnit, PageTools>> = {};
+  const toolsIn = (unit: TypedUnit): PageTools =>
+    (made[unit] ??= {
+      texts,
+      figures: createFigures(locale, unit, texts.units),
+      change: store.change,
+      openList: open,
+    });
 
   const draw = (state: PageState): void => {
-    const tools = { texts, figures: figuresIn(state.unit), change: store.change, openList: open };
     render(
-      <PageContext.Provider value={tools}>
+      <PageContext.Provider value={toolsIn(state.unit)}>
         <SaddleruleRoot state={state} />
       </PageContext.Provider>,
       floor,

@@ -10,7 +10,9 @@ import { TheRider } from "../screens/rider/the-rider";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
+import { KeptScreen } from "./kept-screen";
 import { usePage } from "./page-context";
+import { useWide } from "./wide";
 
 type Tab = "rider" | "rack" | "tape" | "list";
 
@@ -22,6 +24,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
   const place = useRef<HTMLDivElement>(null);
   useArrival(place, screen, state.list.edition);
   useFocusKept(place);
+  const wide = useWide(place);
   /** On a wide page the rider stands on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
@@ -35,11 +38,21 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
       <Navigation screen={screen} />
       <div class="screens">
         <section class={shows("rider")}>
-          <TheRider state={state} />
+          <KeptScreen
+            seen={screen.name === "rider" || wide}
+            from={[state.today, state.unit, state.rider, state.judged, screen.name === "rider" && screen.at]}
+          >
+            {() => <TheRider state={state} />}
+          </KeptScreen>
         </section>
         {rackStands(screen) && (
           <section class={shows("rack")}>
-            <TheRack state={state} />
+            <KeptScreen
+              seen={screen.name === "rack" || (screen.name === "rider" && wide)}
+              from={[state.unit, state.judged, state.list, state.wants, state.whatIf]}
+            >
+              {() => <TheRack state={state} />}
+            </KeptScreen>
           </section>
         )}
         {screen.name === "bike" && (

@@ -1,90 +1,134 @@
-// A list that may be long: cut into pieces, of which only those near the screen are drawn.
-import type { ComponentChildren, JSX } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+// A list that may be long: only the items near the screen are drawn, and room is kept for the others.
+import type { ComponentChildren, JSX, RefObject } from "preact";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { PieceHeights, pieceLength } from "./piece-heights";
 
-const pieceLength = 8;
-/** How far outside the screen a piece is drawn already. */
-const nearby = "700px 0px";
-/** Height of a row before any was seen. */
-const firstGuess = 190;
+/** How far outside the screen items are drawn already. */
+const nearby = 700;
 
 interface LongListProps<Item> {
   label: string;
-  items: Item[];
-  keyOf: (item: Item) => string;
-  children: (item: Item) => ComponentChildren;
-}
-
-export function LongList<Item>({ label, items, keyOf, children }: LongListProps<Item>) {
-  const rowHeight = useRef(firstGuess);
-  const pieces: JSX.Element[] = [];
-  for (let start = 0; start < items.length; start += pieceLength) {
-    pieces.push(
-      <Piece
-        key={start}
-        items={items}
-        start={start}
-        length={Math.min(pieceLength, items.length - start)}
-        rowHeight={rowHeight}
-        keyOf={keyOf}
-      >
-        {children}
-      </Piece>,
-    );
-  }
-  return (
-    <div role="list" aria-label={label}>
-      {pieces}
-    </div>
-  );
-}
-
-interface PieceProps<Item> extends Pick<LongListProps<Item>, "items" | "keyOf" | "children"> {
-  start: number;
   length: number;
-  rowHeight: { current: number };
+  /** null: an item that is still being fetched. */
+  itemAt: (place: number) => Item | null;
+  keyOf: (item: Item) => string;
+  /** The places that came near the screen, the last one excluded. */
+  onNear?: (first: number, end: number) => void;
+  /** Draws an item, or the room for one. */
+  children: (item: Item | null) => ComponentChildren;
 }
 
-function Piece<Item>({ items, start, length, rowHeight, keyOf, children }: PieceProps<Item>) {
+export function LongList<Item>({ label, length, itemAt, keyOf, onNear, children }: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
-  const [near, setNear] = useState(start === 0);
-  const ownHeight = useRef<number | null>(null);
+  const heights = useRef(new PieceHeights());
+  const pieces = Math.ceil(length / pieceLength);
+  const [near, lookAgain] = useNearPieces(place, heights.current, pieces);
+  const first = Math.min(near.first, Math.max(0, pieces - 1));
+  const end = Math.min(Math.max(near.end, first + 1), pieces);
 
+  useLayoutEffect(() => {
+    measure(place.current, heights.current, first);
+  });
   useEffect(() => {
-    const element = place.current;
-    if (element === null) return;
-    const observer = new IntersectionObserver(
-      (entries) => {
-        const entry = entries.at(-1);
-        if (entry === undefined || entry.boundingClientRect.height === 0) return;
-        const { isIntersecting, boundingClientRect } = entry;
-        setNear((was) => {
-          if (was && !isIntersecting) {
-            ownHeight.current = boundingClientRect.height;
-            rowHeight.current = boundingClientRect.height / length;
-          }
-          return isIntersecting;
-        });
-      },
-      { rootMargin: nearby },
-    );
-    observer.observe(element);
-    return () => {
-      observer.disconnect();
-    };
-  }, [length, rowHeight]);
+    lookAgain();
+    // Other items may be lower, and more of them fit the screen.
+  }, [lookAgain, length, first, end]);
+  useEffect(() => {
+    onNear?.(first * pieceLength, Math.min(length, end * pieceLength));
+  }, [onNear, first, end, length]);
 
-  if (!near) {
-    const height = ownHeight.current ?? rowHeight.current * length;
-    return <div ref={place} class="piece" style={{ height: `${height}px` }} />;
+  const drawn: JSX.Element[] = [];
+  for (let piece = first; piece < end; piece++) {
+    drawn.push(
+      <div key={piece} class="piece">
+        {placesOf(piece, length).map((number) => {
+          const item = itemAt(number);
+          return (
+            <div
+              key={item === null ? `room ${number}` : keyOf(item)}
+              role="listitem"
+              aria-posinset={number + 1}
+              aria-setsize={length}
+            >
+              {children(item)}
+            </div>
+          );
+        })}
+      </div>,
+    );
   }
   return (
-    <div ref={place} class="piece">
-      {items.slice(start, start + length).map((item, number) => (
-        <div key={keyOf(item)} role="listitem" aria-posinset={start + number + 1} aria-setsize={items.length}>
-          {children(item)}
-        </div>
-      ))}
+    <div ref={place} role="list" aria-label={label}>
+      <Room height={heights.current.before(first)} />
+      {drawn}
+      <Room height={heights.current.between(end, pieces)} />
     </div>
   );
+}
+
+function Room({ height }: { height: number }) {
+  return <div class="long-list-room" role="none" style={{ height: `${height}px` }} />;
+}
+
+function placesOf(piece: number, length: number): number[] {
+  const start = piece * pieceLength;
+  return Array.from({ length: Math.min(pieceLength, length - start) }, (_, number) => start + number);
+}
+
+/** Keeps the heights of the pieces on the page. Out of sight they have none. */
+function measure(list: HTMLElement | null, heights: PieceHeights, first: number): void {
+  if (list === null || list.clientHeight === 0) return;
+  heights.keepFor(list.clientWidth);
+  list.querySelectorAll<HTMLElement>(":scope > .piece").forEach((piece, number) => {
+    heights.keep(first + number, piece.getBoundingClientRect().height);
+  });
+}
+
+interface NearPieces {
+  first: number;
+  end: number;
+}
+
+/** Which pieces are near the screen, followed as anything scrolls; and the way to look again. */
+function useNearPieces(
+  place: RefObject<HTMLElement>,
+  heights: PieceHeights,
+  pieces: number,
+): [NearPieces, () => void] {
+  const [near, setNear] = useState<NearPieces>({ first: 0, end: 1 });
+  const look = useRef<() => void>(() => undefined);
+  const lookAgain = useRef(() => {
+    look.current();
+  });
+  look.current = () => {
+    const element = place.current;
+    if (element === null || element.clientHeight === 0) return;
+    const { top } = element.getBoundingClientRect();
+    const first = heights.pieceAt(-nearby - top, pieces);
+    const end = heights.pieceAt(innerHeight + nearby - top, pieces) + 1;
+    setNear((was) => (was.first === first && was.end === end ? was : { first, end }));
+  };
+  useEffect(() => {
+    let waiting = 0;
+    const once = (): void => {
+      waiting ||= requestAnimationFrame(() => {
+        waiting = 0;
+        look.current();
+      });
+    };
+    // Whatever scrolls: the document, or some element around the page.
+    const listening = { capture: true, passive: true };
+    addEventListener("scroll", once, listening);
+    addEventListener("resize", once);
+    // The list comes into sight, or its rows change their height.
+    const observer = new ResizeObserver(once);
+    if (place.current !== null) observer.observe(place.current);
+    return () => {
+      removeEventListener("scroll", once, listening);
+      removeEventListener("resize", once);
+      observer.disconnect();
+      cancelAnimationFrame(waiting);
+    };
+  }, [place]);
+  return [near, lookAgain.current];
 }

@@ -87,20 +87,23 @@ function SetAsideEntries({ entries }: { entries: SetAside[] }) {
   return (
     <LongList
       label={texts.list.setAside(entries.length)}
-      items={entries}
+      length={entries.length}
+      itemAt={(place) => entries[place] ?? null}
       keyOf={(entry) => String(entry.number)}
     >
-      {(entry) => (
-        <div class="set-aside">
-          <p>
-            <strong>{entry.name ?? entry.id ?? texts.list.setAsideName(entry.number)}</strong>
-          </p>
-          <p>{worded(texts, entry)}</p>
-          <Fold title={texts.list.asWritten}>
-            <pre tabIndex={0}>{entry.source}</pre>
-          </Fold>
-        </div>
-      )}
+      {(entry) =>
+        entry !== null && (
+          <div class="set-aside">
+            <p>
+              <strong>{entry.name ?? entry.id ?? texts.list.setAsideName(entry.number)}</strong>
+            </p>
+            <p>{worded(texts, entry)}</p>
+            <Fold title={texts.list.asWritten}>
+              <pre tabIndex={0}>{entry.source}</pre>
+            </Fold>
+          </div>
+        )
+      }
     </LongList>
   );
 }

@@ -1,6 +1,6 @@
 // What can happen to the list of bikes. A file that cannot be read leaves the list in use as it was.
 import type { ListAnswer, Refusal } from "../engine/wire-answers";
-import { noWants } from "./page-state";
+import { firstRows, noWants } from "./page-state";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";
 
@@ -14,7 +14,8 @@ export function listOpened(loaded: ListAnswer, sample: boolean): PageChange {
   return (state) => ({
     ...state,
     // A wheel size or colour of the old list may be in no bike of the new one.
-    wants: { ...noWants, order: state.wants.order },
+    wants: { ...noWants, order: state.wants.order, resalePercent: state.wants.resalePercent },
+    rows: firstRows,
     list: { loaded, edition: state.list.edition + 1, sample, busy: false, refusal: null },
   });
 }

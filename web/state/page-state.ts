@@ -2,6 +2,7 @@
 import type {
   AssessAnswer,
   BikeKind,
+  ChangesAnswer,
   ForecastAnswer,
   JudgedBike,
   ListAnswer,
@@ -10,10 +11,14 @@ import type {
   SideViewAnswer,
   Stage,
 } from "../engine/wire-answers";
-import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-requests";
+import type { BrakeWish, Confidence, Order, RowsRequest, TypedUnit } from "../engine/wire-requests";
 
 export type Screen =
-  { name: "rider" } | { name: "rack" } | { name: "bike"; id: string } | { name: "tape" } | { name: "list" };
+  | { name: "rider"; at?: "mass" }
+  | { name: "rack" }
+  | { name: "bike"; id: string }
+  | { name: "tape" }
+  | { name: "list" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -41,6 +46,7 @@ export interface RiderEntry {
   born: MonthEntry;
   sex: "girl" | "boy" | null;
   stature: TypedFigure;
+  massKg: string;
   ridingFrom: MonthEntry;
 }
 
@@ -52,6 +58,9 @@ export interface WantsEntry {
   wheel: number | null;
   colour: string | null;
   availableOnly: boolean;
+  offRoad: boolean;
+  /** Percent of the price that a bike brings when it is sold on. */
+  resalePercent: string;
   order: Order;
 }
 
@@ -102,13 +111,20 @@ export interface PageState {
   wants: WantsEntry;
   tape: TapeState;
   list: ListState;
+  /** The places of the rack that are on screen or near it. */
+  rows: RowsRequest;
   judged: {
     answer: AssessAnswer | null;
+    /** The place of the first bike in the answer. */
+    from: number;
     /** Why the figures on screen are not about what is typed now. */
     refusal: Note | null;
   };
+  /** What would put another bike first; asked for only while it is unfolded. */
+  whatIf: { open: boolean; answer: ChangesAnswer | null };
   bike: {
-    detail: JudgedBike | null;
+    /** `judged` is null for a bike that the wishes leave out. */
+    detail: { id: string; judged: JudgedBike | null } | null;
     sideView: { id: string; answer: SideViewAnswer } | null;
     forecast: ForecastAnswer | null;
   };
@@ -138,8 +154,13 @@ export const noWants: WantsEntry = {
   wheel: null,
   colour: null,
   availableOnly: false,
+  offRoad: false,
+  resalePercent: "50",
   order: "lasts",
 };
+
+/** As many places as a tall screen shows, and as many again to scroll into. */
+export const firstRows: RowsRequest = { from: 0, count: 48 };
 
 export function firstState(today: string, unit: TypedUnit): PageState {
   return {
@@ -153,12 +174,15 @@ export function firstState(today: string, unit: TypedUnit): PageState {
       born: noMonth,
       sex: null,
       stature: { text: "", unit },
+      massKg: "",
       ridingFrom: noMonth,
     },
     wants: noWants,
     tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
     list: { loaded: null, edition: 0, sample: false, busy: false, refusal: null },
-    judged: { answer: null, refusal: null },
+    rows: firstRows,
+    judged: { answer: null, from: 0, refusal: null },
+    whatIf: { open: false, answer: null },
     bike: { detail: null, sideView: null, forecast: null },
   };
 }

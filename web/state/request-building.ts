@@ -1,6 +1,7 @@
 // From the page's state to the engine's questions. Figures that people typed go over as they stand.
 import type {
   AssessRequest,
+  ChangesRequest,
   ForecastRequest,
   RiderRequest,
   SideViewRequest,
@@ -63,6 +64,7 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
     ...given("born", monthText(rider.born)),
     ...given("sex", rider.sex),
     ...(stature === "" ? {} : { stature, stature_unit: rider.stature.unit }),
+    ...given("mass_kg", plainNumber(rider.massKg)),
     ...given("riding_from", movesOn(rider) ? monthText(rider.ridingFrom) : null),
   };
 }
@@ -82,6 +84,7 @@ function wantsRequest(wants: WantsEntry): WantsRequest {
     ...given("wheel", wants.wheel),
     ...given("colour", wants.colour),
     ...(wants.availableOnly ? { available_only: true } : {}),
+    ...(wants.offRoad ? { off_road: true } : {}),
   };
 }
 
@@ -103,20 +106,38 @@ function tapedBeside(kept: KeptBike[]): { taped?: TapedRequest[] } {
   return kept.length === 0 ? {} : { taped: kept.map(({ id, bike }) => tapedRequest(id, bike)) };
 }
 
-export function assessRequest(state: PageState): AssessRequest {
+/** The share that a typed percentage stands for; null where it is none. */
+export function shareOfPercent(text: string): number | null {
+  const percent = plainNumber(text);
+  return percent === null || percent > 100 ? null : percent / 100;
+}
+
+/** The question that the rack answers, alike in all its forms, so that the engine judges it once. */
+function judging(state: PageState) {
   return {
-    do: "assess",
     today: state.today,
     rider: riderRequest(state.rider),
     wants: wantsRequest(state.wants),
     ...tapedBeside(state.tape.kept),
-    detail: "brief",
+    ...given("resale_share", shareOfPercent(state.wants.resalePercent)),
   };
 }
 
+/** The places of the rack that are near the screen. */
+export function assessRequest(state: PageState): AssessRequest {
+  return { do: "assess", ...judging(state), detail: "brief", rows: state.rows };
+}
+
+/** More places than any rack has. */
+const everyPlace = { from: 0, count: 1_000_000 };
+
 /** All there is to say about one bike of the rack. */
 export function detailRequest(state: PageState, bike: string): AssessRequest {
-  return { ...assessRequest(state), detail: "full", only: [bike] };
+  return { do: "assess", ...judging(state), detail: "full", rows: everyPlace, only: [bike] };
+}
+
+export function changesRequest(state: PageState): ChangesRequest {
+  return { do: "changes", ...judging(state) };
 }
 
 /** The draft on the tape screen, judged by itself; null while neither end of its span is typed. */

@@ -18,13 +18,31 @@ export function went(screen: Screen): PageChange {
   };
 }
 
+/** Bikes are fetched from `rows` on when these places come near the screen. */
+export function rowsNeared(first: number, end: number): PageChange {
+  return (state) => {
+    const { from, count } = state.rows;
+    if (first >= from && end <= from + count) return state;
+    const wanted = Math.max(count, end - first);
+    const before = Math.floor((wanted - (end - first)) / 2);
+    return { ...state, rows: { from: Math.max(0, first - before), count: wanted } };
+  };
+}
+
+export function whatIfUnfolded(open: boolean): PageChange {
+  return (state) => (open === state.whatIf.open ? state : { ...state, whatIf: { ...state.whatIf, open } });
+}
+
 export function wanted(part: Partial<WantsEntry>): PageChange {
   return (state) => ({ ...state, wants: { ...state.wants, ...part } });
 }
 
-/** Every filter off; the order stays. */
+/** Every filter off; the order and what money is counted with stay. */
 export function wantsCleared(): PageChange {
-  return (state) => ({ ...state, wants: { ...noWants, order: state.wants.order } });
+  return (state) => ({
+    ...state,
+    wants: { ...noWants, order: state.wants.order, resalePercent: state.wants.resalePercent },
+  });
 }
 
 /** Without either height there is nothing to judge, and the last verdict goes too. */

@@ -221,6 +221,10 @@ export const english = {
     colour: "Colour",
     anyColour: "any colour",
     availableOnly: "Only bikes that are free",
+    offRoad: "Also for rough ground: more room above the frame",
+    resale: "Share of the price you get back later (%)",
+    resaleWhy: "An assumption, for the cost a month. Change it as you see fit.",
+    notAPercentage: "Please type a percentage from 0 to 100.",
     hidden: (number: number): string => `${upperFirst(bikes(number))} hidden by your wishes`,
     because: {
       price_over: (number: number): string => count(number, "costs more", "cost more"),

@@ -17,7 +17,10 @@ import { BikeDrawing } from "./bike-drawing";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
-  const judged = state.judged.answer?.bikes.find((bike) => bike.id === id) ?? null;
+  const { detail } = state.bike;
+  // Until the engine has told all about it, what the rack knows of it is shown.
+  const judged =
+    detail?.id === id ? detail.judged : (state.judged.answer?.bikes.find((bike) => bike.id === id) ?? null);
   const facts = state.list.loaded?.bikes.find((bike) => bike.id === id) ?? null;
   const name = judged?.name ?? facts?.name ?? texts.bike.gone;
   return (
@@ -55,8 +58,7 @@ interface JudgedProps {
 function Judged({ state, judged, facts }: JudgedProps) {
   const { texts, figures } = usePage();
   const lasting = lastingWords(texts, figures, judged);
-  const { detail, sideView, forecast } = state.bike;
-  const full = detail?.id === judged.id ? detail : judged;
+  const { sideView, forecast } = state.bike;
   return (
     <>
       <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
@@ -72,8 +74,8 @@ function Judged({ state, judged, facts }: JudgedProps) {
         <Setting judged={judged} />
       </section>
       {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} />}
-      <BikeChecks checks={full.checks ?? []} />
-      <BikeGrowth judged={full} forecast={forecast} />
+      <BikeChecks checks={judged.checks ?? []} />
+      <BikeGrowth judged={judged} forecast={forecast} />
       {facts !== null && <BikeFactsTable facts={facts} />}
     </>
   );
@@ -116,7 +118,7 @@ interface UnjudgedProps {
 
 function Unjudged({ state, id, facts }: UnjudgedProps) {
   const { texts, change } = usePage();
-  const hidden = state.judged.answer?.left_out.some((bike) => bike.id === id) ?? false;
+  const hidden = facts !== null && state.bike.detail?.id === id;
   return (
     <>
       {hidden ? (

@@ -1,5 +1,6 @@
 // The bikes of the rack: judged ones in the engine's order, or, before there is a rider, those of the list as they are.
-import type { AssessAnswer, JudgedBike, ListAnswer } from "../../engine/wire-answers";
+import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
+import type { PageState } from "../../state/page-state";
 
 export interface RackBike extends Pick<
   JudgedBike,
@@ -10,20 +11,36 @@ export interface RackBike extends Pick<
   judged: JudgedBike | null;
 }
 
-export function rackBikes(answer: AssessAnswer | null, list: ListAnswer | null): RackBike[] {
+export interface RackBikes {
+  length: number;
+  /** null: a bike that the engine has not told about yet. */
+  at: (place: number) => RackBike | null;
+}
+
+export function rackBikes({ judged, list }: Pick<PageState, "judged" | "list">): RackBikes {
+  const { answer, from } = judged;
   if (answer !== null) {
-    return answer.bikes.map((bike) => ({
-      ...bike,
-      wheelInches: bike.wheel_nominal_in,
-      span: bike.span_mm,
-      judged: bike,
-    }));
+    const length = Object.values(answer.counts).reduce((sum, count) => sum + count, 0);
+    return { length, at: (place) => judgedOnRack(answer.bikes[place - from]) };
   }
-  return (list?.bikes ?? []).map((bike) => ({
-    ...bike,
-    taped: false,
-    wheelInches: bike.wheel?.nominal_in ?? null,
-    span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
-    judged: null,
-  }));
+  const bikes = list.loaded?.bikes ?? [];
+  return { length: bikes.length, at: (place) => listedOnRack(bikes[place]) };
+}
+
+function judgedOnRack(bike: JudgedBike | undefined): RackBike | null {
+  return bike === undefined
+    ? null
+    : { ...bike, wheelInches: bike.wheel_nominal_in, span: bike.span_mm, judged: bike };
+}
+
+function listedOnRack(bike: BikeFacts | undefined): RackBike | null {
+  return bike === undefined
+    ? null
+    : {
+        ...bike,
+        taped: false,
+        wheelInches: bike.wheel?.nominal_in ?? null,
+        span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
+        judged: null,
+      };
 }

@@ -12,11 +12,10 @@ const verdicts: Verdict[] = ["fits_now", "close_call", "too_tall", "outgrown", "
 
 /** "3 fit now, 1 close call, 2 too tall". */
 function countWords(texts: Texts, answer: AssessAnswer): string[] {
-  const counts = new Map<Verdict, number>();
-  for (const { verdict } of answer.bikes) counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
+  const { counts } = answer;
   return verdicts
-    .filter((verdict) => counts.has(verdict) || verdict === "fits_now")
-    .map((verdict) => texts.rack.counts[verdict](counts.get(verdict) ?? 0));
+    .filter((verdict) => counts[verdict] > 0 || verdict === "fits_now")
+    .map((verdict) => texts.rack.counts[verdict](counts[verdict]));
 }
 
 export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
@@ -33,7 +32,7 @@ export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
 /** The counts of the rack, or, before there is a rider, how many bikes hang on it. */
 function aloud(texts: Texts, { judged, list }: PageState): string {
   const { answer } = judged;
-  if (answer !== null && answer.bikes.length > 0) {
+  if (answer !== null && Object.values(answer.counts).some((count) => count > 0)) {
     return texts.rack.announced(countWords(texts, answer).join(", "));
   }
   const listed = list.loaded?.bikes.length ?? 0;

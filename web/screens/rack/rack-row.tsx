@@ -51,3 +51,8 @@ export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale })
     </article>
   );
 }
+
+/** Where a bike will stand that the engine is still being asked about. */
+export function RowRoom() {
+  return <div class="row row-room" aria-hidden="true" />;
+}

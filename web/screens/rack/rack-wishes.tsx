@@ -1,13 +1,14 @@
 // Filters and order of the rack, and how many bikes they hide, and why.
 import type { JSX } from "preact";
-import type { BikeFacts, BikeKind, LeftOut } from "../../engine/wire-answers";
+import { useMemo } from "preact/hooks";
+import type { AssessAnswer, BikeFacts, BikeKind } from "../../engine/wire-answers";
 import type { BrakeWish, Order } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import type { PageState } from "../../state/page-state";
-import { plainNumber } from "../../state/request-building";
+import { plainNumber, shareOfPercent } from "../../state/request-building";
 import { wanted, wantsCleared } from "../../state/screen-changes";
 
 const orders: Order[] = ["lasts", "cost", "light", "closest"];
@@ -34,10 +35,16 @@ function coloursOf(bikes: BikeFacts[], locale: string): string[] {
   );
 }
 
-export function RackWishes({ state, leftOut }: { state: PageState; leftOut: LeftOut[] }) {
+type LeftOut = AssessAnswer["left_out_counts"];
+
+export function RackWishes({ state, leftOut }: { state: PageState; leftOut: LeftOut }) {
   const { texts, figures, change } = usePage();
   const { wants } = state;
-  const bikes = state.list.loaded?.bikes ?? [];
+  const { loaded } = state.list;
+  const wheels = useMemo(() => wheelsOf(loaded?.bikes ?? []), [loaded]);
+  const colours = useMemo(() => coloursOf(loaded?.bikes ?? [], figures.locale), [loaded, figures.locale]);
+  const { resalePercent } = wants;
+  const shareProblem = shareOfPercent(resalePercent) === null ? texts.wishes.notAPercentage : null;
   const numberProblem = (text: string): string | null =>
     text.trim() === "" || plainNumber(text) !== null ? null : texts.wishes.notANumber;
   return (
@@ -68,7 +75,7 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
             label={texts.wishes.wheel}
             options={[
               { value: null, label: texts.wishes.anyWheel },
-              ...wheelsOf(bikes).map((value) => ({ value, label: texts.rack.wheel(figures.number(value)) })),
+              ...wheels.map((value) => ({ value, label: texts.rack.wheel(figures.number(value)) })),
             ]}
             chosen={wants.wheel}
             onChoose={(wheel) => change(wanted({ wheel }))}
@@ -89,7 +96,7 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
             label={texts.wishes.colour}
             options={[
               { value: null, label: texts.wishes.anyColour },
-              ...coloursOf(bikes, figures.locale).map((value) => ({ value, label: value })),
+              ...colours.map((value) => ({ value, label: value })),
             ]}
             chosen={wants.colour}
             onChoose={(colour) => change(wanted({ colour }))}
@@ -100,23 +107,34 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
           ticked={wants.availableOnly}
           onTick={(availableOnly) => change(wanted({ availableOnly }))}
         />
+        <TickField
+          label={texts.wishes.offRoad}
+          ticked={wants.offRoad}
+          onTick={(offRoad) => change(wanted({ offRoad }))}
+        />
+        <TextField
+          id="resale"
+          label={texts.wishes.resale}
+          hint={texts.wishes.resaleWhy}
+          text={resalePercent}
+          problem={shareProblem}
+          onType={(resalePercent) => change(wanted({ resalePercent }))}
+        />
       </Fold>
-      {leftOut.length > 0 && <Hidden leftOut={leftOut} />}
+      {leftOut.bikes > 0 && <Hidden leftOut={leftOut} />}
     </div>
   );
 }
 
-function Hidden({ leftOut }: { leftOut: LeftOut[] }): JSX.Element {
+function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
   const { texts, change } = usePage();
-  const counts = new Map<string, number>();
-  for (const reason of leftOut.flatMap((bike) => bike.because)) {
-    counts.set(reason, (counts.get(reason) ?? 0) + 1);
-  }
-  const reasons = [...counts].map(([reason, number]) => texts.wishes.because[reason]?.(number) ?? reason);
+  const reasons = Object.entries(leftOut.because).map(
+    ([reason, number]) => texts.wishes.because[reason]?.(number) ?? reason,
+  );
   return (
     <div class="hidden-bikes">
       <p>
-        <strong>{texts.wishes.hidden(leftOut.length)}</strong>: {reasons.join(", ")}.
+        <strong>{texts.wishes.hidden(leftOut.bikes)}</strong>: {reasons.join(", ")}.
       </p>
       <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
         {texts.wishes.showAll}

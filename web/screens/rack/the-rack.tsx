@@ -1,6 +1,6 @@
 // The rack: all bikes on one floor-to-saddle scale, the rider's window across them, the best first.
-import { useMemo } from "preact/hooks";
-import { scaleOver } from "../../drawings/height-scale";
+import { useCallback, useMemo } from "preact/hooks";
+import { scaleBetween, scaleOver } from "../../drawings/height-scale";
 import { WindowBand } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
 import { usePage } from "../../page/page-context";
@@ -8,33 +8,43 @@ import { Cautions } from "../../parts/cautions";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
-import { went } from "../../state/screen-changes";
+import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
-import { RackRow } from "./rack-row";
+import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
-import type { RackBike } from "./rack-bikes";
 import { RackWishes } from "./rack-wishes";
 
 /** Shown where nothing is known yet: from the smallest balance bike to the largest child's bike. */
 const usualHeights = { low: 300, high: 900 };
 
-function heightsOf(bikes: RackBike[], window: { low: number; high: number } | null): number[] {
-  const ends = bikes.flatMap(({ span }) => [span.lowest, span.highest]).filter((end) => end !== null);
-  return window === null ? ends : [...ends, window.low, window.high];
+/** The ends of every bike's span, and of the rider's window. */
+function heightsOf({ judged, list }: PageState): number[] {
+  const { answer } = judged;
+  const ends =
+    answer === null
+      ? (list.loaded?.bikes ?? []).flatMap((bike) => [bike.saddle_lowest_mm, bike.saddle_highest_mm])
+      : [
+          answer.heights_mm.lowest,
+          answer.heights_mm.highest,
+          answer.rider.window_mm.low,
+          answer.rider.window_mm.high,
+        ];
+  return ends.filter((end) => end !== null);
 }
 
 export function TheRack({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { judged, list } = state;
   const { answer } = judged;
-  const bikes = useMemo(() => rackBikes(answer, list.loaded), [answer, list.loaded]);
+  const bikes = rackBikes(state);
   const window = answer?.rider.window_mm ?? null;
-  const scale = useMemo(() => scaleOver(heightsOf(bikes, window), usualHeights), [bikes, window]);
-  const leftOut = answer?.left_out ?? [];
+  const { low, high } = scaleOver(heightsOf(state), usualHeights);
+  const scale = useMemo(() => scaleBetween(low, high), [low, high]);
+  const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
   const setAside = list.loaded?.set_aside.length ?? 0;
 
-  if (bikes.length === 0 && leftOut.length === 0) return <RackEmpty state={state} />;
+  if (bikes.length === 0 && (answer?.left_out_counts.bikes ?? 0) === 0) return <RackEmpty state={state} />;
   return (
     <>
       <ScreenHead title={texts.rack.title} aside={<DisplayUnit unit={state.unit} />}>
@@ -51,7 +61,7 @@ export function TheRack({ state }: { state: PageState }) {
             {texts.rack.toRider}
           </button>
         ) : (
-          <RackWishes state={state} leftOut={leftOut} />
+          <RackWishes state={state} leftOut={answer.left_out_counts} />
         )}
         <p class="soft ending">{texts.rack.key}</p>
       </div>
@@ -63,8 +73,14 @@ export function TheRack({ state }: { state: PageState }) {
         />
         <div class="rack-rows">
           {window !== null && <WindowBand scale={scale} window={window} />}
-          <LongList label={texts.rack.listLabel} items={bikes} keyOf={(bike) => bike.id}>
-            {(bike) => <RackRow bike={bike} scale={scale} />}
+          <LongList
+            label={texts.rack.listLabel}
+            length={bikes.length}
+            itemAt={bikes.at}
+            keyOf={(bike) => bike.id}
+            onNear={near}
+          >
+            {(bike) => (bike === null ? <RowRoom /> : <RackRow bike={bike} scale={scale} />)}
           </LongList>
         </div>
       </div>
