@@ -261,7 +261,7 @@ private:
 
     Fault take(const JsonValue& value, std::optional<Wheel>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
-            return wrong_type(value, "a text such as \"47-305\" or \"16\"");
+            return wrong_type(value, R"(a text such as "47-305" or "16")");
         const std::string text = value.kind == Kind::text ? value.text : figure_text(value.number, 3);
         target = Wheel::from_text(text);
         if (target)
@@ -278,7 +278,7 @@ private:
 
     Fault take(const JsonValue& value, std::optional<std::vector<Brake>>& target) const {
         if (value.kind != Kind::array)
-            return wrong_type(value, "a list such as [\"front hand\", \"coaster\"]");
+            return wrong_type(value, R"(a list such as ["front hand", "coaster"])");
         target.emplace();
         for (const JsonValue& item : value.items) {
             Brake brake{};
@@ -291,7 +291,7 @@ private:
 
     Fault take(const JsonValue& value, std::vector<std::string>& target) const {
         if (value.kind != Kind::array)
-            return wrong_type(value, "a list of texts such as [\"green\"]");
+            return wrong_type(value, R"(a list of texts such as ["green"])");
         for (const JsonValue& item : value.items) {
             if (item.kind != Kind::text)
                 return at_item(value, item, wrong_type(item, "a text in quotes"));

@@ -207,7 +207,7 @@ private:
         }
         const JsonValue* units = given(file, "units");
         if (units && !facts_of(file).units)
-            return text_problem(*units, "units", ProblemCode::file_value_unknown, "\"mm\", \"cm\" or \"in\"");
+            return text_problem(*units, "units", ProblemCode::file_value_unknown, R"("mm", "cm" or "in")");
         const JsonMember* bikes = file.find("bikes");
         if (!bikes)
             return problem(ProblemCode::file_without_bikes, file.begin, {}, {});

@@ -1,5 +1,7 @@
 #include "core/text/file_kind.h"
 
+#include <array>
+
 namespace saddlerule {
 namespace {
 
@@ -12,19 +14,21 @@ struct Signature {
 };
 
 // Signatures as the formats' own specifications give them, from memory.
-constexpr Signature signatures[] = {
-    {"%PDF-"sv, 0, {"a PDF document"}},
-    {"\x89PNG\r\n\x1A\n"sv, 0, {"a picture (PNG)"}},
-    {"\xFF\xD8\xFF"sv, 0, {"a picture (JPEG)"}},
-    {"GIF8"sv, 0, {"a picture (GIF)"}},
-    {"WEBP"sv, 8, {"a picture (WebP)"}},
-    {"ftyp"sv, 4, {"a picture or a film"}},
-    {"\x1F\x8B"sv, 0, {"a gzip archive"}},
-    {"7z\xBC\xAF\x27\x1C"sv, 0, {"a 7z archive"}},
-    {"Rar!\x1A\x07"sv, 0, {"a RAR archive"}},
-    {"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv, 0, {"an old office document, perhaps a spreadsheet (xls)", true}},
-    {"SQLite format 3\0"sv, 0, {"a database (SQLite)"}},
-    {"{\\rtf"sv, 0, {"a text document (RTF)"}},
+constexpr std::array signatures{
+    Signature{"%PDF-"sv, 0, {"a PDF document"}},
+    Signature{"\x89PNG\r\n\x1A\n"sv, 0, {"a picture (PNG)"}},
+    Signature{"\xFF\xD8\xFF"sv, 0, {"a picture (JPEG)"}},
+    Signature{"GIF8"sv, 0, {"a picture (GIF)"}},
+    Signature{"WEBP"sv, 8, {"a picture (WebP)"}},
+    Signature{"ftyp"sv, 4, {"a picture or a film"}},
+    Signature{"\x1F\x8B"sv, 0, {"a gzip archive"}},
+    Signature{"7z\xBC\xAF\x27\x1C"sv, 0, {"a 7z archive"}},
+    Signature{"Rar!\x1A\x07"sv, 0, {"a RAR archive"}},
+    Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv,
+              0,
+              {"an old office document, perhaps a spreadsheet (xls)", true}},
+    Signature{"SQLite format 3\0"sv, 0, {"a database (SQLite)"}},
+    Signature{R"({\rtf)"sv, 0, {"a text document (RTF)"}},
 };
 
 /// A ZIP archive is told from the office documents that are ZIP archives by the names of the files inside.

@@ -16,7 +16,15 @@ const sizes = [
   { wheel: 24, lowest: 660, span: 200, kg: 10.8, crank: 145, bottomBracket: 268, teeth: [36, 30] },
   { wheel: 26, lowest: 740, span: 210, kg: 12.1, crank: 160, bottomBracket: 286, teeth: [38, 32] },
 ];
-const marking = { 12: "47-203", 14: "47-254", 16: "47-305", 18: "47-355", 20: "47-406", 24: "50-507", 26: "50-559" };
+const marking = {
+  12: "47-203",
+  14: "47-254",
+  16: "47-305",
+  18: "47-355",
+  20: "47-406",
+  24: "50-507",
+  26: "50-559",
+};
 const colours = ["green", "red", "blue", "yellow", "orange", "white", "black", "silver"];
 const conditions = ["as new", "good", "used", "well used", "needs new tyres"];
 const eighths = ["", " 1/8", " 1/4", " 3/8", " 1/2", " 5/8", " 3/4", " 7/8"];
