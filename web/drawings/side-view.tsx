@@ -1,7 +1,7 @@
 // One bike from the side, to scale, in millimetres: the tape beside it with the saddle's range, the rider's leg at the
 // saddle. The engine gives every point; here they are only joined.
 import { usePage } from "../page/page-context";
-import type { Foot, Point, SideViewAnswer } from "../engine/wire-answers";
+import type { Foot, LegPose, Point, SideViewAnswer } from "../engine/wire-answers";
 import { tapeMarks } from "../figures/lengths";
 import { useWidth } from "./use-width";
 
@@ -16,11 +16,30 @@ const feet: Record<Foot, { heel: number; toe: number }> = {
 const air = 60;
 const tapeWidth = 90;
 
-export function SideView({ view, label }: { view: SideViewAnswer; label: string }) {
+/** So that the drawing keeps its size as the crank turns. */
+function highestKnee({ leg }: SideViewAnswer): number {
+  return leg !== null && "poses" in leg ? Math.max(...leg.poses.map(({ knee }) => knee.y)) : 0;
+}
+
+interface SideViewProps {
+  view: SideViewAnswer;
+  /** The leg on the pedal; null: the foot is on the ground, or there is no leg to draw. */
+  pose: LegPose | null;
+  label: string;
+}
+
+export function SideView({ view, pose, label }: SideViewProps) {
   const [place, width] = useWidth();
   const { figures, texts } = usePage();
 
-  const tops = [view.head.top.y, view.grip.y, view.saddle.highest?.y, view.saddle.lowest?.y, view.inseam_mm];
+  const tops = [
+    view.head.top.y,
+    view.grip.y,
+    view.saddle.highest?.y,
+    view.saddle.lowest?.y,
+    view.inseam_mm,
+    highestKnee(view),
+  ];
   const top = Math.max(...tops.map((y) => y ?? 0)) + air;
   const rear = view.rear_wheel.x - view.rear_wheel.radius - air - tapeWidth - air;
   const front = view.front_wheel.x + view.front_wheel.radius + air;
@@ -114,14 +133,15 @@ export function SideView({ view, label }: { view: SideViewAnswer; label: string 
         />
         <path
           class="crank"
-          d={line(view.bottom_bracket, {
-            x: view.bottom_bracket.x + view.crank_mm,
-            y: view.bottom_bracket.y,
-          })}
+          d={line(
+            view.bottom_bracket,
+            pose?.pedal ?? { x: view.bottom_bracket.x + view.crank_mm, y: view.bottom_bracket.y },
+          )}
           stroke-width={18 * scale}
         />
 
-        {drawnSaddle !== null && view.foot !== null && setting !== null && (
+        {pose !== null && <PedallingLeg pose={pose} line={line} x={x} y={y} scale={scale} />}
+        {pose === null && view.foot !== null && setting !== null && (
           <Leg hip={setting} foot={view.foot} x={x} y={y} scale={scale} />
         )}
         {drawnSaddle !== null && <SaddleShape at={drawnSaddle} x={x} y={y} scale={scale} />}
@@ -159,6 +179,35 @@ function SaddleShape({ at, ghost = false, x, y, scale }: PartProps & { at: Point
     `L${x(at.x + 115)} ${y(at.y - 8)}q${6 * scale} ${14 * scale} ${-14 * scale} ${14 * scale}` +
     `L${x(at.x - 20)} ${y(at.y - 44)}L${x(at.x - 85)} ${y(at.y - 40)}Z`;
   return <path class={ghost ? "saddle-ghost" : "saddle-shape"} d={path} />;
+}
+
+/** Thigh, shin and shoe as a linkage on the pedal. */
+function PedallingLeg({
+  pose,
+  line,
+  x,
+  y,
+  scale,
+}: PartProps & { pose: LegPose; line: (...points: Point[]) => string }) {
+  const { hip, knee, ankle, pedal } = pose;
+  const shoe =
+    `M${x(ankle.x - 42)} ${y(ankle.y - 40)}L${x(ankle.x - 32)} ${y(ankle.y + 20)}L${x(ankle.x + 34)} ${y(ankle.y + 14)}` +
+    `L${x(pedal.x + 45)} ${y(pedal.y + 44)}Q${x(pedal.x + 66)} ${y(pedal.y + 14)} ${x(pedal.x + 40)} ${y(pedal.y + 12)}` +
+    `L${x(pedal.x - 30)} ${y(pedal.y + 12)}Z`;
+  return (
+    <g>
+      <path class="leg" d={line(hip, knee, ankle)} stroke-width={64 * scale} />
+      <path class="shoe" d={shoe} />
+      <path
+        class="pedal"
+        d={line({ x: pedal.x - 40, y: pedal.y }, { x: pedal.x + 40, y: pedal.y })}
+        stroke-width={16 * scale}
+      />
+      {[hip, knee, ankle].map((joint, place) => (
+        <circle key={place} class="joint" cx={x(joint.x)} cy={y(joint.y)} r={9 * scale} />
+      ))}
+    </g>
+  );
 }
 
 function Leg({ hip, foot, x, y, scale }: PartProps & { hip: Point; foot: Foot }) {

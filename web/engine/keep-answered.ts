@@ -32,7 +32,11 @@ function follow(store: Store<PageState>, engine: Engine, question: Question): (s
     asked = key;
     clearTimeout(settling);
     if (posed === null) return;
-    if (question.settles === undefined) ask(posed);
-    else settling = setTimeout(() => ask(posed), question.settles);
+    if (question.settles === undefined) {
+      ask(posed);
+      return;
+    }
+    store.change(question.settles.meanwhile);
+    settling = setTimeout(() => ask(posed), question.settles.after);
   };
 }

@@ -35,7 +35,7 @@ export interface Question {
   pose: (state: PageState) => Posed | null;
   receive: (answer: object, posed: Posed) => Change<PageState>;
   /** Too long to work out at every keystroke: asked once the state has stood for so many milliseconds. */
-  settles?: number;
+  settles?: { after: number; meanwhile: Change<PageState> };
 }
 
 /** True where nothing of the rider is known yet, which is no mistake of anybody's. */
@@ -109,7 +109,11 @@ const changes: Question = {
     ...state,
     whatIf: { ...state.whatIf, answer: isRefusal(answer) ? null : (answer as ChangesAnswer) },
   }),
-  settles: 600,
+  settles: {
+    after: 600,
+    meanwhile: (state) =>
+      state.whatIf.answer === null ? state : { ...state, whatIf: { ...state.whatIf, answer: null } },
+  },
 };
 
 const sideView: Question = {

@@ -10,7 +10,15 @@ export interface Figures {
   length: (mm: number) => string;
   /** "49.5" without the unit, for pairs: "47 to 50.5 cm". */
   bareLength: (mm: number) => string;
+  /** A small difference, finer than a tape is read: "3 mm", "⅛ in". */
+  shift: (mm: number) => string;
   mass: (kg: number) => string;
+  metres: (value: number) => string;
+  speed: (kilometresPerHour: number) => string;
+  /** "31°". */
+  angle: (degrees: number) => string;
+  /** 0.43 is "43%". */
+  share: (ratio: number) => string;
   money: (amount: number, currency: string | null) => string;
   /** "3 March 2027". */
   day: (isoDate: string) => string;
@@ -33,7 +41,13 @@ export interface UnitSymbols {
   cm: string;
   in: string;
   kg: string;
+  mm: string;
+  m: string;
+  km_h: string;
 }
+
+/** What is less would be shown as no eighth of an inch at all. */
+const smallestEighth = 25.4 / 8;
 
 /** Making a form is slow and using it is not: make the figures once, and again when the unit changes. */
 export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {
@@ -44,6 +58,9 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
   const month = dateForm({ month: "long", year: "numeric" });
   const monthName = dateForm({ month: "long" });
 
+  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const percent = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
+
   const bareLength = (mm: number): string => lengthFigure(mm, unit, plain);
   return {
     locale,
@@ -51,6 +68,14 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     bareLength,
     number: (value) => plain.format(value),
     length: (mm) => bareLength(mm) + noBreak + symbols[unit],
+    shift: (mm) =>
+      unit === "in" && mm >= smallestEighth
+        ? bareLength(mm) + noBreak + symbols.in
+        : whole.format(mm) + noBreak + symbols.mm,
+    metres: (value) => plain.format(value) + noBreak + symbols.m,
+    speed: (kilometresPerHour) => whole.format(kilometresPerHour) + noBreak + symbols.km_h,
+    angle: (degrees) => `${whole.format(degrees)}°`,
+    share: (ratio) => percent.format(ratio),
     mass: (kg) => plain.format(kg) + noBreak + symbols.kg,
     money: moneyForm(locale),
     day: (isoDate) => day.format(dateOf(isoDate)),

@@ -5,12 +5,13 @@ interface FoldProps {
   title: ComponentChildren;
   more?: string;
   open?: boolean;
+  onFold?: (open: boolean) => void;
   children: ComponentChildren;
 }
 
-export function Fold({ title, more, open = false, children }: FoldProps) {
+export function Fold({ title, more, open = false, onFold, children }: FoldProps) {
   return (
-    <details class="fold" open={open}>
+    <details class="fold" open={open} onToggle={(event) => onFold?.(event.currentTarget.open)}>
       <summary>
         <span>
           {title}

@@ -1,8 +1,10 @@
 // Every word of the page, in English. Other languages say the same things in a file of the same shape.
 // Figures arrive here already in the reader's form; these functions only put sentences around them.
 import type { BikeKind, Brake, DateRange, Foot, MonthsOfFit, Stage, Verdict } from "../engine/wire-answers";
+import type { CheckFigures } from "../figures/check-figures";
 import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-requests";
 import { lengthOfUse } from "./english-durations";
+import { checkNames, checkWording, measureNames } from "./english-checks";
 import { problemWording } from "./english-problems";
 
 const grouped = new Intl.NumberFormat("en");
@@ -17,7 +19,7 @@ const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text
 export const english = {
   language: "en",
   name: "Saddlerule",
-  units: { cm: "cm", in: "in", kg: "kg" },
+  units: { cm: "cm", in: "in", kg: "kg", mm: "mm", m: "m", km_h: "km/h" },
   unitNames: { cm: "centimetres", in: "inches" } satisfies Record<TypedUnit, string>,
 
   navigation: {
@@ -59,7 +61,7 @@ export const english = {
     confidence: "On training wheels your rider is",
     confidences: { wary: "Wary", usual: "At ease", bold: "Bold" } satisfies Record<Confidence, string>,
 
-    more: "Age and height",
+    more: "Age, height and weight",
     moreWhy: "Not needed. With them, Saddlerule can tell how long a bike will last.",
     born: "Month of birth",
     month: "Month",
@@ -70,6 +72,8 @@ export const english = {
     girl: "Girl",
     boy: "Boy",
     stature: "Height, standing",
+    mass: "Weight (kg)",
+    massWhy: "For how heavy a bike may be. Left open, it is guessed from the age.",
     ridingFrom: {
       starting: "Will ride with confidence from",
       side_wheels: "Training wheels come off in",
@@ -181,17 +185,57 @@ export const english = {
       range.p50 === null ? "Not within eight years" : `Fits from about ${month(range.p50)}`,
     lastsThen: (months: MonthsOfFit): string => `then lasts ${lengthOfUse(months)}`,
     costPerMonth: (amount: string): string => `About ${amount} a month.`,
+    costRange: (low: string, high: string | null): string =>
+      high === null
+        ? `It may be as little as ${low} a month, or much more if it is outgrown soon.`
+        : `From ${low} if it lasts long to ${high} if it is outgrown early.`,
     otherKind: {
       balance: "It has no pedals.",
       pedal: "It has pedals: for later.",
     } satisfies Record<BikeKind, string>,
-    stops: (number: number): string => count(number, "warning", "warnings"),
-    looks: (number: number): string => count(number, "thing to look at", "things to look at"),
+  },
+
+  choosing: {
+    worthALook: "Worth a look",
     worth: {
       lasts_longest: "Lasts longest here",
       cheapest: "Costs least here",
       lightest: "Lightest here",
+      balance: "What lasts longer costs or weighs more",
+      nothing_to_compare: "Nothing known to compare it by",
     } as Partial<Record<string, string>>,
+    stops: (number: number): string => count(number, "warning", "warnings"),
+    looks: (number: number): string => count(number, "thing to look at", "things to look at"),
+    /** Why a bike is not put forward, where its verdict does not say it already. */
+    notOffered: {
+      check_stops: () => "Not put forward: see its warning first.",
+      beaten: (better: string | null) =>
+        `Not put forward: ${better ?? "another bike"} lasts as long, costs no more and weighs no more.`,
+      behind_in_order: () => "Fits, but others come first in the order you chose.",
+    } as Partial<Record<string, (better: string | null) => string>>,
+  },
+
+  whatIf: {
+    title: "What would change the answer",
+    busy: "Working it out …",
+    now: (first: string | null): string =>
+      first === null ? "No bike comes first as things are." : `As things are, ${first} comes first.`,
+    nothing: "Small changes of the reading or the budget change nothing.",
+    suppose: {
+      longer_reading: (by: string): string => `If the inside leg were ${by} longer`,
+      shorter_reading: (by: string): string => `If the inside leg were ${by} shorter`,
+      next_stage: {
+        gliding: "If your rider pushed with both feet",
+        side_wheels: "If your rider rode with training wheels",
+        starting: "If your rider rode alone",
+        riding: "If your rider rode with confidence",
+      } satisfies Record<Stage, string>,
+      higher_budget: (amount: string): string => `With up to ${amount} to spend`,
+      lower_budget: (amount: string): string => `With no more than ${amount} to spend`,
+    },
+    /** The words before and after the name of the bike. */
+    otherFirst: (supposed: string): [string, string] => [`${supposed}, `, " would come first."],
+    noneFirst: (supposed: string): string => `${supposed}, no bike would fit.`,
   },
 
   wishes: {
@@ -248,7 +292,13 @@ export const english = {
     aboveFloor: "above the floor",
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
-    resale: "The cost a month counts on selling it on for half its price.",
+    resale: (share: string): string =>
+      `It counts on ${share} of the price coming back when you sell it: an assumption, to be changed under “Filter and order”.`,
+    costGaps: {
+      no_price: "No cost a month: its price is not known.",
+      no_forecast: "No cost a month: nobody can say how long it lasts.",
+      fits_too_briefly: "No cost a month: it fits for too short a time.",
+    } as Partial<Record<string, string>>,
     foot: {
       flat: "Both feet reach the ground flat.",
       ball: "The balls of both feet reach the ground.",
@@ -301,16 +351,59 @@ export const english = {
     unknown: "not known",
     hidden: "Your wishes hide this bike from the rack.",
     gone: "This bike is no longer on the rack.",
-    checks: "Beyond the saddle",
+  },
+
+  /** The leg on the pedal. */
+  leg: {
+    where: "Foot",
+    onGround: "On the ground",
+    onPedal: "On the pedal",
+    turn: "Turn the crank",
+    /** For those who hear the slider: where the pedal is, and the knee with it. */
+    turned: (crank: string, knee: string): string => `Crank ${crank} from the top, knee bent by ${knee}`,
+    knee: (knee: string): string => `Knee bent by ${knee} here.`,
+    whole: (least: string, greatest: string): string => `Over a whole turn: from ${least} to ${greatest}.`,
+    adults: (low: string, high: string): string =>
+      `Trained adults ride with ${low} to ${high} at the lowest pedal. Only to give an idea: a new rider sits lower, feet on the ground.`,
+    adultShares: "Thigh and shin are drawn with an adult’s proportions.",
+    statureAssumed: "Your rider’s height is guessed from the inside leg.",
+    obstacles: {
+      figure_impossible: "The leg on the pedal cannot be drawn: one of the bike’s figures cannot be right.",
+      crank_reaches_floor:
+        "The leg on the pedal cannot be drawn: by the figures of this bike its crank would strike the floor.",
+      saddle_below_bottom_bracket:
+        "The leg on the pedal cannot be drawn: the saddle would stand below the pedals’ axle.",
+      pedal_out_of_reach: "At this saddle height the leg does not reach the pedal at its lowest.",
+      leg_cannot_fold: "At this saddle height there is no room for the leg with the pedal at its highest.",
+    } as Partial<Record<string, string>>,
+    obstacle: "The leg on the pedal cannot be drawn for this bike.",
+  },
+
+  checks: {
+    title: "Beyond the saddle",
     noDoubts: "Nothing speaks against it, as far as it was measured.",
-    checksUnknown: (number: number): string => `${number} not known: see what to measure`,
-    checksFine: (number: number): string => `${number} fine`,
-    checkStates: {
-      ok: "Fine",
-      look: "Look closer",
-      stop: "Stop and think",
-      unknown: "Not known",
+    fine: (number: number): string => `${number} fine`,
+    notMeasured: (what: string[]): string => `Not measured: ${what.join(", ")}`,
+    wouldTell: (what: string, checks: string[]): string => `${upperFirst(what)}, for: ${checks.join(", ")}.`,
+    states: { ok: "fine", look: "look closer", stop: "stop and think", unknown: "not known" },
+    names: checkNames,
+    measure: measureNames,
+    wording: checkWording,
+    fallback: (why: string): string => `${upperFirst(why)}.`,
+    basis: {
+      measured: null,
+      estimated_rider_mass: "The rider’s weight is a guess from the age.",
+      estimated_stature: "The rider’s height is a guess from the inside leg.",
     },
+    limits: ({ limit, limit_low, limit_high }: CheckFigures): string | null =>
+      limit !== undefined
+        ? `Limit: ${limit}.`
+        : limit_low !== undefined && limit_high !== undefined
+          ? `Usual: ${limit_low} to ${limit_high}.`
+          : null,
+    source: (source: string): string => `Source: ${source}.`,
+    riderMassGuessed: "Your rider’s weight is not known here.",
+    typeRiderMass: "Type your rider’s weight",
   },
 
   growth: {

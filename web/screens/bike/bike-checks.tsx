@@ -1,42 +1,106 @@
 // Checks beyond the saddle: those that ask for a look stand open, the rest is folded away.
 import type { Check, CheckState } from "../../engine/wire-answers";
+import { checkFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
+import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
+import { went } from "../../state/screen-changes";
 
-export function BikeChecks({ checks }: { checks: Check[] }) {
+export function BikeChecks({ checks, weighed }: { checks: Check[]; weighed: boolean }) {
   const { texts } = usePage();
   if (checks.length === 0) return null;
   const inState = (state: CheckState): Check[] => checks.filter((check) => check.state === state);
   const toRead = [...inState("stop"), ...inState("look")];
+  const fine = inState("ok");
   return (
     <section class="sheet stack">
-      <h3>{texts.bike.checks}</h3>
-      {toRead.length === 0 ? <p>{texts.bike.noDoubts}</p> : <CheckLines checks={toRead} />}
-      <FoldedChecks title={texts.bike.checksUnknown} checks={inState("unknown")} />
-      <FoldedChecks title={texts.bike.checksFine} checks={inState("ok")} />
+      <h3>{texts.checks.title}</h3>
+      {toRead.length === 0 ? <p>{texts.checks.noDoubts}</p> : <CheckLines checks={toRead} />}
+      {!weighed && checks.some(restsOnRiderMass) && <WeighTheRider />}
+      <NotMeasured checks={inState("unknown")} />
+      {fine.length > 0 && (
+        <Fold title={texts.checks.fine(fine.length)}>
+          <CheckLines checks={fine} />
+        </Fold>
+      )}
     </section>
   );
 }
 
-function FoldedChecks({ title, checks }: { title: (number: number) => string; checks: Check[] }) {
-  if (checks.length === 0) return null;
-  return (
-    <Fold title={title(checks.length)}>
-      <CheckLines checks={checks} />
-    </Fold>
-  );
+function restsOnRiderMass({ basis, to_measure }: Check): boolean {
+  return basis === "estimated_rider_mass" || to_measure.includes("rider.mass_kg");
 }
 
 function CheckLines({ checks }: { checks: Check[] }) {
-  const { texts } = usePage();
   return (
-    <ul class="notes">
+    <ul class="checks">
       {checks.map((check) => (
-        <li key={check.what}>
-          <strong>{texts.bike.checkStates[check.state]}</strong>: {check.why}.
-          <span class="soft"> ({check.source})</span>
-        </li>
+        <CheckLine key={check.what} check={check} />
       ))}
     </ul>
+  );
+}
+
+function CheckLine({ check }: { check: Check }) {
+  const { texts, figures } = usePage();
+  const { states, names, wording, basis, fallback, limits, source } = texts.checks;
+  const inForm = checkFigures(figures, check);
+  const sentence = wording[check.code]?.(inForm) ?? fallback(check.why);
+  const small = [basis[check.basis], limits(inForm), source(check.source)].filter((part) => part !== null);
+  return (
+    <li class={`check ${check.state}`}>
+      <CheckSign state={check.state} />
+      <div>
+        <p>
+          <strong>
+            {names[check.what] ?? check.what}: {states[check.state]}.
+          </strong>{" "}
+          {sentence}
+        </p>
+        <p class="soft">{small.join(" ")}</p>
+      </div>
+    </li>
+  );
+}
+
+function WeighTheRider() {
+  const { texts, change } = usePage();
+  return (
+    <div>
+      <p class="soft">{texts.checks.riderMassGuessed}</p>
+      <button type="button" class="plain-link" onClick={() => change(went({ name: "rider", at: "mass" }))}>
+        {texts.checks.typeRiderMass}
+      </button>
+    </div>
+  );
+}
+
+/** One line for all that nobody measured; unfolded, what each of it would tell. */
+function NotMeasured({ checks }: { checks: Check[] }) {
+  const { texts } = usePage();
+  const fields = [...new Set(checks.flatMap((check) => check.to_measure))];
+  const unasked = checks.filter((check) => check.to_measure.length === 0);
+  if (checks.length === 0) return null;
+  const { measure, names, wouldTell, fallback } = texts.checks;
+  const inWords = (field: string): string => measure[field] ?? field;
+  return (
+    <Fold title={texts.checks.notMeasured(fields.map(inWords))}>
+      <ul class="notes">
+        {fields.map((field) => {
+          const told = checks.filter((check) => check.to_measure.includes(field));
+          return (
+            <li key={field}>
+              {wouldTell(
+                inWords(field),
+                told.map((check) => names[check.what] ?? check.what),
+              )}
+            </li>
+          );
+        })}
+        {unasked.map((check) => (
+          <li key={check.what}>{fallback(check.why)}</li>
+        ))}
+      </ul>
+    </Fold>
   );
 }

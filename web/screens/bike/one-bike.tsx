@@ -5,11 +5,13 @@ import { Cautions } from "../../parts/cautions";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
-import { Worths } from "../rack/worths";
+import { Choosing } from "../rack/choosing";
+import { namedBike } from "../rack/rack-bikes";
 import type { PageState } from "../../state/page-state";
+import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { VerdictLine } from "../rack/verdict-line";
-import { lastingWords } from "../rack/verdict-words";
+import { costWords, lastingWords } from "../rack/verdict-words";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
@@ -57,7 +59,8 @@ interface JudgedProps {
 
 function Judged({ state, judged, facts }: JudgedProps) {
   const { texts, figures } = usePage();
-  const lasting = lastingWords(texts, figures, judged);
+  const lasting = lastingWords(texts, figures, judged, { cost: false });
+  const costing = costWords(texts, figures, judged, shareOfPercent(state.wants.resalePercent));
   const { sideView, forecast } = state.bike;
   return (
     <>
@@ -68,13 +71,13 @@ function Judged({ state, judged, facts }: JudgedProps) {
         </p>
         <VerdictLine bike={judged} />
         {lasting !== null && <p>{lasting}</p>}
-        {judged.cost_per_month !== null && <p class="soft">{texts.bike.resale}</p>}
-        <Worths bike={judged} />
+        {costing.length > 0 && <p>{costing.join(" ")}</p>}
+        <Choosing bike={judged} beatenBy={namedBike(state, judged.standing?.beaten_by)} />
         <Notes notes={judged.notes ?? []} />
         <Setting judged={judged} />
       </section>
-      {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} />}
-      <BikeChecks checks={judged.checks ?? []} />
+      {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
+      <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
       <BikeGrowth judged={judged} forecast={forecast} />
       {facts !== null && <BikeFactsTable facts={facts} />}
     </>

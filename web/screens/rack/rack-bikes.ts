@@ -1,5 +1,5 @@
 // The bikes of the rack: judged ones in the engine's order, or, before there is a rider, those of the list as they are.
-import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
+import type { BikeFacts, JudgedBike, NamedBike } from "../../engine/wire-answers";
 import type { PageState } from "../../state/page-state";
 
 export interface RackBike extends Pick<
@@ -43,4 +43,12 @@ function listedOnRack(bike: BikeFacts | undefined): RackBike | null {
         span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
         judged: null,
       };
+}
+
+/** A bike by its id: of the list, or taped by the family. */
+export function namedBike({ list, tape }: PageState, id: string | undefined): NamedBike | null {
+  if (id === undefined) return null;
+  const listed = list.loaded?.bikes.find((bike) => bike.id === id);
+  const kept = tape.kept.find((bike) => bike.id === id);
+  return listed ?? (kept === undefined ? null : { id, name: kept.bike.name });
 }

@@ -1,15 +1,22 @@
 // One bike on the rack: seen as a span first, then told in words.
 import type { HeightScale } from "../../drawings/height-scale";
 import { SpanBar } from "../../drawings/span-bar";
+import type { NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { went } from "../../state/screen-changes";
+import { Choosing } from "./choosing";
 import type { RackBike } from "./rack-bikes";
-import { Worths } from "./worths";
 import { VerdictLine } from "./verdict-line";
 import { lastingWords } from "./verdict-words";
 
-export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale }) {
+interface RackRowProps {
+  bike: RackBike;
+  beatenBy: NamedBike | null;
+  scale: HeightScale;
+}
+
+export function RackRow({ bike, beatenBy, scale }: RackRowProps) {
   const { texts, figures, change } = usePage();
   const { judged } = bike;
   const lasting = judged === null ? null : lastingWords(texts, figures, judged);
@@ -47,7 +54,7 @@ export function RackRow({ bike, scale }: { bike: RackBike; scale: HeightScale })
       />
       {judged !== null && <VerdictLine bike={judged} />}
       {lasting !== null && <p class="soft">{lasting}</p>}
-      {judged !== null && <Worths bike={judged} />}
+      {judged !== null && <Choosing bike={judged} beatenBy={beatenBy} />}
     </article>
   );
 }

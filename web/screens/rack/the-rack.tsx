@@ -12,8 +12,9 @@ import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
-import { rackBikes } from "./rack-bikes";
+import { namedBike, rackBikes } from "./rack-bikes";
 import { RackWishes } from "./rack-wishes";
+import { WhatIf } from "./what-if";
 
 /** Shown where nothing is known yet: from the smallest balance bike to the largest child's bike. */
 const usualHeights = { low: 300, high: 900 };
@@ -61,7 +62,10 @@ export function TheRack({ state }: { state: PageState }) {
             {texts.rack.toRider}
           </button>
         ) : (
-          <RackWishes state={state} leftOut={answer.left_out_counts} />
+          <>
+            <RackWishes state={state} leftOut={answer.left_out_counts} />
+            <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
+          </>
         )}
         <p class="soft ending">{texts.rack.key}</p>
       </div>
@@ -80,7 +84,17 @@ export function TheRack({ state }: { state: PageState }) {
             keyOf={(bike) => bike.id}
             onNear={near}
           >
-            {(bike) => (bike === null ? <RowRoom /> : <RackRow bike={bike} scale={scale} />)}
+            {(bike) =>
+              bike === null ? (
+                <RowRoom />
+              ) : (
+                <RackRow
+                  bike={bike}
+                  beatenBy={namedBike(state, bike.judged?.standing?.beaten_by)}
+                  scale={scale}
+                />
+              )
+            }
           </LongList>
         </div>
       </div>

@@ -52,7 +52,12 @@ export function cautionWords(texts: Texts, figures: Figures, bike: JudgedBike): 
 }
 
 /** How long it lasts, from when, and what that costs; null where there is nothing to say. */
-export function lastingWords(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
+export function lastingWords(
+  texts: Texts,
+  figures: Figures,
+  bike: JudgedBike,
+  told = { cost: true },
+): string | null {
   const { fits_from: from, months_of_fit: months, cost_per_month: cost, verdict } = bike;
   if (verdict === "outgrown") return null;
   const parts: string[] = [];
@@ -61,7 +66,26 @@ export function lastingWords(texts: Texts, figures: Figures, bike: JudgedBike): 
     parts.push(parts.length === 0 ? texts.verdict.lasts(months) : texts.verdict.lastsThen(months));
   }
   const lasting = parts.length === 0 ? null : `${parts.join(", ")}.`;
-  const costing = cost === null ? null : texts.verdict.costPerMonth(figures.money(cost, bike.currency));
+  const costing =
+    cost === null || !told.cost ? null : texts.verdict.costPerMonth(figures.money(cost, bike.currency));
   const sentences = [lasting, costing].filter((sentence) => sentence !== null);
   return sentences.length === 0 ? null : sentences.join(" ");
+}
+
+/** What it costs a month and how far that may differ; or why there is no figure. */
+export function costWords(texts: Texts, figures: Figures, bike: JudgedBike, share: number | null): string[] {
+  const { cost_per_month: cost, cost_per_month_range: range, cost_gap: gap, currency, verdict } = bike;
+  if (verdict === "outgrown") return [];
+  const money = (amount: number): string => figures.money(amount, currency);
+  if (cost === null) {
+    const why = gap === undefined ? undefined : texts.bike.costGaps[gap];
+    return why === undefined ? [] : [why];
+  }
+  return [
+    texts.verdict.costPerMonth(money(cost)),
+    range === undefined
+      ? null
+      : texts.verdict.costRange(money(range.low), range.high === null ? null : money(range.high)),
+    share === null ? null : texts.bike.resale(figures.share(share)),
+  ].filter((sentence) => sentence !== null);
 }

@@ -3,9 +3,10 @@ import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
 import { worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
-import { movesOn } from "../../state/request-building";
+import { movesOn, plainNumber } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState } from "../../state/page-state";
+import type { Texts } from "../../texts/en";
 
 const oldestRider = 18;
 const yearsAhead = 4;
@@ -15,6 +16,17 @@ function yearsFrom(first: number, count: number, step: 1 | -1): string[] {
   return Array.from({ length: count }, (_, place) => String(first + step * place));
 }
 
+/** Somebody came here to type the weight. */
+export function asksForMass({ screen }: PageState): boolean {
+  return screen.name === "rider" && screen.at === "mass";
+}
+
+function massProblemOf({ rider, judged }: PageState, texts: Texts): string | null {
+  if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
+  const { refusal } = judged;
+  return refusal?.where.startsWith("rider.mass") === true ? worded(texts, refusal) : null;
+}
+
 export function RiderMore({ state }: { state: PageState }) {
   const { texts, change } = usePage();
   const { rider, today } = state;
@@ -22,6 +34,7 @@ export function RiderMore({ state }: { state: PageState }) {
   const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
   const { refusal } = state.judged;
   const statureProblem = refusal?.where.startsWith("rider.stature") === true ? worded(texts, refusal) : null;
+  const massProblem = massProblemOf(state, texts);
   return (
     <div class="stack">
       <p class="soft">{texts.rider.moreWhy}</p>
@@ -49,6 +62,15 @@ export function RiderMore({ state }: { state: PageState }) {
         text={rider.stature.text}
         problem={statureProblem}
         onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
+      />
+      <TextField
+        id="rider-mass"
+        label={texts.rider.mass}
+        hint={texts.rider.massWhy}
+        text={rider.massKg}
+        problem={massProblem}
+        asked={asksForMass(state)}
+        onType={(massKg) => change(riderSaid({ massKg }))}
       />
       {movesOn(rider) && (
         <MonthField

@@ -11,7 +11,7 @@ import type { Stage } from "../../engine/wire-answers";
 import type { Confidence } from "../../engine/wire-requests";
 import { EarlierReadings, TodaysReadings } from "./rider-readings";
 import { MeasuringSteps } from "./measuring-steps";
-import { RiderMore } from "./rider-more";
+import { asksForMass, RiderMore } from "./rider-more";
 import { WindowResult } from "./window-result";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
@@ -65,7 +65,7 @@ export function TheRider({ state }: { state: PageState }) {
         )}
 
         <section class="sheet">
-          <Fold title={texts.rider.more} more={`(${texts.optional})`}>
+          <Fold title={texts.rider.more} more={`(${texts.optional})`} open={asksForMass(state)}>
             <RiderMore state={state} />
           </Fold>
         </section>

@@ -1,0 +1,69 @@
+// What would change the answer: the smallest change of reading, stage or budget that puts another bike first.
+import type { AnswerChange } from "../../engine/wire-answers";
+import type { Figures } from "../../figures/format-figures";
+import { usePage } from "../../page/page-context";
+import { Fold } from "../../parts/fold";
+import type { PageState } from "../../state/page-state";
+import { went, whatIfUnfolded } from "../../state/screen-changes";
+import type { Texts } from "../../texts/en";
+
+export function WhatIf({ state, currency }: { state: PageState; currency: string | null }) {
+  const { texts, change } = usePage();
+  const { open, answer } = state.whatIf;
+  return (
+    <div class="what-if">
+      <Fold title={texts.whatIf.title} open={open} onFold={(unfolded) => change(whatIfUnfolded(unfolded))}>
+        {answer === null ? (
+          <p role="status">{texts.whatIf.busy}</p>
+        ) : (
+          <>
+            <p>{texts.whatIf.now(answer.first?.name ?? null)}</p>
+            {answer.changes.length === 0 && <p>{texts.whatIf.nothing}</p>}
+            <ul class="notes">
+              {answer.changes.map((one) => (
+                <li key={one.kind}>
+                  <ChangeLine one={one} currency={currency} />
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+      </Fold>
+    </div>
+  );
+}
+
+function ChangeLine({ one, currency }: { one: AnswerChange; currency: string | null }) {
+  const { texts, figures, change } = usePage();
+  const { first } = one;
+  const supposed = supposition(texts, figures, one, currency);
+  if (first === null) return <>{texts.whatIf.noneFirst(supposed)}</>;
+  const [before, after] = texts.whatIf.otherFirst(supposed);
+  return (
+    <>
+      {before}
+      <button
+        type="button"
+        class="plain-link in-text"
+        onClick={() => change(went({ name: "bike", id: first.id }))}
+      >
+        {first.name}
+      </button>
+      {after}
+    </>
+  );
+}
+
+function supposition(texts: Texts, figures: Figures, one: AnswerChange, currency: string | null): string {
+  const { suppose } = texts.whatIf;
+  switch (one.kind) {
+    case "longer_reading":
+    case "shorter_reading":
+      return suppose[one.kind](figures.shift(Math.abs(one.reading_shift_mm)));
+    case "next_stage":
+      return suppose.next_stage[one.stage];
+    case "higher_budget":
+    case "lower_budget":
+      return suppose[one.kind](figures.money(one.budget, currency));
+  }
+}
