@@ -51,11 +51,50 @@ const engine = await openEngine(readOrStop(options.wasm ?? builtWasm, "the engin
 const file = options.catalogue === undefined ? undefined : readOrStop(options.catalogue, "the list");
 const request = readOrStop(0, "the request").toString("utf8");
 
+/**
+ * The requests of an array as texts of their own, or null where there is no well-formed array. They are asked one at a
+ * time, since answers about long lists are large.
+ */
+function requestsIn(text) {
+  try {
+    if (!Array.isArray(JSON.parse(text))) return null;
+  } catch {
+    return null; // the engine says what is wrong, and where
+  }
+  const requests = [];
+  let depth = 0;
+  let start = 0;
+  for (const match of text.matchAll(/"(?:[^"\\]|\\.)*"|[[\]{},]/gs)) {
+    const token = match[0];
+    if (token === "[" || token === "{") {
+      if (++depth === 1) start = match.index + 1;
+    } else if ((token === "]" || token === "}") && --depth > 0) {
+      continue;
+    } else if (token === "]" || (token === "," && depth === 1)) {
+      requests.push(text.slice(start, match.index));
+      start = match.index + 1;
+    }
+  }
+  return requests.length === 1 && requests[0].trim() === "" ? [] : requests;
+}
+
 // A list that cannot be loaded is the answer to everything that was asked about it. Where it can, a `load` among the
 // requests loads the same file once more, and so prints what was set aside.
 const loaded = file ? engine.ask({ do: "load" }, file) : {};
-const answered = engine.ask(request, file);
-const answer = !loaded.error ? answered : Array.isArray(answered) ? answered.map(() => loaded) : loaded;
+let refused = false;
 
-process.stdout.write(JSON.stringify(answer, null, 2) + "\n");
-process.exitCode = [answer].flat().some((one) => one.error !== undefined) ? 1 : 0;
+function answerTo(one) {
+  const answer = loaded.error ? loaded : engine.ask(one, file);
+  refused ||= answer.error !== undefined;
+  return JSON.stringify(answer, null, 2);
+}
+
+const requests = requestsIn(request);
+if (requests === null) {
+  process.stdout.write(answerTo(request) + "\n");
+} else {
+  process.stdout.write("[");
+  requests.forEach((one, place) => process.stdout.write((place > 0 ? ",\n" : "\n") + answerTo(one)));
+  process.stdout.write("\n]\n");
+}
+process.exitCode = refused ? 1 : 0;

@@ -40,6 +40,9 @@ constexpr WireName<Detail> detail_names[] = {
     {"brief", Detail::brief},
 };
 
+/// Requests are not lists of bikes, but many may come in one array.
+constexpr JsonLimits request_limits{.depth = 32, .text_length = 2000, .values = 500'000};
+
 const auto possible_place = *ClosedRange<double>::between(0.0, 1e6);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
 
@@ -194,7 +197,7 @@ std::string Engine::answer(std::string_view request, std::string_view file) {
                              .figures = {{"byte", std::to_string(ill_formed + 1)}},
                              .where = {},
                              .position = {}});
-    const auto read = read_json(request, JsonLimits{.depth = 32, .text_length = 2000});
+    const auto read = read_json(request, request_limits);
     if (!read)
         return error_answer(read.problem());
     if (read->kind != JsonValue::Kind::array)

@@ -17,7 +17,9 @@ const slowdown = 4;
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 const makeList = (bikes) =>
-  execFileSync(process.execPath, [join(root, "tests/support/make-list.mjs"), String(bikes)], { maxBuffer: 1 << 26 });
+  execFileSync(process.execPath, [join(root, "tests/support/make-list.mjs"), String(bikes)], {
+    maxBuffer: 1 << 26,
+  });
 
 const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
 const thousand = join(folder, "thousand.json");
@@ -27,7 +29,9 @@ let failed = false;
 function report(what, value, limit, unit) {
   const within = value <= limit;
   failed ||= !within;
-  console.log(`${what.padEnd(72)} ${value.toFixed(0).padStart(8)} ${unit}  (limit ${limit}${within ? "" : ", EXCEEDED"})`);
+  console.log(
+    `${what.padEnd(72)} ${value.toFixed(0).padStart(8)} ${unit}  (limit ${limit}${within ? "" : ", EXCEEDED"})`,
+  );
 }
 
 /** From a change made in the page to the frame that shows it, by the page's own clock. */
@@ -133,11 +137,21 @@ try {
   }
   report("opening the file to a usable page, 4x slowdown", median(openings), 1500, "ms");
   for (const [name, measured] of Object.entries(times)) {
-    report(`choosing a list of 1,000 bikes to a ranked rack, ${name}, 4x slowdown`, median(measured.map(({ list }) => list)), 1000, "ms");
+    report(
+      `choosing a list of 1,000 bikes to a ranked rack, ${name}, 4x slowdown`,
+      median(measured.map(({ list }) => list)),
+      1000,
+      "ms",
+    );
     const redraw = median(measured.map((times) => times.redraw));
     report(`changing the reading to a redrawn rack of 1,000, ${name}, 4x slowdown`, redraw, 100, "ms");
   }
-  report("memory of the engine after loading and judging 20,000 bikes", await heapForTwentyThousand(), 64, "MiB");
+  report(
+    "memory of the engine after loading and judging 20,000 bikes",
+    await heapForTwentyThousand(),
+    64,
+    "MiB",
+  );
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });

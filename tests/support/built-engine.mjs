@@ -15,7 +15,11 @@ export const openBuiltEngine = () => openEngine(readFileSync(wasmFile));
 
 /** Runs ask.mjs as a shell would. */
 export function askFromShell(stdin, ...args) {
-  const run = spawnSync(process.execPath, [join(root, "wasm-bindings/ask.mjs"), ...args], { input: stdin, encoding: "utf8" });
+  const run = spawnSync(process.execPath, [join(root, "wasm-bindings/ask.mjs"), ...args], {
+    input: stdin,
+    encoding: "utf8",
+    maxBuffer: 1 << 30,
+  });
   return { status: run.status, stdout: run.stdout, stderr: run.stderr };
 }
 
@@ -26,7 +30,10 @@ export function askNatively(request, catalogue) {
     const file = join(folder, "request.json");
     writeFileSync(file, typeof request === "string" ? request : JSON.stringify(request));
     const program = join(root, "build/native/tests/native_ask");
-    return execFileSync(program, catalogue ? [file, catalogue] : [file], { encoding: "utf8", maxBuffer: 1 << 28 });
+    return execFileSync(program, catalogue ? [file, catalogue] : [file], {
+      encoding: "utf8",
+      maxBuffer: 1 << 28,
+    });
   } finally {
     rmSync(folder, { recursive: true });
   }

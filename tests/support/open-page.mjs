@@ -32,7 +32,8 @@ export async function openPage(browser, viewport, { now, ...options } = {}) {
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
   page.on("request", (request) => {
-    if (request.url() !== pageAddress && !request.url().startsWith("data:")) faults.push(`request: ${request.url()}`);
+    if (request.url() !== pageAddress && !request.url().startsWith("data:"))
+      faults.push(`request: ${request.url()}`);
   });
   await page.goto(pageAddress);
   await page.getByRole("heading", { name: "The rider" }).waitFor();

@@ -18,11 +18,49 @@ test("one request is answered by one answer, exit 0", () => {
 });
 
 test("an array is answered by an array; one refusal among them is exit 1", () => {
-  const run = askFromShell(JSON.stringify([request, { do: "assess" }]), "--catalogue", sample("loan-shed.json"));
+  const run = askFromShell(
+    JSON.stringify([request, { do: "assess" }]),
+    "--catalogue",
+    sample("loan-shed.json"),
+  );
   assert.equal(run.status, 1);
   const answers = JSON.parse(run.stdout);
   assert.equal(answers[0].error, undefined);
   assert.ok(answers[1].error.problem);
+});
+
+test("a batch is split at its own commas, whatever stands inside the requests", () => {
+  const name = 'tricky ", [ ] { } \\" name';
+  const odd = { ...request, taped: [{ id: "t", name, saddle_lowest: 48, saddle_highest: 60 }] };
+  const run = askFromShell(` [ ${JSON.stringify(odd, null, 1)} ,{"do":"about"},\n${JSON.stringify(odd)}]\n`);
+  assert.equal(run.status, 0, run.stdout);
+  const answers = JSON.parse(run.stdout);
+  assert.equal(answers.length, 3);
+  assert.equal(answers[0].bikes[0].name, name);
+  assert.deepEqual(answers[2], answers[0]);
+  assert.ok(answers[1].version);
+  assert.deepEqual(JSON.parse(askFromShell(" [ ] ").stdout), []);
+});
+
+test("an array that is broken, or holds an impossible figure, is refused as a whole or in its place", () => {
+  const broken = askFromShell('[{"do":"about"},{"do":]');
+  assert.equal(broken.status, 1);
+  assert.ok(JSON.parse(broken.stdout).error.line);
+  const impossible = askFromShell('[{"do":"about"},{"do":"forecast","months":1e999}]');
+  assert.equal(impossible.status, 1);
+  assert.ok(JSON.parse(impossible.stdout)[1].error);
+});
+
+test("a thousand riders in one batch are answered", () => {
+  const riders = Array.from({ length: 1000 }, (_, i) => ({
+    ...request,
+    rider: { ...request.rider, readings: [{ on: "2026-11-20", inseam_mm: 400 + i / 4 }] },
+  }));
+  const run = askFromShell(JSON.stringify(riders), "--catalogue", sample("loan-shed.json"));
+  assert.equal(run.status, 0, run.stderr);
+  const answers = JSON.parse(run.stdout);
+  assert.equal(answers.length, 1000);
+  assert.ok(answers.every((answer) => answer.bikes.length === 40));
 });
 
 test("without a list there are no bikes, and the window and wheel sizes all the same", () => {
@@ -54,7 +92,12 @@ test("a load among the requests says what was set aside", () => {
 });
 
 test("wrong usage is exit 2, with the usage on standard error", () => {
-  for (const args of [["--catalog", "x"], ["--catalogue", "/no/such/file"], ["surplus"], ["--wasm", "/no/such/file"]]) {
+  for (const args of [
+    ["--catalog", "x"],
+    ["--catalogue", "/no/such/file"],
+    ["surplus"],
+    ["--wasm", "/no/such/file"],
+  ]) {
     const run = askFromShell("{}", ...args);
     assert.equal(run.status, 2, args.join(" "));
     assert.match(run.stderr, /usage: node ask\.mjs/);

@@ -14,9 +14,15 @@ test("the module exports the functions of the list and imports nothing but two h
   const listed = readFileSync(join(root, "wasm-bindings/exported-functions.txt"), "utf8").trim().split("\n");
   const exported = WebAssembly.Module.exports(module).map((entry) => entry.name);
   for (const name of listed) assert.ok(exported.includes(name.slice(1)), `${name} is exported`);
-  assert.deepEqual(exported.filter((name) => name.startsWith("saddlerule_")).sort(), listed.map((name) => name.slice(1)).sort());
+  assert.deepEqual(
+    exported.filter((name) => name.startsWith("saddlerule_")).sort(),
+    listed.map((name) => name.slice(1)).sort(),
+  );
   const imported = WebAssembly.Module.imports(module).map((entry) => `${entry.module}.${entry.name}`);
-  assert.deepEqual(imported.sort(), ["env.emscripten_notify_memory_growth", "wasi_snapshot_preview1.proc_exit"]);
+  assert.deepEqual(imported.sort(), [
+    "env.emscripten_notify_memory_growth",
+    "wasi_snapshot_preview1.proc_exit",
+  ]);
 });
 
 test("a list stays loaded from call to call", async () => {
@@ -31,7 +37,11 @@ test("a file that cannot be read leaves the list as it was", async () => {
   const engine = await openBuiltEngine();
   engine.ask({ do: "load" }, readFileSync(sample("loan-shed.json")));
   const before = engine.ask(assess);
-  for (const bytes of [new Uint8Array(0), new TextEncoder().encode('{"format": '), new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])]) {
+  for (const bytes of [
+    new Uint8Array(0),
+    new TextEncoder().encode('{"format": '),
+    new Uint8Array([0x50, 0x4b, 3, 4, 0, 0]),
+  ]) {
     const answer = engine.ask({ do: "load" }, bytes);
     assert.ok(answer.error.problem.length > 10);
     assert.deepEqual(engine.ask(assess), before);
@@ -47,13 +57,26 @@ test("a file of more than 8 MiB is refused by its size", async () => {
 test("text of every script goes in and comes out unchanged", async () => {
   const engine = await openBuiltEngine();
   const name = "Leihrad 7 – grün 🚲 דו־גלגלי <b>&";
-  const answer = engine.ask({ ...assess, taped: [{ id: "x", name, saddle_lowest: 48, saddle_highest: 60 }], taped_units: "cm" });
+  const answer = engine.ask({
+    ...assess,
+    taped: [{ id: "x", name, saddle_lowest: 48, saddle_highest: 60 }],
+    taped_units: "cm",
+  });
   assert.equal(answer.bikes[0].name, name);
 });
 
 test("after an error the next call works", async () => {
   const engine = await openBuiltEngine();
-  for (const request of ["", "nonsense", "[", "null", "{}", { do: "fly" }, { do: "assess" }, { ...assess, today: "soon" }]) {
+  for (const request of [
+    "",
+    "nonsense",
+    "[",
+    "null",
+    "{}",
+    { do: "fly" },
+    { do: "assess" },
+    { ...assess, today: "soon" },
+  ]) {
     assert.ok(engine.ask(request).error, JSON.stringify(request));
     assert.equal(engine.ask({ do: "about" }).error, undefined);
   }

@@ -29,8 +29,16 @@ const list = (bikes) =>
 const broken = {
   "an empty file": ["empty.json", "", /empty/i],
   "a file cut off": ["cut.json", list([bike("one")]).slice(0, -5), /line 1/i],
-  "a picture": ["picture.json", Buffer.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0]), /picture|image/i],
-  "a spreadsheet": ["sheet.xlsx", Buffer.from("PK\u0003\u0004\u0014\0\u0006\0" + "\0".repeat(22) + "[Content_Types].xml xl/workbook.xml"), /spreadsheet/i],
+  "a picture": [
+    "picture.json",
+    Buffer.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0]),
+    /picture|image/i,
+  ],
+  "a spreadsheet": [
+    "sheet.xlsx",
+    Buffer.from("PK\u0003\u0004\u0014\0\u0006\0" + "\0".repeat(22) + "[Content_Types].xml xl/workbook.xml"),
+    /spreadsheet/i,
+  ],
   "another encoding": ["latin.json", Buffer.from(list([bike("Gr\u00fcn")]), "latin1"), /UTF-8/],
   "NaN for a figure": ["nan.json", list([bike("one")]).replace("48", "NaN"), /NaN/],
   "ten thousand levels": ["deep.json", "[".repeat(10000), /level|deep|nest/i],
@@ -69,7 +77,10 @@ test("markup in a name is text", async () => {
 
 test("bikes set aside are shown with their place, their reason and what stands in the file", async () => {
   const { page, close } = await openPage(browser, screens.phone);
-  await openList(page, file("half.json", list([bike("good"), { name: "upside down", saddle_lowest: 49.5, saddle_highest: 36 }])));
+  await openList(
+    page,
+    file("half.json", list([bike("good"), { name: "upside down", saddle_lowest: 49.5, saddle_highest: 36 }])),
+  );
   await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
   const shown = await shownText(page);
   assert.match(shown, /upside down/);

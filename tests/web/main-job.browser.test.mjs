@@ -54,7 +54,14 @@ for (const [name, viewport] of Object.entries(screens)) {
     assert.match(said, /Fits now/);
     assert.match(said, /Saddle at 19½ in/);
     assert.ok(fitting.length > 3);
-    const counted = Number(/(\d+) fit now/.exec(await page.getByText(/\d+ fit now/).first().textContent())[1]);
+    const counted = Number(
+      /(\d+) fit now/.exec(
+        await page
+          .getByText(/\d+ fit now/)
+          .first()
+          .textContent(),
+      )[1],
+    );
     assert.equal(counted, bikes.filter((bike) => bike.verdict === "fits_now").length);
 
     await first.getByRole("button", { name: bikes[0].name }).click();
@@ -95,7 +102,10 @@ test("changing the way a child rides changes window and verdicts, and says so al
 test("a reading in the wrong unit is questioned and not refused", async () => {
   const { page, faults, close } = await openPage(browser, screens.phone);
   await typeReading(page, "495", "centimetres");
-  await page.getByText(/hard to believe|millimetres/i).first().waitFor();
+  await page
+    .getByText(/hard to believe|millimetres/i)
+    .first()
+    .waitFor();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("forty");
   await page.getByText(/forty/).first().waitFor();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49,5");
