@@ -196,19 +196,20 @@ export const english = {
   },
 
   choosing: {
+    /** Of a bike that no other beats. */
     worthALook: "Worth a look",
     worth: {
-      lasts_longest: "Lasts longest here",
-      cheapest: "Costs least here",
-      lightest: "Lightest here",
-      balance: "What lasts longer costs or weighs more",
-      nothing_to_compare: "Nothing known to compare it by",
+      lasts_longest: "none lasts longer",
+      cheapest: "none costs less",
+      lightest: "none weighs less",
+      balance: "what lasts longer costs or weighs more",
+      nothing_to_compare: "too little is known to compare it",
     } as Partial<Record<string, string>>,
     stops: (number: number): string => count(number, "warning", "warnings"),
     looks: (number: number): string => count(number, "thing to look at", "things to look at"),
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
-      check_stops: () => "Not put forward: see its warning first.",
+      check_stops: () => "See its warning before you choose it.",
       beaten: (better: string | null) =>
         `Not put forward: ${better ?? "another bike"} lasts as long, costs no more and weighs no more.`,
       behind_in_order: () => "Fits, but others come first in the order you chose.",
@@ -219,7 +220,7 @@ export const english = {
     title: "What would change the answer",
     busy: "Working it out …",
     now: (first: string | null): string =>
-      first === null ? "No bike comes first as things are." : `As things are, ${first} comes first.`,
+      first === null ? "No bike comes first as things are." : `As things are, ${first} stands first.`,
     nothing: "Small changes of the reading or the budget change nothing.",
     suppose: {
       longer_reading: (by: string): string => `If the inside leg were ${by} longer`,
@@ -231,10 +232,10 @@ export const english = {
         riding: "If your rider rode with confidence",
       } satisfies Record<Stage, string>,
       higher_budget: (amount: string): string => `With up to ${amount} to spend`,
-      lower_budget: (amount: string): string => `With no more than ${amount} to spend`,
+      lower_budget: (amount: string): string => `With less than ${amount} to spend`,
     },
     /** The words before and after the name of the bike. */
-    otherFirst: (supposed: string): [string, string] => [`${supposed}, `, " would come first."],
+    otherFirst: (supposed: string): [string, string] => [`${supposed}, `, " would stand first."],
     noneFirst: (supposed: string): string => `${supposed}, no bike would fit.`,
   },
 
@@ -293,7 +294,7 @@ export const english = {
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
     resale: (share: string): string =>
-      `It counts on ${share} of the price coming back when you sell it: an assumption, to be changed under “Filter and order”.`,
+      `Counted with ${share} of the price coming back when you sell it. That is an assumption: change it under “Filter and order”.`,
     costGaps: {
       no_price: "No cost a month: its price is not known.",
       no_forecast: "No cost a month: nobody can say how long it lasts.",
@@ -382,8 +383,8 @@ export const english = {
   checks: {
     title: "Beyond the saddle",
     noDoubts: "Nothing speaks against it, as far as it was measured.",
-    fine: (number: number): string => `${number} fine`,
-    notMeasured: (what: string[]): string => `Not measured: ${what.join(", ")}`,
+    fine: (number: number): string => (number === 1 ? "1 check is fine" : `${number} checks are fine`),
+    notMeasured: "Not measured:",
     wouldTell: (what: string, checks: string[]): string => `${upperFirst(what)}, for: ${checks.join(", ")}.`,
     states: { ok: "fine", look: "look closer", stop: "stop and think", unknown: "not known" },
     names: checkNames,

@@ -84,7 +84,7 @@ function NotMeasured({ checks }: { checks: Check[] }) {
   const { measure, names, wouldTell, fallback } = texts.checks;
   const inWords = (field: string): string => measure[field] ?? field;
   return (
-    <Fold title={texts.checks.notMeasured(fields.map(inWords))}>
+    <Fold title={texts.checks.notMeasured} more={fields.map(inWords).join(", ")}>
       <ul class="notes">
         {fields.map((field) => {
           const told = checks.filter((check) => check.to_measure.includes(field));

@@ -60,7 +60,8 @@ interface JudgedProps {
 function Judged({ state, judged, facts }: JudgedProps) {
   const { texts, figures } = usePage();
   const lasting = lastingWords(texts, figures, judged, { cost: false });
-  const costing = costWords(texts, figures, judged, shareOfPercent(state.wants.resalePercent));
+  const costing = costWords(texts, figures, judged);
+  const share = shareOfPercent(state.wants.resalePercent);
   const { sideView, forecast } = state.bike;
   return (
     <>
@@ -72,6 +73,9 @@ function Judged({ state, judged, facts }: JudgedProps) {
         <VerdictLine bike={judged} />
         {lasting !== null && <p>{lasting}</p>}
         {costing.length > 0 && <p>{costing.join(" ")}</p>}
+        {judged.cost_per_month !== null && share !== null && (
+          <p class="soft">{texts.bike.resale(figures.share(share))}</p>
+        )}
         <Choosing bike={judged} beatenBy={namedBike(state, judged.standing?.beaten_by)} />
         <Notes notes={judged.notes ?? []} />
         <Setting judged={judged} />

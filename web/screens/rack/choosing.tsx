@@ -2,32 +2,29 @@
 import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 
-/** Why a bike is worth a look, in a few words each; or, in one sentence, why it is not put forward. */
+/** Why a bike is worth a look; or, in one sentence, why it is not put forward; and what asks for a second look. */
 export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: NamedBike | null }) {
   const { texts } = usePage();
   const { worthALook, worth, stops, looks, notOffered } = texts.choosing;
   const { standing } = bike;
-  const good =
-    bike.not_offered === null && standing?.code === "unbeaten"
-      ? [worthALook, ...standing.worth.map(({ code, why }) => worth[code] ?? why)]
-      : [];
+  const reasons =
+    standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => worth[code] ?? why) : [];
   const tried = bike.verdict === "fits_now" || bike.verdict === "close_call";
   const doubts = [
     tried && bike.stops > 0 ? stops(bike.stops) : null,
     tried && bike.looks > 0 ? looks(bike.looks) : null,
   ].filter((words) => words !== null);
-  const reason =
-    bike.not_offered === null ? null : (notOffered[bike.not_offered.code]?.(beatenBy?.name ?? null) ?? null);
+  const held = bike.not_offered === null ? undefined : notOffered[bike.not_offered.code];
   return (
     <>
-      {reason !== null && <p class="soft">{reason}</p>}
-      {good.length + doubts.length > 0 && (
-        <ul class="worths">
-          {good.map((words) => (
-            <li key={words} class="good">
-              {words}
-            </li>
-          ))}
+      {reasons.length > 0 && (
+        <p class="worth">
+          <strong>{worthALook}</strong> {reasons.join(", ")}
+        </p>
+      )}
+      {held !== undefined && <p class="soft">{held(beatenBy?.name ?? null)}</p>}
+      {doubts.length > 0 && (
+        <ul class="doubts">
           {doubts.map((words) => (
             <li key={words}>{words}</li>
           ))}

@@ -73,7 +73,7 @@ export function lastingWords(
 }
 
 /** What it costs a month and how far that may differ; or why there is no figure. */
-export function costWords(texts: Texts, figures: Figures, bike: JudgedBike, share: number | null): string[] {
+export function costWords(texts: Texts, figures: Figures, bike: JudgedBike): string[] {
   const { cost_per_month: cost, cost_per_month_range: range, cost_gap: gap, currency, verdict } = bike;
   if (verdict === "outgrown") return [];
   const money = (amount: number): string => figures.money(amount, currency);
@@ -86,6 +86,5 @@ export function costWords(texts: Texts, figures: Figures, bike: JudgedBike, shar
     range === undefined
       ? null
       : texts.verdict.costRange(money(range.low), range.high === null ? null : money(range.high)),
-    share === null ? null : texts.bike.resale(figures.share(share)),
   ].filter((sentence) => sentence !== null);
 }

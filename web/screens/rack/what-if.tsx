@@ -40,17 +40,11 @@ function ChangeLine({ one, currency }: { one: AnswerChange; currency: string | n
   if (first === null) return <>{texts.whatIf.noneFirst(supposed)}</>;
   const [before, after] = texts.whatIf.otherFirst(supposed);
   return (
-    <>
+    <button type="button" class="sentence-link" onClick={() => change(went({ name: "bike", id: first.id }))}>
       {before}
-      <button
-        type="button"
-        class="plain-link in-text"
-        onClick={() => change(went({ name: "bike", id: first.id }))}
-      >
-        {first.name}
-      </button>
+      <strong>{first.name}</strong>
       {after}
-    </>
+    </button>
   );
 }
 
@@ -63,7 +57,9 @@ function supposition(texts: Texts, figures: Figures, one: AnswerChange, currency
     case "next_stage":
       return suppose.next_stage[one.stage];
     case "higher_budget":
+      return suppose.higher_budget(figures.money(one.budget, currency));
     case "lower_budget":
-      return suppose[one.kind](figures.money(one.budget, currency));
+      // Just below a price: said with that price.
+      return suppose.lower_budget(figures.money(Math.ceil(one.budget * 100) / 100, currency));
   }
 }
