@@ -209,7 +209,7 @@ export const english = {
     looks: (number: number): string => count(number, "thing to look at", "things to look at"),
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
-      check_stops: () => "See its warning before you choose it.",
+      check_stops: () => "Not put forward without a look at its warning.",
       beaten: (better: string | null) =>
         `Not put forward: ${better ?? "another bike"} lasts as long, costs no more and weighs no more.`,
       behind_in_order: () => "Fits, but others come first in the order you chose.",

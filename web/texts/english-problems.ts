@@ -13,6 +13,10 @@ export const problemWording: Partial<Record<string, Wording>> = {
   reading_outside_plausible: ({ inseam = "", slip = "" }) =>
     `An inside leg of ${inseam} is hard to believe: ${slip}. Please measure again.`,
   readings_spread: ({ spread = "" }) => `These readings lie ${spread} apart. Please take one more.`,
+  reading_below_earlier: ({ difference = "" }) =>
+    `This is ${difference} less than the reading before it, and legs do not shrink. Please measure again.`,
+  reading_grown_too_fast: ({ difference = "" }) =>
+    `This is ${difference} more than the reading before it: legs do not grow that fast. Please measure again.`,
   bike_highest_below_lowest: ({ value = "", lowest = "" }) =>
     `Highest saddle: ${value} is below the lowest, ${lowest}. Were they swapped?`,
   bike_figure_out_of_range: ({ value = "", low = "", high = "" }) =>

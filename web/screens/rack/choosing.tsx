@@ -10,8 +10,9 @@ export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: Named
   const reasons =
     standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => worth[code] ?? why) : [];
   const tried = bike.verdict === "fits_now" || bike.verdict === "close_call";
+  const heldByStop = bike.not_offered?.code === "check_stops";
   const doubts = [
-    tried && bike.stops > 0 ? stops(bike.stops) : null,
+    tried && !heldByStop && bike.stops > 0 ? stops(bike.stops) : null,
     tried && bike.looks > 0 ? looks(bike.looks) : null,
   ].filter((words) => words !== null);
   const held = bike.not_offered === null ? undefined : notOffered[bike.not_offered.code];

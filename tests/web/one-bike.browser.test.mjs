@@ -1,0 +1,170 @@
+// One bike: the years ahead with their facts in words, the leg on the pedal, checks beyond the saddle, and all of it on paper.
+
+import assert from "node:assert/strict";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import test, { after, before } from "node:test";
+import { openBuiltEngine } from "../support/built-engine.mjs";
+import { launchBrowser, openList, openPage, screens, shownText } from "../support/open-page.mjs";
+
+const today = "2026-11-25";
+const list = JSON.stringify({
+  format: "saddlerule-catalogue",
+  version: 1,
+  title: "One measured bike",
+  units: "cm",
+  currency: "EUR",
+  bikes: [
+    {
+      id: "W1",
+      name: "Shed 01, 16 in, far levers",
+      wheel: "47-305",
+      saddle_lowest: 49,
+      saddle_highest: 64,
+      standover: 42,
+      bottom_bracket_height: 22,
+      seat_tube_angle_deg: 71,
+      crank: 11,
+      mass_kg: 5.1,
+      lever_reach: 8.2,
+      brakes: ["front hand", "rear hand"],
+      price: 110,
+    },
+  ],
+});
+
+const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
+const file = join(folder, "one.json");
+writeFileSync(file, list);
+
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true });
+});
+
+async function openBike(viewport = screens.phone) {
+  const opened = await openPage(browser, viewport, { now: `${today}T10:00:00` });
+  const { page } = opened;
+  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await openList(page, file);
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  await page.getByRole("button", { name: "Shed 01, 16 in, far levers" }).click();
+  await page.getByRole("img", { name: /Side view/ }).waitFor();
+  await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
+  return opened;
+}
+
+/** What the engine itself says of this bike and rider. */
+async function expected() {
+  const engine = await openBuiltEngine();
+  engine.ask({ do: "load" }, readFileSync(file));
+  const rider = { stage: "starting", readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }] };
+  const [bike] = engine.ask({ do: "assess", today, rider, detail: "full" }).bikes;
+  return { bike, view: engine.ask({ do: "side_view", today, rider, bike: "W1" }) };
+}
+
+const plain = (text) => text.replaceAll("\u00a0", " ");
+const monthOf = (day) => new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
+const dayOf = (day) =>
+  new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
+
+test("the growth picture's end, its range and the days to raise the saddle are told as text", async () => {
+  const { page, faults, close } = await openBike();
+  const { bike } = await expected();
+  await page.getByRole("img", { name: /saddle height your rider needs over the coming years/ }).waitFor();
+  const shown = plain(await shownText(page));
+  const { p10, p50, p90 } = bike.outgrown;
+  assert.ok(shown.includes(`Outgrown about ${monthOf(p50)} (${monthOf(p10)} to ${monthOf(p90)} for 8 of 10 children)`));
+  assert.ok(bike.raise.length >= 2, "the saddle is to be raised more than once");
+  const raises = await page.getByRole("listitem").filter({ hasText: /^\d+ \w+ 20\d\d: / }).allTextContents();
+  const { on, saddle_mm } = bike.raise[0];
+  assert.equal(plain(raises[0]), `${dayOf(on)}: ${saddle_mm / 10} cm`);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("the crank turns under the arrow keys, and the knee is told with it", async () => {
+  const { page, faults, close } = await openBike();
+  const { view } = await expected();
+  const knee = (crank) => Math.round(view.leg.poses.find((pose) => pose.crank_deg === crank).knee_flexion_deg);
+  await page.getByRole("radio", { name: "On the pedal" }).check();
+  await page.getByText(`Knee bent by ${knee(180)}° here.`).waitFor();
+  const pedal = page.locator("path.pedal");
+  const lowest = await pedal.getAttribute("d");
+  const slider = page.getByRole("slider", { name: "Turn the crank" });
+  for (let step = 0; step < 18; ++step) await slider.press("ArrowLeft");
+  await page.getByText(`Knee bent by ${knee(90)}° here.`).waitFor();
+  assert.equal(await slider.getAttribute("aria-valuetext"), `Crank 90° from the top, knee bent by ${knee(90)}°`);
+  assert.notEqual(await pedal.getAttribute("d"), lowest);
+  const { least_flexion_deg: least, greatest_flexion_deg: greatest } = view.leg;
+  await page.getByText(`Over a whole turn: from ${Math.round(least)}° to ${Math.round(greatest)}°.`).waitFor();
+  await page.getByText("Only to give an idea").waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("what asks for a look stands open in the reader's unit, what is fine is folded, what is missing is one line", async () => {
+  const { page, close } = await openBike();
+  const { bike } = await expected();
+  const fine = bike.checks.filter(({ state }) => state === "ok");
+  // 82 mm is more than the 75 mm that ISO 8098 allows for young children.
+  const lever = page.getByRole("listitem").filter({ hasText: "The brake lever is" });
+  await lever.waitFor();
+  assert.match(plain(await lever.textContent()), /look closer.*8\.2 cm from the grip.*7\.5 cm/);
+  assert.ok(await page.getByText("Standing over the frame").isHidden());
+  await page.getByText(`${fine.length} checks are fine`).click();
+  assert.ok(await page.getByText("Standing over the frame, there is 7.5 cm of room.").isVisible());
+  const missing = page.locator("summary").filter({ hasText: "Not measured:" });
+  assert.match(await missing.textContent(), /teeth of the chainring/);
+  await close();
+});
+
+test("a guessed weight of the rider is said to be one, and typing the real one takes the guess away", async () => {
+  const { page, close } = await openBike();
+  await page.getByText("The rider’s weight is a guess from the age.").first().waitFor();
+  await page.getByRole("button", { name: "Type your rider’s weight" }).click();
+  const field = page.getByRole("textbox", { name: "Weight (kg)" });
+  await field.waitFor();
+  assert.ok(await field.evaluate((input) => input === input.getRootNode().activeElement));
+  await field.fill("19.5");
+  await page.getByRole("navigation").getByRole("button", { name: "Rack", exact: true }).click();
+  await page.getByRole("button", { name: "Shed 01, 16 in, far levers" }).click();
+  await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
+  assert.equal(await page.getByText("The rider’s weight is a guess from the age.").count(), 0);
+  // 5.1 kg of 19.5 kg.
+  assert.match(plain(await shownText(page)) + (await page.locator(".checks").allTextContents()).join(), /5\.1.kg, 26%/);
+  await close();
+});
+
+test("the cost a month comes with its range, and says what it counts on", async () => {
+  const { page, close } = await openBike();
+  const { bike } = await expected();
+  const euros = (amount) => `€${amount.toFixed(2)}`;
+  await page.getByText(`About ${euros(bike.cost_per_month)} a month.`).filter({ visible: true }).first().waitFor();
+  const { low, high } = bike.cost_per_month_range;
+  await page.getByText(`From ${euros(low)} if it lasts long to ${euros(high)} if it is outgrown early.`).waitFor();
+  await page.getByText("Counted with 50% of the price coming back").waitFor();
+  await close();
+});
+
+test("on paper the picture, the setting and the cautions stay, and nothing to press", async () => {
+  const { page, close } = await openBike();
+  await page.emulateMedia({ media: "print" });
+  for (const kept of [
+    page.getByRole("img", { name: /Side view/ }),
+    page.getByRole("img", { name: /saddle height your rider needs/ }),
+    page.getByText("A fit estimate is not a safety check.").filter({ visible: true }).first(),
+    page.getByText("Never raise the post past its minimum-insertion mark.").filter({ visible: true }).first(),
+    page.getByText("above the floor"),
+  ]) {
+    assert.ok(await kept.isVisible(), String(kept));
+  }
+  assert.ok(await page.getByRole("navigation").isHidden());
+  assert.ok(await page.getByRole("button", { name: "Back to the rack" }).isHidden());
+  await close();
+});

@@ -1,0 +1,142 @@
+// The rack: long lists scroll to their ends, every bike says why it is not put forward, and what would change the answer.
+
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import test, { after, before } from "node:test";
+import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
+import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
+
+const today = "2026-11-25";
+const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
+
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true });
+});
+
+const rider = { stage: "starting", readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }] };
+
+async function openRack(list, viewport = screens.phone) {
+  const opened = await openPage(browser, viewport, { now: `${today}T10:00:00` });
+  const { page } = opened;
+  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await openList(page, list);
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  await page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first().waitFor();
+  return opened;
+}
+
+async function engineWith(list) {
+  const engine = await openBuiltEngine();
+  engine.ask({ do: "load" }, readFileSync(list));
+  return engine;
+}
+
+for (const bikes of [1000, 20000]) {
+  test(`a rack of ${bikes} bikes scrolls to its last one, and few of them are in the page`, async () => {
+    const list = join(folder, `${bikes}.json`);
+    const program = join(root, "tests/support/make-list.mjs");
+    writeFileSync(list, execFileSync(process.execPath, [program, String(bikes)], { maxBuffer: 1 << 26 }));
+    const ranked = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "brief" }).bikes;
+    const { page, faults, close } = await openRack(list);
+    const rows = page.getByRole("list", { name: "Bikes, best first" }).getByRole("listitem");
+    const last = rows.filter({ has: page.getByRole("heading", { name: ranked.at(-1).name, exact: true }) });
+    for (let turn = 0; turn < 10 && !(await last.isVisible()); ++turn) {
+      await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+      await page.waitForTimeout(300);
+    }
+    await last.waitFor();
+    assert.equal(await last.getAttribute("aria-posinset"), String(bikes));
+    assert.equal(await last.getAttribute("aria-setsize"), String(bikes));
+    assert.ok((await rows.count()) < 100, "rows far away are not drawn");
+    await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
+    await page.waitForTimeout(500);
+    const middle = rows.filter({ has: page.getByRole("heading") }).first();
+    await middle.waitFor();
+    const place = Number(await middle.getAttribute("aria-posinset"));
+    assert.ok(place > bikes / 4 && place < (bikes * 3) / 4, `half-way down stands place ${place}`);
+    assert.equal(await middle.getByRole("heading").textContent(), ranked[place - 1].name);
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await page.getByRole("heading", { name: ranked[0].name, exact: true }).waitFor();
+    assert.deepEqual(faults, []);
+    await close();
+  });
+}
+
+test("coming back from a bike far down the rack, its place is found again", async () => {
+  const { page, close } = await openRack(sample("swap-morning.json"));
+  await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
+  await page.waitForTimeout(500);
+  const bike = page.getByRole("list", { name: "Bikes, best first" }).getByRole("button").nth(10);
+  const name = await bike.textContent();
+  await bike.click();
+  await page.getByRole("heading", { name, level: 2 }).waitFor();
+  await page.getByRole("button", { name: "Back to the rack" }).click();
+  const again = page.getByRole("list", { name: "Bikes, best first" }).getByRole("button", { name, exact: true });
+  await again.waitFor();
+  assert.ok(await again.evaluate((button) => button === button.getRootNode().activeElement));
+  await close();
+});
+
+test("a bike that no other beats says why it is worth a look, a beaten one names the bike that beats it", async () => {
+  const list = sample("loan-shed.json");
+  const { bikes } = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "brief" });
+  const beaten = bikes.find((bike) => bike.not_offered?.code === "beaten");
+  const lightest = bikes.find((bike) => bike.standing?.worth.some(({ code }) => code === "lightest"));
+  assert.ok(beaten && lightest, "the sample has both");
+  const rival = bikes.find((bike) => bike.id === beaten.standing.beaten_by);
+  // Tall enough to have every row of the sample on it.
+  const { page, close } = await openRack(list, { width: 390, height: 12000 });
+  const row = (name) => page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
+  await row(beaten.name)
+    .getByText(`Not put forward: ${rival.name} lasts as long, costs no more and weighs no more.`)
+    .waitFor();
+  const worth = await row(lightest.name).getByText("Worth a look").locator("..").textContent();
+  assert.match(worth, /none weighs less/);
+  await close();
+});
+
+test("what would change the answer is worked out when it is unfolded, and again when the rider changes", async () => {
+  const list = sample("loan-shed.json");
+  const expected = (await engineWith(list)).ask({ do: "changes", today, rider });
+  const { page, faults, close } = await openRack(list, screens.laptop);
+  const fold = page.getByText("What would change the answer");
+  await fold.click();
+  await page.getByText(`As things are, ${expected.first.name} stands first.`).waitFor();
+  const longer = expected.changes.find(({ kind }) => kind === "longer_reading");
+  const sentence = page.getByRole("button", {
+    name: `If the inside leg were ${Math.round(longer.reading_shift_mm)} mm longer, ${longer.first.name} would stand first.`,
+  });
+  await sentence.waitFor();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("58");
+  await sentence.waitFor({ state: "detached" });
+  await page.getByText(/As things are, .* stands first\./).waitFor();
+  await page.getByRole("button", { name: /would stand first/ }).first().click();
+  await page.getByRole("button", { name: "Back to the rack" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a reading below an earlier one is questioned, and the answer stays", async () => {
+  const { page, faults, close } = await openPage(browser, screens.phone, { now: `${today}T10:00:00` });
+  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("Earlier readings").first().click();
+  await page.getByRole("button", { name: "Add an earlier reading" }).click();
+  await page.getByLabel("Measured on").fill("2026-08-01");
+  await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("52");
+  await page.getByText(/less than the reading before it, and legs do not shrink/).waitFor();
+  assert.ok(await page.getByRole("heading", { name: "Saddle height to look for" }).isVisible());
+  await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("48");
+  await page.getByText(/legs do not shrink/).waitFor({ state: "detached" });
+  assert.deepEqual(faults, []);
+  await close();
+});
