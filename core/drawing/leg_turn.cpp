@@ -28,7 +28,7 @@ std::optional<std::variant<LegTurn, LegObstacle>> leg_turn(const SideView& view,
     if (const auto* obstacle = std::get_if<LegObstacle>(&built))
         return *obstacle;
 
-    const LegLinkage& leg = std::get<LegLinkage>(built);
+    const auto& leg = std::get<LegLinkage>(built);
     LegTurn turn{.poses = {},
                  .least_flexion = leg.least_knee_flexion(),
                  .greatest_flexion = leg.greatest_knee_flexion(),

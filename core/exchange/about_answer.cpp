@@ -112,16 +112,13 @@ void write_constants(JsonWriter& json) {
 }
 
 constexpr std::string_view references[] = {
-    "Leg length for age, LMS: Fredriks, van Buuren, van Heel, Dijkman-Neerincx, Verloove-Vanhorick, Wit. "
-    "Arch Dis Child "
-    "2005;90:807-812",
-    "Stature and weight for age, LMS: Kuczmarski et al. 2002, CDC 2000 growth charts",
+    "Leg length and its share of stature, LMS: Fredriks and others, Arch Dis Child 2005;90:807-812",
+    "Stature and weight for age, LMS: Kuczmarski and others 2002, CDC 2000 growth charts",
     "LMS method: Cole and Green, Stat Med 1992;11:1305-1319",
-    "Segment shares of stature: Drillis and Contini 1966 (from memory)",
-    "Saddle height and leg length of adults: Hamley and Thomas 1967; knee flexion: Holmes, Pruitt and Whalen "
-    "1994 (from "
-    "memory)",
-    "Wheel sizes: ISO 5775-1 (bead seat diameters from memory)",
+    "Segment shares of stature: Drillis and Contini 1966, from memory",
+    "Saddle height of adults: Hamley and Thomas 1967, from memory",
+    "Knee flexion of adults: Holmes, Pruitt and Whalen 1994, from memory",
+    "Wheel sizes: ISO 5775-1, bead seat diameters from memory",
     "Saddle-height classes and brakes: ISO 8098:2023, ISO 4210-1:2023, 16 CFR 1512",
     "Inch and pound: international yard and pound agreement, 1959",
 };
