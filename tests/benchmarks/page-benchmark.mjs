@@ -43,11 +43,11 @@ async function untilDrawn(page, act, isDrawn) {
       const run = (text) => new Function("root", `return (${text})(root)`)(root);
       const start = performance.now();
       run(actText);
-      while (!run(drawnText)) {
-        await new Promise((resolve) => requestAnimationFrame(resolve));
+      // The page draws in the frame itself: what stands there once a frame is over has been painted.
+      do {
+        await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
         if (performance.now() - start > 20000) throw new Error("never drawn");
-      }
-      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+      } while (!run(drawnText));
       return performance.now() - start;
     },
     [act.toString(), isDrawn.toString()],

@@ -58,8 +58,12 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   };
 
   draw(store.read());
-  const stopDrawing = store.subscribe(draw);
   let mounted = true;
+  const stopDrawing = store.subscribe(
+    oncePerFrame(() => {
+      if (mounted) draw(store.read());
+    }),
+  );
   let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
     if (mounted) stopAsking = keepAnswered(store, engines, questions);
@@ -70,6 +74,19 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
     stopDrawing();
     render(null, floor);
     floor.remove();
+  };
+}
+
+/** What is typed and what the engine answers to it are drawn together, just before the browser paints. */
+function oncePerFrame(act: () => void): () => void {
+  let waiting = false;
+  return () => {
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(() => {
+      waiting = false;
+      act();
+    });
   };
 }
 

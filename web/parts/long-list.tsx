@@ -1,17 +1,18 @@
 // A list that may be long: only the items near the screen are drawn, and room is kept for the others.
 import type { ComponentChildren, JSX, RefObject } from "preact";
-import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { PieceHeights, pieceLength } from "./piece-heights";
 
 /** How far outside the screen items are drawn already. */
-const nearby = 700;
+const nearby = 500;
 
 interface LongListProps<Item> {
   label: string;
   length: number;
   /** null: an item that is still being fetched. */
   itemAt: (place: number) => Item | null;
-  keyOf: (item: Item) => string;
+  /** For items with a state of their own. Without it a place keeps its elements when another item comes to stand there. */
+  keyOf?: (item: Item) => string;
   /** The places that came near the screen, the last one excluded. */
   onNear?: (first: number, end: number) => void;
   /** Draws an item, or the room for one. */
@@ -26,7 +27,8 @@ export function LongList<Item>({ label, length, itemAt, keyOf, onNear, children 
   const first = Math.min(near.first, Math.max(0, pieces - 1));
   const end = Math.min(Math.max(near.end, first + 1), pieces);
 
-  useLayoutEffect(() => {
+  // Once it is painted: asking for heights before would lay the page out one time more.
+  useEffect(() => {
     measure(place.current, heights.current, first);
   });
   useEffect(() => {
@@ -45,7 +47,7 @@ export function LongList<Item>({ label, length, itemAt, keyOf, onNear, children 
           const item = itemAt(number);
           return (
             <div
-              key={item === null ? `room ${number}` : keyOf(item)}
+              key={item === null || keyOf === undefined ? number : keyOf(item)}
               role="listitem"
               aria-posinset={number + 1}
               aria-setsize={length}

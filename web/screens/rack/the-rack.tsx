@@ -77,13 +77,7 @@ export function TheRack({ state }: { state: PageState }) {
         />
         <div class="rack-rows">
           {window !== null && <WindowBand scale={scale} window={window} />}
-          <LongList
-            label={texts.rack.listLabel}
-            length={bikes.length}
-            itemAt={bikes.at}
-            keyOf={(bike) => bike.id}
-            onNear={near}
-          >
+          <LongList label={texts.rack.listLabel} length={bikes.length} itemAt={bikes.at} onNear={near}>
             {(bike) =>
               bike === null ? (
                 <RowRoom />
