@@ -166,5 +166,6 @@ test("on paper the picture, the setting and the cautions stay, and nothing to pr
   }
   assert.ok(await page.getByRole("navigation").isHidden());
   assert.ok(await page.getByRole("button", { name: "Back to the rack" }).isHidden());
+  assert.ok(await page.getByRole("radio", { name: "On the pedal" }).isHidden());
   await close();
 });

@@ -4,7 +4,7 @@ import type { BikeKind, Brake, DateRange, Foot, MonthsOfFit, Stage, Verdict } fr
 import type { CheckFigures } from "../figures/check-figures";
 import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-requests";
 import { lengthOfUse } from "./english-durations";
-import { checkNames, checkWording, measureNames } from "./english-checks";
+import { checkLimitNames, checkNames, checkWording, measureNames } from "./english-checks";
 import { problemWording } from "./english-problems";
 
 const grouped = new Intl.NumberFormat("en");
@@ -396,12 +396,13 @@ export const english = {
       estimated_rider_mass: "The rider’s weight is a guess from the age.",
       estimated_stature: "The rider’s height is a guess from the inside leg.",
     },
-    limits: ({ limit, limit_low, limit_high }: CheckFigures): string | null =>
-      limit !== undefined
-        ? `Limit: ${limit}.`
-        : limit_low !== undefined && limit_high !== undefined
-          ? `Usual: ${limit_low} to ${limit_high}.`
-          : null,
+    limits: (what: string, { limit, limit_low, limit_high }: CheckFigures): string | null => {
+      const of = checkLimitNames[what];
+      if (limit !== undefined) return `${of ?? "Limit"}: ${limit}.`;
+      return limit_low === undefined || limit_high === undefined
+        ? null
+        : `${of ?? "Usual"}: ${limit_low} to ${limit_high}.`;
+    },
     source: (source: string): string => `Source: ${source}.`,
     riderMassGuessed: "Your rider’s weight is not known here.",
     typeRiderMass: "Type your rider’s weight",

@@ -103,6 +103,13 @@ export const checkNames: Partial<Record<string, string>> = {
   first_hill: "First hill",
 };
 
+/** Whose figures the limits of a check are, where they are no limits for a child. */
+export const checkLimitNames: Partial<Record<string, string>> = {
+  saddle_class: "Its class",
+  leg_extension: "Trained adults",
+  saddle_height_factor: "Adults",
+};
+
 /** What to measure, by its field. */
 export const measureNames: Partial<Record<string, string>> = {
   saddle_lowest: "lowest saddle",

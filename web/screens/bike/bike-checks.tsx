@@ -46,7 +46,9 @@ function CheckLine({ check }: { check: Check }) {
   const { states, names, wording, basis, fallback, limits, source } = texts.checks;
   const inForm = checkFigures(figures, check);
   const sentence = wording[check.code]?.(inForm) ?? fallback(check.why);
-  const small = [basis[check.basis], limits(inForm), source(check.source)].filter((part) => part !== null);
+  const small = [basis[check.basis], limits(check.what, inForm), source(check.source)].filter(
+    (part) => part !== null,
+  );
   return (
     <li class={`check ${check.state}`}>
       <CheckSign state={check.state} />

@@ -27,16 +27,18 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
     <section class="sheet stack">
       <h3>{texts.bike.drawingTitle}</h3>
       {turn !== null && (
-        <Switch
-          name="foot"
-          legend={texts.leg.where}
-          chosen={onPedal}
-          onChoose={putOnPedal}
-          options={[
-            { value: false, label: texts.leg.onGround },
-            { value: true, label: texts.leg.onPedal },
-          ]}
-        />
+        <div class="foot-choice">
+          <Switch
+            name="foot"
+            legend={texts.leg.where}
+            chosen={onPedal}
+            onChoose={putOnPedal}
+            options={[
+              { value: false, label: texts.leg.onGround },
+              { value: true, label: texts.leg.onPedal },
+            ]}
+          />
+        </div>
       )}
       <SideView
         view={view}

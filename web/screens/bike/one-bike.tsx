@@ -71,14 +71,14 @@ function Judged({ state, judged, facts }: JudgedProps) {
           {texts.rack.verdicts[judged.verdict]}
         </p>
         <VerdictLine bike={judged} />
+        <Setting judged={judged} />
+        <Notes notes={judged.notes ?? []} />
         {lasting !== null && <p>{lasting}</p>}
         {costing.length > 0 && <p>{costing.join(" ")}</p>}
         {judged.cost_per_month !== null && share !== null && (
           <p class="soft">{texts.bike.resale(figures.share(share))}</p>
         )}
         <Choosing bike={judged} beatenBy={namedBike(state, judged.standing?.beaten_by)} />
-        <Notes notes={judged.notes ?? []} />
-        <Setting judged={judged} />
       </section>
       {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
       <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
