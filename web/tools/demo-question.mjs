@@ -12,7 +12,7 @@ const question = {
   do: "assess",
   today: "2026-11-25",
   rider: {
-    readings: [{ on: "2026-11-20", inseam: "19 1/2", unit: "in", shoes: true }],
+    readings: [{ on: "2026-11-25", inseam: "19 1/2", unit: "in", shoes: true }],
     born: "2021-09",
     stage: "starting",
   },
@@ -31,7 +31,7 @@ console.log(
   `Saddle between ${cm(rider.window_mm.low)} and ${cm(rider.window_mm.high)} above the floor, best at ${cm(rider.window_mm.target)}.`,
 );
 console.log(
-  `${counted("fits_now")} bikes fit now, ${counted("close_call")} are close calls, ${counted("too_tall")} are too tall, ${counted("outgrown")} outgrown.`,
+  `${counted("fits_now")} bikes fit now, ${counted("close_call")} a close call, ${counted("too_tall")} are too tall, ${counted("outgrown")} outgrown.`,
 );
 for (const bike of bikes.filter((one) => one.verdict === "fits_now").slice(0, 3)) {
   const months = bike.months_of_fit
