@@ -67,7 +67,7 @@ constexpr ProblemText texts[] = {
     {ProblemCode::file_too_large, "file_too_large", "the file has {size} MiB; a list may have {limit} MiB",
      "several smaller lists"},
     {ProblemCode::file_is_spreadsheet, "file_is_spreadsheet", "this is {found}, which cannot be read here",
-     "the same sheet, saved as CSV"},
+     "the same list as JSON"},
     {ProblemCode::file_is_other, "file_is_other", "this is {found}, not a list of bikes",
      "a list of bikes as JSON"},
     {ProblemCode::file_is_binary, "file_is_binary",
