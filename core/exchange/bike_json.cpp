@@ -1,18 +1,18 @@
 #include "core/exchange/bike_json.h"
 
+#include "core/catalogue/catalogue_fields.h"
+
 namespace saddlerule {
 namespace {
 
-std::string_view brake_name(Brake brake) {
-    switch (brake) {
-    case Brake::front_hand:
-        return "front hand";
-    case Brake::rear_hand:
-        return "rear hand";
-    case Brake::coaster:
-        break;
+/// The name that a list has for `value`.
+template <typename Names, typename Value>
+std::string_view name_in(const Names& names, Value value) {
+    for (const auto& [name, named] : names) {
+        if (named == value)
+            return name;
     }
-    return "coaster";
+    return {};
 }
 
 void wheel_field(JsonWriter& json, const std::optional<Wheel>& wheel) {
@@ -32,7 +32,7 @@ void wheel_field(JsonWriter& json, const std::optional<Wheel>& wheel) {
 void brakes_field(JsonWriter& json, const std::optional<std::vector<Brake>>& brakes) {
     json.key("brakes");
     if (brakes)
-        json.array_of(*brakes, [&](Brake brake) { json.text(brake_name(brake)); });
+        json.array_of(*brakes, [&](Brake brake) { json.text(name_in(brake_names, brake)); });
     else
         json.null();
 }
@@ -48,7 +48,7 @@ void angle_field(JsonWriter& json, std::string_view name, const std::optional<do
 } // namespace
 
 std::string_view kind_name(BikeKind kind) {
-    return kind == BikeKind::balance ? "balance" : "pedal";
+    return name_in(kind_names, kind);
 }
 
 void price_fields(JsonWriter& json, const std::optional<Money>& price) {
