@@ -58,12 +58,9 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   };
 
   draw(store.read());
+  // At once, not at the next frame: whatever is pressed next must find the page as the last change left it.
+  const stopDrawing = store.subscribe(draw);
   let mounted = true;
-  const stopDrawing = store.subscribe(
-    oncePerFrame(() => {
-      if (mounted) draw(store.read());
-    }),
-  );
   let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
     if (mounted) stopAsking = keepAnswered(store, engines, questions);
@@ -74,19 +71,6 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
     stopDrawing();
     render(null, floor);
     floor.remove();
-  };
-}
-
-/** What is typed and what the engine answers to it are drawn together, just before the browser paints. */
-function oncePerFrame(act: () => void): () => void {
-  let waiting = false;
-  return () => {
-    if (waiting) return;
-    waiting = true;
-    requestAnimationFrame(() => {
-      waiting = false;
-      act();
-    });
   };
 }
 
