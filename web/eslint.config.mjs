@@ -56,7 +56,17 @@ export default defineConfig(
     },
   },
   {
-    files: ["**/*.mjs"],
-    languageOptions: { globals: { process: "readonly", URL: "readonly", console: "readonly" } },
+    // Tools, tests and the engine's client: Node, and where a test runs inside the page, a browser.
+    files: ["**/*.mjs", "**/*.js"],
+    languageOptions: {
+      globals: Object.fromEntries(
+        [
+          ...["Buffer", "URL", "console", "performance", "process", "setTimeout"],
+          ...["TextDecoder", "TextEncoder", "WebAssembly"],
+          ...["CustomEvent", "Event", "InputEvent", "KeyboardEvent", "document", "getComputedStyle"],
+          ...["requestAnimationFrame", "window"],
+        ].map((name) => [name, "readonly"]),
+      ),
+    },
   },
 );

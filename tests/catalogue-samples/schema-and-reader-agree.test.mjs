@@ -205,7 +205,8 @@ test("schema and reader agree on every field with values of every kind", () => {
       const list = listOf({ ...good, [field]: value });
       assertAgreement(list, JSON.stringify(list), `${field}: ${JSON.stringify(value).slice(0, 60)}`);
     }
-    const { [field]: _, ...without } = good;
+    const without = { ...good };
+    delete without[field];
     assertAgreement(listOf(without), JSON.stringify(listOf(without)), `without ${field}`);
   }
 });

@@ -69,9 +69,15 @@ async function expected() {
 }
 
 const plain = (text) => text.replaceAll("\u00a0", " ");
-const monthOf = (day) => new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
+const monthOf = (day) =>
+  new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
 const dayOf = (day) =>
-  new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
+  new Intl.DateTimeFormat("en-GB", {
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    timeZone: "UTC",
+  }).format(new Date(day));
 
 test("the growth picture's end, its range and the days to raise the saddle are told as text", async () => {
   const { page, faults, close } = await openBike();
@@ -79,9 +85,16 @@ test("the growth picture's end, its range and the days to raise the saddle are t
   await page.getByRole("img", { name: /saddle height your rider needs over the coming years/ }).waitFor();
   const shown = plain(await shownText(page));
   const { p10, p50, p90 } = bike.outgrown;
-  assert.ok(shown.includes(`Outgrown about ${monthOf(p50)} (${monthOf(p10)} to ${monthOf(p90)} for 8 of 10 children)`));
+  assert.ok(
+    shown.includes(
+      `Outgrown about ${monthOf(p50)} (${monthOf(p10)} to ${monthOf(p90)} for 8 of 10 children)`,
+    ),
+  );
   assert.ok(bike.raise.length >= 2, "the saddle is to be raised more than once");
-  const raises = await page.getByRole("listitem").filter({ hasText: /^\d+ \w+ 20\d\d: / }).allTextContents();
+  const raises = await page
+    .getByRole("listitem")
+    .filter({ hasText: /^\d+ \w+ 20\d\d: / })
+    .allTextContents();
   const { on, saddle_mm } = bike.raise[0];
   assert.equal(plain(raises[0]), `${dayOf(on)}: ${saddle_mm / 10} cm`);
   assert.deepEqual(faults, []);
@@ -91,7 +104,8 @@ test("the growth picture's end, its range and the days to raise the saddle are t
 test("the crank turns under the arrow keys, and the knee is told with it", async () => {
   const { page, faults, close } = await openBike();
   const { view } = await expected();
-  const knee = (crank) => Math.round(view.leg.poses.find((pose) => pose.crank_deg === crank).knee_flexion_deg);
+  const knee = (crank) =>
+    Math.round(view.leg.poses.find((pose) => pose.crank_deg === crank).knee_flexion_deg);
   await page.getByRole("radio", { name: "On the pedal" }).check();
   await page.getByText(`Knee bent by ${knee(180)}° here.`).waitFor();
   const pedal = page.locator("path.pedal");
@@ -99,10 +113,15 @@ test("the crank turns under the arrow keys, and the knee is told with it", async
   const slider = page.getByRole("slider", { name: "Turn the crank" });
   for (let step = 0; step < 18; ++step) await slider.press("ArrowLeft");
   await page.getByText(`Knee bent by ${knee(90)}° here.`).waitFor();
-  assert.equal(await slider.getAttribute("aria-valuetext"), `Crank 90° from the top, knee bent by ${knee(90)}°`);
+  assert.equal(
+    await slider.getAttribute("aria-valuetext"),
+    `Crank 90° from the top, knee bent by ${knee(90)}°`,
+  );
   assert.notEqual(await pedal.getAttribute("d"), lowest);
   const { least_flexion_deg: least, greatest_flexion_deg: greatest } = view.leg;
-  await page.getByText(`Over a whole turn: from ${Math.round(least)}° to ${Math.round(greatest)}°.`).waitFor();
+  await page
+    .getByText(`Over a whole turn: from ${Math.round(least)}° to ${Math.round(greatest)}°.`)
+    .waitFor();
   await page.getByText("Only to give an idea").waitFor();
   assert.deepEqual(faults, []);
   await close();
@@ -137,7 +156,10 @@ test("a guessed weight of the rider is said to be one, and typing the real one t
   await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
   assert.equal(await page.getByText("The rider’s weight is a guess from the age.").count(), 0);
   // 5.1 kg of 19.5 kg.
-  assert.match(plain(await shownText(page)) + (await page.locator(".checks").allTextContents()).join(), /5\.1.kg, 26%/);
+  assert.match(
+    plain(await shownText(page)) + (await page.locator(".checks").allTextContents()).join(),
+    /5\.1.kg, 26%/,
+  );
   await close();
 });
 
@@ -145,9 +167,15 @@ test("the cost a month comes with its range, and says what it counts on", async 
   const { page, close } = await openBike();
   const { bike } = await expected();
   const euros = (amount) => `€${amount.toFixed(2)}`;
-  await page.getByText(`About ${euros(bike.cost_per_month)} a month.`).filter({ visible: true }).first().waitFor();
+  await page
+    .getByText(`About ${euros(bike.cost_per_month)} a month.`)
+    .filter({ visible: true })
+    .first()
+    .waitFor();
   const { low, high } = bike.cost_per_month_range;
-  await page.getByText(`From ${euros(low)} if it lasts long to ${euros(high)} if it is outgrown early.`).waitFor();
+  await page
+    .getByText(`From ${euros(low)} if it lasts long to ${euros(high)} if it is outgrown early.`)
+    .waitFor();
   await page.getByText("Counted with 50% of the price coming back").waitFor();
   await close();
 });

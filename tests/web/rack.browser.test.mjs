@@ -95,7 +95,8 @@ test("a bike that no other beats says why it is worth a look, a beaten one names
   const rival = bikes.find((bike) => bike.id === beaten.standing.beaten_by);
   // Tall enough to have every row of the sample on it.
   const { page, close } = await openRack(list, { width: 390, height: 12000 });
-  const row = (name) => page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
+  const row = (name) =>
+    page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
   await row(beaten.name)
     .getByText(`Not put forward: ${rival.name} lasts as long, costs no more and weighs no more.`)
     .waitFor();
@@ -119,7 +120,10 @@ test("what would change the answer is worked out when it is unfolded, and again 
   await page.getByRole("textbox", { name: "Inside leg" }).fill("58");
   await sentence.waitFor({ state: "detached" });
   await page.getByText(/As things are, .* stands first\./).waitFor();
-  await page.getByRole("button", { name: /would stand first/ }).first().click();
+  await page
+    .getByRole("button", { name: /would stand first/ })
+    .first()
+    .click();
   await page.getByRole("button", { name: "Back to the rack" }).waitFor();
   assert.deepEqual(faults, []);
   await close();

@@ -47,7 +47,8 @@ for (const [range, words] of [
   [{ p10: 30, p50: 60, p90: 96 }, "about five years, maybe two and a half years to eight years or more"],
   [{ p10: 23.5, p50: 24, p90: 25 }, "about two years"],
 ]) {
-  test(`the range ${JSON.stringify(range)} is told as: ${words}`, () => assert.equal(lengthOfUse(range), words));
+  test(`the range ${JSON.stringify(range)} is told as: ${words}`, () =>
+    assert.equal(lengthOfUse(range), words));
 }
 
 const english = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
@@ -76,7 +77,11 @@ test("a tape bears at most as many figures as asked for, and a line at every who
 });
 
 test("figures of checks come in the reader's unit by the ending of their names", () => {
-  const check = { value_mm: 82, limit_mm: 75, figures: { bike_kg: 6.4, slope_ratio: 0.05, easy_speed_km_h: 9.03 } };
+  const check = {
+    value_mm: 82,
+    limit_mm: 75,
+    figures: { bike_kg: 6.4, slope_ratio: 0.05, easy_speed_km_h: 9.03 },
+  };
   const inInches = checkFigures(createFigures("en-GB", "in", symbols), check);
   const inCentimetres = checkFigures(createFigures("en-GB", "cm", symbols), check);
   assert.equal(plain(inInches.value), "3¼ in");

@@ -21,7 +21,10 @@ std::optional<Finding> each_check::bike_mass(const CheckCase& checked) {
     finding.figure = Figure::ratio(share);
     finding.limit.at_most = Figure::ratio(limits::bike_mass_look.value);
     finding.further = {{{"bike", *bike}, {"rider", rider->mass}}};
-    if (share > limits::bike_mass_stop.value) {
+    // An estimate cannot say stop where a child merely heavier than the median could manage the bike.
+    const bool weighed = rider->basis == FindingBasis::measured;
+    const double least_share = weighed ? share : share / limits::estimated_mass_margin.value;
+    if (least_share > limits::bike_mass_stop.value) {
         finding.state = CheckState::stop;
         finding.reason = CheckReason::bike_mass_heavy;
         finding.limit.at_most = Figure::ratio(limits::bike_mass_stop.value);

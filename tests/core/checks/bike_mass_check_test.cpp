@@ -44,6 +44,15 @@ TEST_CASE("an estimated rider's weight is used, and said to be one", "[checks]")
     CHECK(why(*finding).find("estimated") != std::string::npos);
 }
 
+TEST_CASE("an estimate says stop only where a child a quarter heavier would be stopped too", "[checks]") {
+    CheckedRider rider = measured_rider();
+    rider.mass.reset();
+    rider.estimated_mass = EstimatedMass{Mass::kilograms(16.0)};
+    check_finding(with_mass(7.9, rider), CheckState::look, CheckReason::bike_mass_noticeable);
+    check_finding(with_mass(8.1, rider), CheckState::stop, CheckReason::bike_mass_heavy);
+    check_finding(with_mass(40.0, rider), CheckState::stop, CheckReason::bike_mass_heavy);
+}
+
 TEST_CASE("a weighed rider is not estimated", "[checks]") {
     CheckedRider rider = weighing(20.0);
     rider.estimated_mass = EstimatedMass{Mass::kilograms(10.0)};
