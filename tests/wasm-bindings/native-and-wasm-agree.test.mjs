@@ -33,7 +33,10 @@ for (const [name, rider] of Object.entries(riders)) {
         { do: "list" },
         { do: "assess", today, rider },
         { do: "assess", today, rider, wants: { order: "closest", max_mass_kg: 9 } },
+        { do: "assess", today, rider, detail: "brief", rows: { from: 3, count: 7 } },
+        { do: "changes", today, rider, wants: { max_price: 100 } },
         { do: "forecast", today, rider, months: 60 },
+        { do: "side_view", today, rider, bike: engine.ask({ do: "list" }).bikes[0].id },
       ];
       const answers = engine.ask(requests, file);
       const native = askNatively(requests, sample(list));
