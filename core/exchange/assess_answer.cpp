@@ -194,7 +194,7 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         price_fields(json, bike.price);
         field(json, "mass_kg", bike.mass);
         field(json, "verdict", name_of(fit.verdict));
-        share_field(json, "fits_probability", fit.probability);
+        number_field(json, "fits_probability", fit.probability, 6); // a millionth: 0.8 decides
         field(json, "margin_mm", fit.margin);
         setting_fields(json, fit.setting);
         to_measure_field(json, bike);

@@ -37,14 +37,6 @@ void brakes_field(JsonWriter& json, const std::optional<std::vector<Brake>>& bra
         json.null();
 }
 
-void angle_field(JsonWriter& json, std::string_view name, const std::optional<double>& degrees) {
-    json.key(name);
-    if (degrees)
-        json.number(*degrees, 2);
-    else
-        json.null();
-}
-
 } // namespace
 
 std::string_view kind_name(BikeKind kind) {
@@ -65,11 +57,7 @@ std::optional<double> nominal_inches(const std::optional<Wheel>& wheel) {
 }
 
 void nominal_field(JsonWriter& json, std::string_view name, const std::optional<double>& inches) {
-    json.key(name);
-    if (inches)
-        json.number(*inches, 1);
-    else
-        json.null();
+    number_field(json, name, inches, 1);
 }
 
 void write_bike_facts(JsonWriter& json, const Bike& bike) {
@@ -84,7 +72,7 @@ void write_bike_facts(JsonWriter& json, const Bike& bike) {
         field(json, "lever_reach_mm", bike.lever_reach);
         field(json, "crank_mm", bike.crank);
         field(json, "bottom_bracket_height_mm", bike.bottom_bracket_height);
-        angle_field(json, "seat_tube_angle_deg", bike.seat_tube_angle_degrees);
+        number_field(json, "seat_tube_angle_deg", bike.seat_tube_angle_degrees, 2);
         field(json, "mass_kg", bike.mass);
         field(json, "rider_mass_limit_kg", bike.rider_mass_limit);
         brakes_field(json, bike.brakes);

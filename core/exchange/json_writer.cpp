@@ -165,10 +165,10 @@ void text_field(JsonWriter& json, std::string_view name, std::string_view value)
         json.text(value);
 }
 
-void share_field(JsonWriter& json, std::string_view name, const std::optional<double>& share) {
+void number_field(JsonWriter& json, std::string_view name, const std::optional<double>& value, int decimals) {
     json.key(name);
-    if (share)
-        json.number(*share, 6);
+    if (value)
+        json.number(*value, decimals);
     else
         json.null();
 }

@@ -105,7 +105,7 @@ void field(JsonWriter& json, std::string_view name, const Value& value) {
 /// Empty text is null: not known.
 void text_field(JsonWriter& json, std::string_view name, std::string_view value);
 
-/// A probability or another share, to a millionth.
-void share_field(JsonWriter& json, std::string_view name, const std::optional<double>& share);
+/// A number that may not be known, to that many decimals.
+void number_field(JsonWriter& json, std::string_view name, const std::optional<double>& value, int decimals);
 
 } // namespace saddlerule

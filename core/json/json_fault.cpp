@@ -337,7 +337,7 @@ private:
         return std::nullopt;
     }
 
-    /// The value of \uXXXX at `offset`, or nothing where none stands.
+    /// The value of a \u escape at `offset`, or nothing where none stands.
     std::optional<unsigned> code_unit_at(std::size_t offset) const {
         const std::string_view escape = text_.substr(std::min(offset, text_.size())).substr(0, 6);
         if (escape.size() < 6 || !escape.starts_with("\\u"))
