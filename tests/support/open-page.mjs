@@ -5,7 +5,8 @@ import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
 
-export const pageFile = join(root, "build/page/saddlerule.html");
+/** `PAGE` names another build of the page. */
+export const pageFile = process.env.PAGE ?? join(root, "build/page/saddlerule.html");
 export const pageAddress = pathToFileURL(pageFile).href;
 
 export const screens = {
