@@ -1,5 +1,6 @@
 // The questions the page puts to the engine. What people typed goes over as text with its unit: the engine reads it.
 import type { Stage } from "./wire-answers";
+import type { ListsRequest } from "./wire-lists";
 
 export type TypedUnit = "cm" | "in";
 
@@ -95,5 +96,4 @@ export interface SideViewRequest {
   taped?: TapedRequest[];
 }
 
-export type EngineRequest =
-  { do: "load" } | { do: "list" } | AssessRequest | ChangesRequest | ForecastRequest | SideViewRequest;
+export type EngineRequest = ListsRequest | AssessRequest | ChangesRequest | ForecastRequest | SideViewRequest;
