@@ -1,5 +1,7 @@
 #include "core/exchange/json_writer.h"
 
+#include "core/json/json_text.h"
+
 #include <cmath>
 
 namespace saddlerule {
@@ -7,35 +9,6 @@ namespace {
 
 constexpr double powers_of_ten[] = {1.0, 10.0, 100.0, 1e3, 1e4, 1e5, 1e6};
 constexpr double too_large = 1e12;
-
-void append_escaped(std::string& text, char c) {
-    constexpr std::string_view digits = "0123456789abcdef";
-    switch (c) {
-    case '"':
-        text += "\\\"";
-        return;
-    case '\\':
-        text += "\\\\";
-        return;
-    case '\n':
-        text += "\\n";
-        return;
-    case '\r':
-        text += "\\r";
-        return;
-    case '\t':
-        text += "\\t";
-        return;
-    default:
-        text += "\\u00";
-        text += digits[static_cast<unsigned char>(c) >> 4];
-        text += digits[static_cast<unsigned char>(c) & 15];
-    }
-}
-
-bool needs_escape(char c) {
-    return static_cast<unsigned char>(c) < 0x20 || c == '"' || c == '\\';
-}
 
 } // namespace
 
@@ -104,17 +77,7 @@ void JsonWriter::number(double value, int decimals) {
 
 void JsonWriter::text(std::string_view utf8) {
     separate();
-    text_ += '"';
-    for (std::size_t done = 0; done < utf8.size();) {
-        std::size_t plain = done;
-        while (plain < utf8.size() && !needs_escape(utf8[plain]))
-            ++plain;
-        text_ += utf8.substr(done, plain - done);
-        if (plain < utf8.size())
-            append_escaped(text_, utf8[plain++]);
-        done = plain;
-    }
-    text_ += '"';
+    append_json_text(text_, utf8);
 }
 
 void JsonWriter::raw(std::string_view json) {
