@@ -4,12 +4,12 @@
 import { EngineError } from "./engine-error.js";
 
 /**
- * All that the module imports. The engine has no input or output of its own; it leaves only when it is giving up (out of
- * memory), and then says so instead of hanging.
+ * All that the module imports. The engine has no input or output of its own; while it reads a file it says how far it is,
+ * and it leaves only when it is giving up (out of memory), and then says so instead of hanging.
  */
-function hostImports() {
+function hostImports(progress) {
   return {
-    env: { emscripten_notify_memory_growth() {} },
+    env: { emscripten_notify_memory_growth() {}, saddlerule_progress: progress },
     wasi_snapshot_preview1: {
       proc_exit(status) {
         throw new EngineError("engine_stopped", `the engine stopped (status ${status})`);
@@ -18,7 +18,8 @@ function hostImports() {
   };
 }
 
-/** @typedef {{ ask(request: object | string, file?: Uint8Array): any, heapBytes(): number }} Engine */
+/** @typedef {(done: number, total: number) => void} OnProgress in bytes of the file */
+/** @typedef {{ ask(request: object | string, file?: Uint8Array, onProgress?: OnProgress): any, heapBytes(): number }} Engine */
 
 /**
  * @param {BufferSource | WebAssembly.Module} wasm the bytes of saddlerule.wasm, or the module compiled from them
@@ -26,7 +27,9 @@ function hostImports() {
  */
 export async function openEngine(wasm) {
   const module = wasm instanceof WebAssembly.Module ? wasm : await WebAssembly.compile(wasm);
-  let instance = await start(module);
+  let onProgress;
+  const imports = hostImports((done, total) => onProgress?.(done, total));
+  let instance = await start(module, imports);
 
   /** One exchange with a live instance: copies in, asks, copies out. */
   function exchange(request, file) {
@@ -48,14 +51,16 @@ export async function openEngine(wasm) {
     /**
      * @param {object | string} request one request, an array of them, or the JSON text of either
      * @param {Uint8Array} [file] bytes of a catalogue file, for `load`
+     * @param {OnProgress} [tell] told now and then while the file is read
      */
-    ask(request, file = new Uint8Array(0)) {
+    ask(request, file = new Uint8Array(0), tell) {
+      onProgress = tell;
       try {
         const text = typeof request === "string" ? request : JSON.stringify(request);
         return exchange(new TextEncoder().encode(text), file);
       } catch (cause) {
         // An instance that trapped is finished. The next call gets a fresh one, without a list.
-        instance = new WebAssembly.Instance(module, hostImports());
+        instance = new WebAssembly.Instance(module, imports);
         instance.exports._initialize?.();
         throw cause instanceof EngineError
           ? cause
@@ -70,8 +75,8 @@ export async function openEngine(wasm) {
   };
 }
 
-async function start(module) {
-  const instance = await WebAssembly.instantiate(module, hostImports());
+async function start(module, imports) {
+  const instance = await WebAssembly.instantiate(module, imports);
   instance.exports._initialize?.();
   return instance;
 }
