@@ -1,0 +1,154 @@
+#include "core/table/table_records.h"
+
+#include <algorithm>
+
+namespace saddlerule {
+namespace {
+
+constexpr char quote = '"';
+
+bool says_something(std::string_view cell) {
+    return cell.find_first_not_of(" \t") != std::string_view::npos;
+}
+
+} // namespace
+
+bool TableRecords::next() {
+    while (next_ < text_.size() && !unclosed_quote_) {
+        ++row_;
+        begin_ = next_;
+        if (text_[next_] == '\n' || text_[next_] == '\r') {
+            pass_line_end();
+            continue;
+        }
+        if (read_row())
+            return true;
+    }
+    cells_.clear();
+    return false;
+}
+
+/// True where something stands in the row.
+bool TableRecords::read_row() {
+    cells_.clear();
+    pieces_.clear();
+    in_pieces_.clear();
+    bool too_many = false;
+    while (true) {
+        const bool quoted = next_ < text_.size() && text_[next_] == quote;
+        if (quoted && !read_quoted_cell())
+            return false;
+        if (!quoted)
+            read_plain_cell();
+        if (cells_.size() > most_cells) {
+            too_many = true;
+            cells_.pop_back();
+        }
+        if (next_ == text_.size() || text_[next_] != separator_)
+            break;
+        ++next_;
+    }
+    put_pieces_in_place();
+    if (too_many)
+        keep_the_rest_as_it_stands();
+    pass_line_end();
+    return std::any_of(cells_.begin(), cells_.end(),
+                       [](const TableCell& cell) { return says_something(cell.text); });
+}
+
+void TableRecords::put_pieces_in_place() {
+    for (std::size_t i = 0; i < in_pieces_.size() && in_pieces_[i].first < cells_.size(); ++i) {
+        const auto [cell, begin] = in_pieces_[i];
+        const std::size_t end = i + 1 < in_pieces_.size() ? in_pieces_[i + 1].second : pieces_.size();
+        cells_[cell].text = std::string_view(pieces_).substr(begin, end - begin);
+    }
+}
+
+/// Empty cells at the end of a row say nothing, however many they are.
+void TableRecords::keep_the_rest_as_it_stands() {
+    TableCell& last = cells_.back();
+    const std::size_t begin = last.begin;
+    std::size_t end = next_;
+    while (end > begin && (text_[end - 1] == separator_ || text_[end - 1] == ' ' || text_[end - 1] == '\t'))
+        --end;
+    const std::string_view rest = text_.substr(begin, end - begin);
+    if (rest.find(separator_) != std::string_view::npos)
+        last.text = rest;
+}
+
+void TableRecords::read_plain_cell() {
+    const std::size_t begin = next_;
+    const char* const text = text_.data();
+    const std::size_t size = text_.size();
+    std::size_t at = begin;
+    while (at < size && !ends_cell(text[at]))
+        ++at;
+    next_ = at;
+    cells_.push_back({.text = text_.substr(begin, at - begin), .begin = begin});
+}
+
+/// False where the quote is never closed.
+bool TableRecords::read_quoted_cell() {
+    const std::size_t begin = next_;
+    const std::size_t pieces_begin = pieces_.size();
+    bool in_one_piece = true;
+    std::size_t piece = begin + 1;
+    std::size_t at = piece;
+    while (true) {
+        at = text_.find(quote, at);
+        if (at == std::string_view::npos) {
+            unclosed_quote_ = begin;
+            return false;
+        }
+        if (at + 1 == text_.size() || text_[at + 1] != quote)
+            break;
+        in_one_piece = false;
+        pieces_ += text_.substr(piece, at + 1 - piece);
+        at += 2;
+        piece = at;
+    }
+    std::string_view last = text_.substr(piece, at - piece);
+    next_ = at + 1;
+    if (next_ < text_.size() && !ends_cell(text_[next_])) {
+        in_one_piece = false;
+        pieces_ += last;
+        const std::size_t rest = next_;
+        while (next_ < text_.size() && !ends_cell(text_[next_]))
+            ++next_;
+        last = text_.substr(rest, next_ - rest);
+    }
+    if (!in_one_piece) {
+        pieces_ += last;
+        in_pieces_.emplace_back(cells_.size(), pieces_begin);
+    }
+    cells_.push_back({.text = last, .begin = begin});
+    return true;
+}
+
+void TableRecords::pass_line_end() {
+    if (next_ == text_.size())
+        return;
+    const bool both = text_[next_] == '\r' && next_ + 1 < text_.size() && text_[next_ + 1] == '\n';
+    next_ += both ? 2 : 1;
+}
+
+std::optional<SeparatorLine> separator_line(std::string_view text) {
+    constexpr std::string_view mark = "sep=";
+    const bool in_quotes = text.starts_with(quote);
+    const std::size_t begin = in_quotes ? 1 : 0;
+    if (!text.substr(begin).starts_with(mark) || text.size() == begin + mark.size())
+        return std::nullopt;
+    const char separator = text[begin + mark.size()];
+    std::size_t end = begin + mark.size() + 1;
+    if (in_quotes && text.substr(end).starts_with(quote))
+        ++end;
+    const std::string_view rest = text.substr(end);
+    if (!rest.empty() && !rest.starts_with('\n') && !rest.starts_with('\r'))
+        return std::nullopt;
+    return SeparatorLine{.separator = separator,
+                         .end = end + (rest.starts_with("\r\n") ? 2
+                                       : rest.empty()           ? 0
+                                                                : 1)};
+}
+
+} // namespace saddlerule

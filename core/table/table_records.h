@@ -1,0 +1,78 @@
+// Table records: a text of separated values (RFC 4180) as rows and cells that know where they stand. Knows no
+// bike words.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace saddlerule {
+
+struct TableCell {
+    std::string_view text; ///< without its quotes
+    std::size_t begin = 0; ///< where the cell begins, in bytes of the table's text
+};
+
+/// Reads a table one row at a time, in one pass over its text.
+///
+/// Lines end with LF, CRLF or a lone CR, mixed as they come. A cell that begins with a double quote ends at
+/// the next single one; inside it separators and line breaks count as text, and two quotes are one. What
+/// stands between its closing quote and the separator belongs to it as it stands. Quotes elsewhere are plain
+/// characters. A quote that nothing closes ends the table: see unclosed_quote(). A row has at most `most_cells`;
+/// what stands in it beyond them belongs to the last as it stands, so that no row can fill the memory.
+class TableRecords {
+public:
+    static constexpr std::size_t most_cells = 2000;
+
+    /// `text` must outlive this; `begin` is where the first row begins.
+    TableRecords(std::string_view text, char separator, std::size_t begin = 0)
+        : text_(text), separator_(separator), next_(begin) {}
+
+    /// Goes to the next row in which something stands; rows of nothing but blanks are counted and passed.
+    /// False at the end of the table, and where a quote is never closed.
+    bool next();
+
+    /// Of the row at hand; views last until the next one.
+    const std::vector<TableCell>& cells() const { return cells_; }
+    /// As a spreadsheet counts: from 1, empty rows included, a quoted line break being none.
+    std::size_t row() const { return row_; }
+    /// Where the row at hand begins and ends, in bytes.
+    std::size_t begin() const { return begin_; }
+    std::size_t end() const { return next_; }
+
+    /// Where a quote opens that is never closed, in bytes.
+    std::optional<std::size_t> unclosed_quote() const { return unclosed_quote_; }
+
+private:
+    bool read_row();
+    bool read_quoted_cell();
+    void read_plain_cell();
+    bool ends_cell(char c) const { return c == separator_ || c == '\n' || c == '\r'; }
+    void pass_line_end();
+    void put_pieces_in_place();
+    void keep_the_rest_as_it_stands();
+
+    std::string_view text_;
+    char separator_;
+    std::size_t next_;
+    std::size_t begin_ = 0;
+    std::size_t row_ = 0;
+    std::vector<TableCell> cells_;
+    /// What cells say whose text does not stand in one piece, and which cells those are with where they begin
+    /// in it.
+    std::string pieces_;
+    std::vector<std::pair<std::size_t, std::size_t>> in_pieces_;
+    std::optional<std::size_t> unclosed_quote_;
+};
+
+/// The separator that spreadsheets are told by a first line `sep=;`, and where the line after it begins.
+struct SeparatorLine {
+    char separator;
+    std::size_t end;
+};
+std::optional<SeparatorLine> separator_line(std::string_view text);
+
+} // namespace saddlerule
