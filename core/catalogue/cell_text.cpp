@@ -1,0 +1,445 @@
+#include "core/catalogue/cell_text.h"
+
+#include "core/json/json_figure.h"
+#include "core/json/json_text.h"
+#include "core/outcomes/figure_text.h"
+#include "core/typed_text/decimal_text.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+#include <utility>
+#include <variant>
+
+namespace saddlerule {
+namespace {
+
+using Kind = JsonValue::Kind;
+
+/// In front of JSON that would be read as something else: a figure in a column of texts, or null.
+constexpr std::string_view json_mark = "json:";
+
+/// A value in a cell stands three levels deep in a list: list, bikes, bike.
+constexpr JsonLimits cell_limits{.depth = JsonLimits().depth - 3,
+                                 .text_length = std::numeric_limits<std::size_t>::max(),
+                                 .values = JsonLimits().values};
+
+constexpr std::array<std::string_view, 4> kilogram_words{"kg", "kgs", "kilo", "kilos"};
+constexpr std::array<std::string_view, 4> pound_words{"lb", "lbs", "lb.", "lbs."};
+constexpr std::array<std::string_view, 4> degree_words{"\xC2\xB0", "\xC2\xBA", "deg", "degrees"};
+
+// What people and spreadsheets in English, German, French, Spanish and Dutch write.
+constexpr std::array<std::string_view, 13> yes_words{"yes",  "true",      "ja",        "wahr", "oui",
+                                                     "vrai", "s\xC3\xAD", "S\xC3\x8D", "si",   "verdadero",
+                                                     "waar", "y",         "j"};
+constexpr std::array<std::string_view, 10> no_words{"no",   "false", "nein", "falsch", "non",
+                                                    "faux", "falso", "nee",  "onwaar", "n"};
+constexpr std::string_view no_brakes = "none";
+constexpr std::string_view between_items = ",;+/";
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 13> currency_symbols{{
+    {"EUR", "\xE2\x82\xAC"},
+    {"GBP", "\xC2\xA3"},
+    {"USD", "$"},
+    {"AUD", "$"},
+    {"CAD", "$"},
+    {"NZD", "$"},
+    {"CHF", "Fr."},
+    {"SEK", "kr"},
+    {"NOK", "kr"},
+    {"DKK", "kr"},
+    {"PLN", "z\xC5\x82"},
+    {"CZK", "K\xC4\x8D"},
+    {"JPY", "\xC2\xA5"},
+}};
+
+std::string_view name_of(LengthUnit unit) {
+    switch (unit) {
+    case LengthUnit::millimetre:
+        return "mm";
+    case LengthUnit::centimetre:
+        return "cm";
+    case LengthUnit::metre:
+        return "m";
+    case LengthUnit::inch:
+        return "in";
+    case LengthUnit::foot:
+        break;
+    }
+    return "ft";
+}
+
+char lower_case(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+bool same_word(std::string_view a, std::string_view b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](char x, char y) { return lower_case(x) == lower_case(y); });
+}
+
+template <typename Words>
+bool is_one_of(std::string_view text, const Words& words) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return same_word(text, word); });
+}
+
+void move_by(JsonValue& value, std::size_t offset) {
+    value.begin += offset;
+    value.end += offset;
+    for (JsonValue& item : value.items)
+        move_by(item, offset);
+    for (JsonMember& member : value.members) {
+        member.name_begin += offset;
+        move_by(member.value, offset);
+    }
+}
+
+/// Writes the value of one cell into a JsonValue and its text.
+class CellReader {
+public:
+    CellReader(const CatalogueField* field, const CellContext& context, JsonValue& value, std::string& json)
+        : field_(field), context_(context), value_(value), json_(json), begin_(json.size()) {}
+
+    void read(std::string_view cell) {
+        value_.items.clear();
+        value_.members.clear();
+        if (take_json(cell))
+            return;
+        if (field_)
+            std::visit([&](auto target) { take(cell, target); }, field_->target);
+        else
+            take_unknown(cell);
+    }
+
+private:
+    void finish(Kind kind) {
+        value_.kind = kind;
+        value_.begin = begin_;
+        value_.end = json_.size();
+    }
+
+    void put_text(std::string_view text) {
+        value_.text = text;
+        append_json_text(json_, text);
+        finish(Kind::text);
+    }
+
+    void put_number(double number, std::string_view written) {
+        value_.number = number;
+        json_ += written;
+        finish(Kind::number);
+    }
+
+    void put_flag(bool flag) {
+        value_.boolean = flag;
+        json_ += flag ? "true" : "false";
+        finish(Kind::boolean);
+    }
+
+    void put_texts(const std::vector<std::string_view>& texts) {
+        json_ += '[';
+        for (const std::string_view text : texts) {
+            if (!value_.items.empty())
+                json_ += ',';
+            JsonValue& item = value_.items.emplace_back();
+            item.kind = Kind::text;
+            item.text = text;
+            item.begin = json_.size();
+            append_json_text(json_, text);
+            item.end = json_.size();
+        }
+        json_ += ']';
+        finish(Kind::array);
+    }
+
+    bool put_json(std::string_view json) {
+        auto read = read_json(json, cell_limits);
+        if (!read)
+            return false;
+        value_ = std::move(read).value();
+        json_ += json.substr(value_.begin, value_.end - value_.begin);
+        move_by(value_, begin_ - value_.begin);
+        return true;
+    }
+
+    bool take_json(std::string_view cell) {
+        const char first = cell.front();
+        const char last = cell.back();
+        const bool in_brackets = (first == '[' && last == ']') || (first == '{' && last == '}') ||
+                                 (first == '"' && last == '"' && cell.size() > 1);
+        if (in_brackets)
+            return put_json(cell);
+        return cell.starts_with(json_mark) && put_json(cell.substr(json_mark.size()));
+    }
+
+    /// A figure of JSON, or one with a decimal comma or zeros in front.
+    bool take_figure(std::string_view text) {
+        constexpr std::size_t longest_exact = 16; // 15 digits and the mark
+        const auto decimal = read_decimal_prefix(text);
+        const bool all_decimal = decimal && decimal->length == text.size();
+        if (!all_decimal)
+            return json_figure_length(text) == text.size() && put_json(text);
+        const std::size_t zeros = std::min(text.find_first_not_of('0'), text.size());
+        const bool zero_stays = zeros == text.size() || text[zeros] == '.' || text[zeros] == ',';
+        text.remove_prefix(zeros > 0 && zero_stays ? zeros - 1 : zeros);
+        const std::size_t comma = text.find(',');
+        if (comma == std::string_view::npos) {
+            if (text.size() > longest_exact)
+                return put_json(text);
+            put_number(decimal->value, text);
+            return true;
+        }
+        std::string with_point(text);
+        with_point[comma] = '.';
+        if (text.size() > longest_exact)
+            return put_json(with_point);
+        put_number(decimal->value, with_point);
+        return true;
+    }
+
+    /// A figure with one of the words behind it, or none.
+    template <typename Words>
+    bool take_figure_with(std::string_view text, const Words& words) {
+        const auto decimal = read_decimal_prefix(text);
+        return decimal && is_one_of(trimmed(text.substr(decimal->length)), words) &&
+               take_figure(text.substr(0, decimal->length));
+    }
+
+    // One for each type that a field can have.
+
+    void take(std::string_view cell, std::string Bike::*) {
+        // Of an id that is a whole number JSON has both forms, and lists mostly the number.
+        const bool digits =
+            std::all_of(cell.begin(), cell.end(), [](char c) { return c >= '0' && c <= '9'; });
+        constexpr std::size_t longest_exact = 15;
+        const bool canonical = digits && cell.size() <= longest_exact && (cell.front() != '0' || cell == "0");
+        if (!canonical || field_->name != "id" || !take_figure(cell))
+            put_text(cell);
+    }
+
+    void take(std::string_view cell, std::optional<Length> Bike::*) {
+        const bool other_unit = context_.column_unit && context_.column_unit != context_.units;
+        if (!other_unit) {
+            if (!take_figure(cell))
+                put_text(cell);
+            return;
+        }
+        const auto in_millimetres = read_length(cell, LengthUnit::millimetre);
+        const auto in_inches = read_length(cell, LengthUnit::inch);
+        const bool has_unit = in_millimetres.ok() && in_inches.ok() && *in_millimetres == *in_inches;
+        if (has_unit || !in_millimetres.ok())
+            put_text(cell);
+        else
+            put_text(std::string(cell) + ' ' + std::string(name_of(*context_.column_unit)));
+    }
+
+    void take(std::string_view cell, std::optional<Mass> Bike::*) {
+        constexpr int to_a_milligram = 6;
+        const auto figure = read_decimal_prefix(cell);
+        const std::string_view word = trimmed(cell.substr(figure ? figure->length : 0));
+        const bool in_pounds = word.empty() ? context_.column_in_pounds : is_one_of(word, pound_words);
+        if (figure && in_pounds) {
+            const double kilograms = Mass::pounds(figure->value).in_kilograms();
+            put_number(kilograms, figure_text(kilograms, to_a_milligram));
+        } else if (!take_figure(cell) && !take_figure_with(cell, kilogram_words)) {
+            put_text(cell);
+        }
+    }
+
+    void take(std::string_view cell, std::optional<double> Bike::*) {
+        if (!take_figure(cell) && !take_figure_with(cell, degree_words))
+            put_text(cell);
+    }
+
+    void take(std::string_view cell, std::optional<int> Bike::*) {
+        if (!take_figure(cell))
+            put_text(cell);
+    }
+
+    void take(std::string_view cell, std::optional<Money> Bike::*) {
+        const std::string_view amount = without_currency(cell);
+        if (may_be_thousands(amount) || !take_figure(amount))
+            put_text(cell);
+    }
+
+    /// 1,200 is a thousand and more to some, and little more than one to others.
+    static bool may_be_thousands(std::string_view amount) {
+        const std::size_t mark = amount.find_first_of(".,");
+        return mark != std::string_view::npos && amount.size() - mark == 4;
+    }
+
+    std::string_view without_currency(std::string_view cell) const {
+        if (!context_.currency)
+            return cell;
+        const std::string_view code = context_.currency->code();
+        const auto without = [&](std::string_view mark) {
+            if (cell.starts_with(mark))
+                return trimmed(cell.substr(mark.size()));
+            if (cell.ends_with(mark))
+                return trimmed(cell.substr(0, cell.size() - mark.size()));
+            return cell;
+        };
+        for (const auto& [of, symbol] : currency_symbols) {
+            if (of == code && without(symbol) != cell)
+                return without(symbol);
+        }
+        return without(code);
+    }
+
+    void take(std::string_view cell, std::optional<bool> Bike::*) {
+        if (is_one_of(cell, yes_words))
+            put_flag(true);
+        else if (is_one_of(cell, no_words))
+            put_flag(false);
+        else
+            take_unknown(cell);
+    }
+
+    void take(std::string_view cell, std::optional<Wheel> Bike::*) { put_text(cell); }
+
+    void take(std::string_view cell, BikeKind Bike::*) { put_text(known_spelling(cell, kind_names)); }
+
+    void take(std::string_view cell, std::optional<std::vector<Brake>> Bike::*) {
+        std::vector<std::string_view> brakes = items_of(cell);
+        for (std::string_view& brake : brakes)
+            brake = known_spelling(brake, brake_names);
+        if (same_word(cell, no_brakes))
+            brakes.clear();
+        else if (brakes.empty())
+            return put_text(cell);
+        put_texts(brakes);
+    }
+
+    void take(std::string_view cell, std::vector<std::string> Bike::*) { put_texts(items_of(cell)); }
+
+    template <typename Names>
+    static std::string_view known_spelling(std::string_view text, const Names& names) {
+        for (const auto& [name, value] : names) {
+            if (same_word(text, name))
+                return name;
+        }
+        return text;
+    }
+
+    static std::vector<std::string_view> items_of(std::string_view cell) {
+        std::vector<std::string_view> items;
+        while (!cell.empty()) {
+            const std::size_t end = std::min(cell.find_first_of(between_items), cell.size());
+            const std::string_view item = trimmed(cell.substr(0, end));
+            if (!item.empty())
+                items.push_back(item);
+            cell.remove_prefix(std::min(end + 1, cell.size()));
+        }
+        return items;
+    }
+
+    void take_unknown(std::string_view cell) {
+        const bool scalar =
+            cell == "true" || cell == "false" || cell == "null" || json_figure_length(cell) == cell.size();
+        if (!scalar || !put_json(cell))
+            put_text(cell);
+    }
+
+    const CatalogueField* field_;
+    const CellContext& context_;
+    JsonValue& value_;
+    std::string& json_;
+    std::size_t begin_;
+};
+
+std::string_view written(const JsonValue& value, std::string_view text) {
+    return text.substr(value.begin, value.end - value.begin);
+}
+
+bool same_value(const JsonValue& a, std::string_view a_text, const JsonValue& b, std::string_view b_text);
+
+bool same_members(const JsonMember& a, std::string_view a_text, const JsonMember& b,
+                  std::string_view b_text) {
+    return a.name == b.name && same_value(a.value, a_text, b.value, b_text);
+}
+
+/// The same to every program that reads JSON: figures digit by digit, texts whichever way they are escaped.
+bool same_value(const JsonValue& a, std::string_view a_text, const JsonValue& b, std::string_view b_text) {
+    if (a.kind != b.kind)
+        return false;
+    switch (a.kind) {
+    case Kind::text:
+        return a.text == b.text;
+    case Kind::array:
+        return std::equal(
+            a.items.begin(), a.items.end(), b.items.begin(), b.items.end(),
+            [&](const JsonValue& x, const JsonValue& y) { return same_value(x, a_text, y, b_text); });
+    case Kind::object:
+        return std::equal(
+            a.members.begin(), a.members.end(), b.members.begin(), b.members.end(),
+            [&](const JsonMember& x, const JsonMember& y) { return same_members(x, a_text, y, b_text); });
+    case Kind::null:
+    case Kind::boolean:
+    case Kind::number:
+        break;
+    }
+    return written(a, a_text) == written(b, b_text);
+}
+
+/// As people would write it, whether or not it can be read back.
+std::string plain_form(const CatalogueField* field, const JsonValue& value, std::string_view text,
+                       char decimal_mark) {
+    std::string plain;
+    switch (value.kind) {
+    case Kind::text:
+        return value.text;
+    case Kind::boolean:
+        return value.boolean ? "yes" : "no";
+    case Kind::number:
+        plain = written(value, text);
+        std::replace(plain.begin(), plain.end(), '.', decimal_mark);
+        return plain;
+    case Kind::array:
+        for (const JsonValue& item : value.items)
+            plain += (plain.empty() ? "" : ", ") + item.text;
+        return value.items.empty() && field ? std::string(no_brakes) : plain;
+    case Kind::null:
+    case Kind::object:
+        break;
+    }
+    return std::string(written(value, text));
+}
+
+} // namespace
+
+bool read_cell(std::string_view cell, const CatalogueField* field, const CellContext& context,
+               JsonValue& value, std::string& json) {
+    cell = trimmed(cell);
+    if (cell.empty())
+        return false;
+    CellReader(field, context, value, json).read(cell);
+    return true;
+}
+
+std::string json_of_cell(std::string_view field_name, std::string_view cell, const CellContext& context) {
+    JsonValue value;
+    std::string json;
+    read_cell(cell, field_named(field_name), context, value, json);
+    return json;
+}
+
+std::string cell_of_json(std::string_view field_name, const JsonValue& value, std::string_view text,
+                         const CellContext& context, char decimal_mark) {
+    const CatalogueField* field = field_named(field_name);
+    const auto reads_back = [&](std::string_view cell) {
+        JsonValue back;
+        std::string back_text;
+        return cell.find('\0') == std::string_view::npos &&
+               read_cell(cell, field, context, back, back_text) && same_value(value, text, back, back_text);
+    };
+    std::string plain = plain_form(field, value, text, decimal_mark);
+    if (reads_back(plain))
+        return plain;
+    std::string raw(written(value, text));
+    if (reads_back(raw))
+        return raw;
+    return std::string(json_mark) + raw;
+}
+
+} // namespace saddlerule
