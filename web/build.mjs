@@ -62,8 +62,42 @@ const packedEngine = {
   },
 };
 
-const script = await build({
-  entryPoints: [path.join(here, "page/page-entry.ts")],
+/** `packed-texts` stands for all languages but English: they are data, and wait packed until one of them is wanted. */
+const packedTexts = {
+  name: "packed-texts",
+  setup(bundle) {
+    bundle.onResolve({ filter: /^packed-texts$/ }, () => ({
+      path: path.join(here, "texts/translations.ts"),
+      namespace: "texts",
+    }));
+    bundle.onLoad({ filter: /.*/, namespace: "texts" }, async ({ path: file }) => {
+      const bundled = await build({ entryPoints: [file], bundle: true, format: "esm", write: false });
+      const code = Buffer.from(bundled.outputFiles[0].contents).toString("base64");
+      const { packedLanguages } = await import(`data:text/javascript;base64,${code}`);
+      return {
+        contents: gzipSync(JSON.stringify(packedLanguages()), { level: 9 }),
+        loader: "base64",
+      };
+    });
+  },
+};
+
+/** `engine-thread` stands for the script of the engine's worker, which is a program of its own. */
+const engineThread = {
+  name: "engine-thread",
+  setup(bundle) {
+    bundle.onResolve({ filter: /^engine-thread$/ }, () => ({
+      path: path.join(here, "engine/engine-thread.ts"),
+      namespace: "thread",
+    }));
+    bundle.onLoad({ filter: /.*/, namespace: "thread" }, async ({ path: file }) => {
+      const thread = await build({ ...scriptForm, entryPoints: [file] });
+      return { contents: thread.outputFiles[0].text.trim(), loader: "text" };
+    });
+  },
+};
+
+const scriptForm = {
   bundle: true,
   minify: true,
   format: "iife",
@@ -71,8 +105,13 @@ const script = await build({
   target,
   charset: "utf8",
   legalComments: "none",
+};
+
+const script = await build({
+  ...scriptForm,
+  entryPoints: [path.join(here, "page/page-entry.ts")],
   loader: { ".json": "text" },
-  plugins: [packedEngine, styleAsText],
+  plugins: [packedEngine, packedTexts, styleAsText, engineThread],
 });
 
 const scriptText = script.outputFiles[0].text.trim();
@@ -91,6 +130,8 @@ const policy = [
   `script-src ${hashOf(scriptText)} 'wasm-unsafe-eval'`,
   // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
   `style-src ${hashOf(pageStyle)} ${hashOf(sealedStyle)}`,
+  // The engine's thread is started from a text inside this script.
+  "worker-src blob:",
   "connect-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",

@@ -33,7 +33,8 @@ export async function openPage(browser, viewport, { now, ...options } = {}) {
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
   page.on("request", (request) => {
-    if (request.url() !== pageAddress && !request.url().startsWith("data:"))
+    // The engine's thread is a blob: a text that the page made itself.
+    if (request.url() !== pageAddress && !/^(data|blob):/.test(request.url()))
       faults.push(`request: ${request.url()}`);
   });
   await page.goto(pageAddress);

@@ -1,39 +1,93 @@
-// The way to the engine: opened when first asked, and an answer to everything, its own failure included.
+// The way to an engine: opened when first asked, and an answer to everything, its own failure included.
+import type { OnProgress, OwnEngine } from "./engine-opening";
+import { historyWith } from "./list-history";
+import type { Step } from "./list-history";
 import type { EngineRequest } from "./wire-requests";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
 
-/** What the page needs of an engine; `wasm-bindings/engine-client.js` is one. */
+/** What the page needs of an engine. It never rejects: what goes wrong with it is a refusal with the code `internal`. */
 export interface Engine {
-  ask: (request: EngineRequest, fileBytes?: Uint8Array) => object | Promise<object>;
+  ask: (request: EngineRequest, file?: Uint8Array, onProgress?: OnProgress) => Promise<object>;
+}
+
+export interface EngineDoor extends Engine {
+  /**
+   * Opens a second engine, and lets `prepare` ask it while the first one goes on answering. Where that resolves to true
+   * the second takes the place of the first; otherwise, and where it was stopped, nothing has happened.
+   */
+  beside: (prepare: (second: Engine) => Promise<boolean>, stop: AbortSignal) => Promise<void>;
+}
+
+export function engineDoor(open: () => Promise<OwnEngine>): EngineDoor {
+  let inUse = lastingEngine(open);
+  return {
+    ask: (...asked) => inUse.ask(...asked),
+    async beside(prepare, stop) {
+      const second = lastingEngine(open);
+      stop.addEventListener("abort", second.end);
+      const wanted = await prepare(second);
+      stop.removeEventListener("abort", second.end);
+      if (!wanted || stop.aborted) {
+        second.end();
+        return;
+      }
+      inUse.retire();
+      inUse = second;
+    },
+  };
+}
+
+interface LastingEngine extends Engine {
+  /** At once: what was asked is not answered any more. */
+  end: () => void;
+  /** Once all that was asked is answered. */
+  retire: () => void;
 }
 
 /**
- * An engine that never rejects: what goes wrong with it comes back as a refusal with the code `internal`. One that had
- * to start afresh is given its list again before it is asked anything else.
+ * Asks one thing after another. An engine that broke down is followed by a fresh one, which is given its list again, edits
+ * included, before it is asked anything else.
  */
-export function engineDoor(open: () => Promise<Engine>): Engine {
-  let opening: Promise<Engine> | null = null;
-  let list: Uint8Array | null = null;
+function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
+  let opening: Promise<OwnEngine> | null = null;
+  let history: Step[] = [];
+  let turn: Promise<unknown> = Promise.resolve();
 
-  async function openWithList(): Promise<Engine> {
+  async function openWithHistory(): Promise<OwnEngine> {
     const engine = await open();
-    if (list !== null) await engine.ask({ do: "load" }, list);
+    for (const { request, file } of history) await engine.ask(request, file);
     return engine;
   }
 
+  const answer: Engine["ask"] = async (request, file, onProgress) => {
+    try {
+      opening ??= openWithHistory();
+      const engine = await opening;
+      const answered = await engine.ask(request, file, onProgress);
+      if (!isRefusal(answered)) history = historyWith(history, { request, file });
+      return answered;
+    } catch (failure) {
+      opening = null;
+      return ownFailure(failure);
+    }
+  };
+
+  function end(): void {
+    void opening?.then((engine) => {
+      engine.end();
+    });
+  }
+
   return {
-    async ask(request, fileBytes) {
-      try {
-        opening ??= openWithList();
-        const engine = await opening;
-        const answer = await engine.ask(request, fileBytes);
-        if (request.do === "load" && fileBytes !== undefined && !isRefusal(answer)) list = fileBytes;
-        return answer;
-      } catch (failure) {
-        opening = null;
-        return ownFailure(failure);
-      }
+    ask(...asked) {
+      const mine = turn.then(() => answer(...asked));
+      turn = mine;
+      return mine;
+    },
+    end,
+    retire() {
+      void turn.then(end);
     },
   };
 }

@@ -15,3 +15,15 @@ declare module "packed-engine" {
   const text: string;
   export default text;
 }
+
+/** All languages but English as JSON (see texts/translations.ts), compressed as gzip, in base64. */
+declare module "packed-texts" {
+  const text: string;
+  export default text;
+}
+
+/** The script of the engine's worker. */
+declare module "engine-thread" {
+  const text: string;
+  export default text;
+}

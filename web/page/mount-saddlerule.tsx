@@ -1,8 +1,7 @@
 // Puts Saddlerule into an element of any document. Nothing outside that element is touched.
 import { render } from "preact";
-import { openEngine } from "../../wasm-bindings/engine-client.js";
 import { engineDoor } from "../engine/engine-door";
-import type { Engine } from "../engine/engine-door";
+import { engineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
 import { openList } from "../engine/list-opening";
 import type { ListSource } from "../engine/list-opening";
@@ -13,16 +12,23 @@ import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
 import sheet from "../style/saddlerule.css";
-import { english } from "../texts/en";
+import { languageFor, localeFor } from "../texts/languages";
+import type { Language } from "../texts/languages";
+import type { PackedLanguages } from "../texts/translations";
 import { afterPaint } from "../engine/after-paint";
 import { PageContext } from "./page-context";
 import type { PageTools } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
+import { spokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
   /** Fetches or unpacks the engine's wasm; called once, when the engine is first asked. */
   engineBytes: () => Promise<ArrayBuffer>;
+  /** Fetches or unpacks the words of the languages other than English; called once, when one is first wanted. */
+  packedLanguages: () => Promise<PackedLanguages>;
+  /** Called with the language whose words are on the page, whenever it changes. */
+  onLanguage?: (language: Language) => void;
   /** YYYY-MM-DD; the device's date when left out. */
   today?: string;
   /** The unit to begin with; by the reader's region when left out. */
@@ -31,36 +37,58 @@ export interface SaddleruleOptions {
 
 /** Shows Saddlerule inside `host`. Returns the way to take it away again. */
 export function mountSaddlerule(host: Element, options: SaddleruleOptions): () => void {
-  const texts = english;
-  const locale = localeFor(texts.language);
-  const store = createStore(firstState(options.today ?? dateOnDevice(), options.unit ?? unitFor(locale)));
-  const engines = openEngines(options.engineBytes);
+  const language = languageFor(navigator.languages);
+  const unit = options.unit ?? unitFor(localeFor(language, navigator.languages));
+  const store = createStore(firstState(options.today ?? dateOnDevice(), unit, language));
+  const words = spokenWords(options.packedLanguages);
+  const opener = engineOpener(options.engineBytes);
+  // One holds the list; the other judges single bikes beside it.
+  const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
 
   const open = (source: ListSource): void => void openList(store, engines.rack, source);
-  // The same object as long as the unit is the same: everything that uses it would be drawn again with another.
-  const made: Partial<Record<TypedUnit, PageTools>> = {};
-  const toolsIn = (unit: TypedUnit): PageTools =>
-    (made[unit] ??= {
+  // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
+  const made = new Map<string, PageTools>();
+  const toolsFor = (state: PageState): PageTools => {
+    const { language, locale, texts } = words.now(state.language);
+    const key = `${language} ${state.unit}`;
+    const tools = made.get(key) ?? {
+      language,
       texts,
-      figures: createFigures(locale, unit, texts.units),
+      figures: createFigures(locale, state.unit, texts.units),
       change: store.change,
       openList: open,
-    });
+    };
+    made.set(key, tools);
+    return tools;
+  };
 
+  let spoken: Language | null = null;
   const draw = (state: PageState): void => {
+    const tools = toolsFor(state);
+    if (tools.language !== spoken) options.onLanguage?.((spoken = tools.language));
     render(
-      <PageContext.Provider value={toolsIn(state.unit)}>
+      <PageContext.Provider value={tools}>
         <SaddleruleRoot state={state} />
       </PageContext.Provider>,
       floor,
     );
   };
 
-  draw(store.read());
-  // At once, not at the next frame: whatever is pressed next must find the page as the last change left it.
-  const stopDrawing = store.subscribe(draw);
   let mounted = true;
+  const drawNow = (): void => {
+    if (mounted) draw(store.read());
+  };
+  // The first drawing waits for its words: a page that changes its language under the reader's eyes jumps.
+  words.fetch(language, drawNow);
+  let awaited = language;
+  // At once, not at the next frame: whatever is pressed next must find the page as the last change left it.
+  const stopDrawing = store.subscribe((state) => {
+    draw(state);
+    if (state.language === awaited) return;
+    awaited = state.language;
+    words.fetch(awaited, drawNow);
+  });
   let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
     if (mounted) stopAsking = keepAnswered(store, engines, questions);
@@ -72,21 +100,6 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
     render(null, floor);
     floor.remove();
   };
-}
-
-/** Both engines run the same module: one holds the list, the other judges single bikes beside it. */
-function openEngines(engineBytes: () => Promise<ArrayBuffer>): { rack: Engine; bench: Engine } {
-  let compiling: Promise<WebAssembly.Module> | null = null;
-  const open = async (): Promise<Engine> => {
-    compiling ??= engineBytes().then((bytes) => WebAssembly.compile(bytes));
-    return openEngine(await compiling);
-  };
-  return { rack: engineDoor(open), bench: engineDoor(open) };
-}
-
-/** The reader's own form of the page's language, such as en-GB. */
-function localeFor(language: string): string {
-  return navigator.languages.find((wanted) => wanted.split("-")[0] === language) ?? language;
 }
 
 /** Regions where a tape measure is read in inches first. */
