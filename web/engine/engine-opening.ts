@@ -55,7 +55,10 @@ async function startThread(compiling: Promise<WebAssembly.Module>): Promise<OwnE
     const thread = threadAt(address);
     try {
       await thread.tell({ module: await compiling });
-      return { ask: (request, file, onProgress) => thread.tell({ request, file }, onProgress), end: thread.end };
+      return {
+        ask: (request, file, onProgress) => thread.tell({ request, file }, onProgress),
+        end: thread.end,
+      };
     } catch (failure) {
       thread.end();
       throw failure;
