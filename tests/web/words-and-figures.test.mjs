@@ -19,7 +19,11 @@ async function pageModule(path) {
   return import(pathToFileURL(outfile).href);
 }
 
-const { about, lengthOfUse } = await pageModule("texts/english-durations.ts");
+const durations = await pageModule("texts/durations.ts");
+const { textsIn } = await pageModule("texts/texts.ts");
+const words = textsIn("en", "en-GB").durations;
+const about = (months) => durations.about(words, months);
+const lengthOfUse = (months) => durations.lengthOfUse(words, months);
 const { lengthFigure, tapeMarks } = await pageModule("figures/lengths.ts");
 const { createFigures } = await pageModule("figures/format-figures.ts");
 const { checkFigures } = await pageModule("figures/check-figures.ts");

@@ -18,7 +18,7 @@ export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
   const open = span.lowest === null ? "open-below" : span.highest === null ? "open-above" : "";
   const shown = (mm: number | null): string | null => (mm === null ? null : figures.length(mm));
   return (
-    <div class="lane" role="img" aria-label={texts.rack.bar(shown(span.lowest), shown(span.highest))}>
+    <div class="lane" role="img" aria-label={texts.rack.bar({ lowest: shown(span.lowest), highest: shown(span.highest) })}>
       <span
         class={`span-bar ${verdict ?? "unjudged"} ${open}`}
         style={{ left: `${left}%`, width: `${right - left}%` }}

@@ -5,9 +5,11 @@ import type { ListSource } from "../engine/list-opening";
 import type { Figures } from "../figures/format-figures";
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
-import type { Texts } from "../texts/en";
+import type { Language } from "../texts/languages";
+import type { Texts } from "../texts/texts";
 
 export interface PageTools {
+  language: Language;
   texts: Texts;
   figures: Figures;
   change: (by: Change<PageState>) => void;

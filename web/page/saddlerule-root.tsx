@@ -1,6 +1,8 @@
 // The frame of the page: its head, the screens and the way between them.
 import { useRef } from "preact/hooks";
 import { Mark, ScreenSign } from "../drawings/signs";
+import { LanguageChoice } from "../parts/language-choice";
+import { RiderSwitch } from "../parts/rider-switch";
 import { CountsAloud } from "../screens/rack/rack-head";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
@@ -18,8 +20,19 @@ type Tab = "rider" | "rack" | "tape" | "list";
 
 const tabs: Tab[] = ["rider", "rack", "tape", "list"];
 
+/** The tab a screen stands under. */
+const tabOf: Partial<Record<Screen["name"], Tab>> = {
+  rider: "rider",
+  rack: "rack",
+  bike: "rack",
+  card: "rack",
+  beside: "rack",
+  tape: "tape",
+  list: "list",
+};
+
 export function SaddleruleRoot({ state }: { state: PageState }) {
-  const { texts } = usePage();
+  const { texts, language } = usePage();
   const { screen } = state;
   const place = useRef<HTMLDivElement>(null);
   useArrival(place, screen, state.list.edition);
@@ -30,17 +43,27 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
     `screen ${name}${screen.name === name ? " current" : ""}` +
     (screen.name === "rider" && name === "rack" ? " beside-rider" : "");
   return (
-    <div ref={place} class={screen.name === "rider" ? "frame at-rider" : "frame"} lang={texts.language}>
-      <header class="head">
+    <div ref={place} class={screen.name === "rider" ? "frame at-rider" : "frame"} lang={language}>
+      <header class={state.waiting.length > 0 ? "head several" : "head"}>
         <Mark />
         <h1>{texts.name}</h1>
+        <RiderSwitch state={state} />
+        <LanguageChoice language={state.language} />
       </header>
       <Navigation screen={screen} />
-      <div class="screens">
+      <div class={state.judged.about === state.rider.key ? "screens" : "screens stale"}>
         <section class={shows("rider")}>
           <KeptScreen
             seen={screen.name === "rider" || wide}
-            from={[state.today, state.unit, state.rider, state.judged, screen.name === "rider" && screen.at]}
+            from={[
+              state.today,
+              state.unit,
+              state.rider,
+              state.waiting,
+              state.removed,
+              state.judged,
+              screen.name === "rider" && screen.at,
+            ]}
           >
             {() => <TheRider state={state} />}
           </KeptScreen>
@@ -83,7 +106,7 @@ function rackStands({ name }: Screen): boolean {
 
 function Navigation({ screen }: { screen: Screen }) {
   const { texts, change } = usePage();
-  const current: Tab = screen.name === "bike" ? "rack" : screen.name;
+  const current = tabOf[screen.name];
   return (
     <nav class="navigation" aria-label={texts.navigation.label}>
       {tabs.map((tab) => (

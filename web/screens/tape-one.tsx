@@ -61,7 +61,7 @@ export function TapeOne({ state }: { state: PageState }) {
                   <button
                     type="button"
                     class="plain-link"
-                    aria-label={texts.tape.removeKept(bike.name)}
+                    aria-label={texts.tape.removeKept({ name: bike.name })}
                     onClick={() => change(keptBikeRemoved(id))}
                   >
                     {texts.rider.remove}
@@ -168,7 +168,7 @@ function DraftVerdict({ state }: { state: PageState }) {
         <TapeStrip
           scale={scale}
           window={window}
-          label={texts.rack.scale(figures.length(scale.low), figures.length(scale.high))}
+          label={texts.rack.scale({ low: figures.length(scale.low), high: figures.length(scale.high) })}
         />
         <div class="rack-rows">
           {window !== null && <WindowBand scale={scale} window={window} />}
@@ -184,7 +184,11 @@ function DraftVerdict({ state }: { state: PageState }) {
         type="button"
         class="button main wide"
         onClick={() =>
-          change(draftKept(draft.name.trim() === "" ? texts.tape.unnamed(nextNumber) : draft.name.trim()))
+          change(
+            draftKept(
+              draft.name.trim() === "" ? texts.tape.unnamed({ number: nextNumber }) : draft.name.trim(),
+            ),
+          )
         }
       >
         {texts.tape.keep}

@@ -34,11 +34,13 @@ function Refused({ list }: { list: ListState }) {
   const { refusal, loaded } = list;
   if (refusal === null) return null;
   const stillOpen =
-    loaded === null ? texts.list.keptNone : texts.list.keptOld(loaded.list?.title ?? texts.list.untitled);
+    loaded === null
+      ? texts.list.keptNone
+      : texts.list.keptOld({ title: loaded.list?.title ?? texts.list.untitled });
   return (
     <section class="sheet stack refused" role="alert">
       <p>
-        <strong>{texts.list.refused(refusal.fileName)}</strong>
+        <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
       <p>{worded(texts, refusal.problem)}</p>
       <p>{stillOpen}</p>
@@ -57,8 +59,8 @@ function Opened({ list }: { list: ListState }) {
       {sample && <p class="sample-mark">{texts.list.sampleMark}</p>}
       <h3>{title ?? texts.list.untitled}</h3>
       <p>
-        {texts.list.bikes(bikes)}
-        {measured_on !== null && `. ${texts.list.measuredOn(figures.day(measured_on))}`}
+        {texts.list.bikes({ number: bikes })}
+        {measured_on !== null && `. ${texts.list.measuredOn({ day: figures.day(measured_on) })}`}
       </p>
       <button type="button" class="button wide" onClick={() => change(went({ name: "rack" }))}>
         {texts.list.toRack}
@@ -72,7 +74,7 @@ function Opened({ list }: { list: ListState }) {
         <p class="soft">{texts.list.noneSetAside}</p>
       ) : (
         <>
-          <h4>{texts.list.setAside(loaded.set_aside.length)}</h4>
+          <h4>{texts.list.setAside({ number: loaded.set_aside.length })}</h4>
           <p class="soft">{texts.list.setAsideWhy}</p>
           <SetAsideEntries entries={loaded.set_aside} />
         </>
@@ -86,7 +88,7 @@ function SetAsideEntries({ entries }: { entries: SetAside[] }) {
   if (entries.length === 0) return null;
   return (
     <LongList
-      label={texts.list.setAside(entries.length)}
+      label={texts.list.setAside({ number: entries.length })}
       length={entries.length}
       itemAt={(place) => entries[place] ?? null}
       keyOf={(entry) => String(entry.number)}
@@ -95,7 +97,7 @@ function SetAsideEntries({ entries }: { entries: SetAside[] }) {
         entry !== null && (
           <div class="set-aside">
             <p>
-              <strong>{entry.name ?? entry.id ?? texts.list.setAsideName(entry.number)}</strong>
+              <strong>{entry.name ?? entry.id ?? texts.list.setAsideName({ number: entry.number })}</strong>
             </p>
             <p>{worded(texts, entry)}</p>
             <Fold title={texts.list.asWritten}>

@@ -11,12 +11,19 @@ import type {
   SideViewAnswer,
   Stage,
 } from "../engine/wire-answers";
+import type { Language } from "../texts/languages";
 import type { BrakeWish, Confidence, Order, RowsRequest, TypedUnit } from "../engine/wire-requests";
+import { emptyDesk } from "./list-desk";
+import type { DeskState } from "./list-desk";
 
 export type Screen =
   | { name: "rider"; at?: "mass" }
   | { name: "rack" }
   | { name: "bike"; id: string }
+  /** The card of one bike and the rider, to print or to share. */
+  | { name: "card"; id: string }
+  | { name: "beside" }
+  | { name: "keep" }
   | { name: "tape" }
   | { name: "list" };
 
@@ -40,6 +47,9 @@ export interface MonthEntry {
 }
 
 export interface RiderEntry {
+  /** Counts the riders of the family; one without a name is called by it. */
+  key: number;
+  name: string;
   readings: ReadingEntry[];
   stage: Stage;
   confidence: Confidence;
@@ -62,6 +72,12 @@ export interface WantsEntry {
   /** Percent of the price that a bike brings when it is sold on. */
   resalePercent: string;
   order: Order;
+}
+
+/** What is typed about one rider. The one in hand stands in the state itself; the others wait like this. */
+export interface WaitingRider {
+  rider: RiderEntry;
+  wants: WantsEntry;
 }
 
 export interface TapedBike {
@@ -104,17 +120,26 @@ export interface ListState {
 
 export interface PageState {
   today: string;
+  /** The language that is wanted; its words may still be on their way. */
+  language: Language;
   /** The unit in which lengths are shown. */
   unit: TypedUnit;
   screen: Screen;
+  /** The rider in hand, and what is wished for this one. */
   rider: RiderEntry;
   wants: WantsEntry;
+  waiting: WaitingRider[];
+  /** The rider taken out last, until somebody goes on. */
+  removed: WaitingRider | null;
   tape: TapeState;
   list: ListState;
+  desk: DeskState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   judged: {
     answer: AssessAnswer | null;
+    /** The rider it is about: another one may have been taken in hand since. */
+    about: number;
     /** The place of the first bike in the answer. */
     from: number;
     /** Why the figures on screen are not about what is typed now. */
@@ -162,26 +187,36 @@ export const noWants: WantsEntry = {
 /** As many places as a tall screen shows, and as many again to scroll into. */
 export const firstRows: RowsRequest = { from: 0, count: 48 };
 
-export function firstState(today: string, unit: TypedUnit): PageState {
+export function newRider(key: number, today: string, unit: TypedUnit): RiderEntry {
+  return {
+    key,
+    name: "",
+    readings: [{ key: 1, on: today, figure: { text: "", unit }, shoes: true }],
+    stage: "starting",
+    confidence: "usual",
+    born: noMonth,
+    sex: null,
+    stature: { text: "", unit },
+    massKg: "",
+    ridingFrom: noMonth,
+  };
+}
+
+export function firstState(today: string, unit: TypedUnit, language: Language): PageState {
   return {
     today,
+    language,
     unit,
     screen: { name: "rider" },
-    rider: {
-      readings: [{ key: 1, on: today, figure: { text: "", unit }, shoes: true }],
-      stage: "starting",
-      confidence: "usual",
-      born: noMonth,
-      sex: null,
-      stature: { text: "", unit },
-      massKg: "",
-      ridingFrom: noMonth,
-    },
+    rider: newRider(1, today, unit),
     wants: noWants,
+    waiting: [],
+    removed: null,
     tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
     list: { loaded: null, edition: 0, sample: false, busy: false, refusal: null },
+    desk: emptyDesk,
     rows: firstRows,
-    judged: { answer: null, from: 0, refusal: null },
+    judged: { answer: null, about: 1, from: 0, refusal: null },
     whatIf: { open: false, answer: null },
     bike: { detail: null, sideView: null, forecast: null },
   };

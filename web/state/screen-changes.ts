@@ -1,6 +1,7 @@
 // Going from screen to screen.
 import { emptyTapedBike, noWants } from "./page-state";
 import type { PageState, Screen, TapedBike, WantsEntry } from "./page-state";
+import type { Language } from "../texts/languages";
 import type { Change } from "./store";
 
 type PageChange = Change<PageState>;
@@ -27,6 +28,10 @@ export function rowsNeared(first: number, end: number): PageChange {
     const before = Math.floor((wanted - (end - first)) / 2);
     return { ...state, rows: { from: Math.max(0, first - before), count: wanted } };
   };
+}
+
+export function languageChosen(language: Language): PageChange {
+  return (state) => ({ ...state, language });
 }
 
 export function whatIfUnfolded(open: boolean): PageChange {

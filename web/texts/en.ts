@@ -1,26 +1,18 @@
-// Every word of the page, in English. Other languages say the same things in a file of the same shape.
-// Figures arrive here already in the reader's form; these functions only put sentences around them.
-import type { BikeKind, Brake, DateRange, Foot, MonthsOfFit, Stage, Verdict } from "../engine/wire-answers";
-import type { CheckFigures } from "../figures/check-figures";
-import type { BrakeWish, Confidence, Order, TypedUnit } from "../engine/wire-requests";
-import { lengthOfUse } from "./english-durations";
-import { checkLimitNames, checkNames, checkWording, measureNames } from "./english-checks";
-import { problemWording } from "./english-problems";
-
-const grouped = new Intl.NumberFormat("en");
-
-const count = (number: number, one: string, many: string): string =>
-  `${grouped.format(number)} ${number === 1 ? one : many}`;
-
-const bikes = (number: number): string => count(number, "bike", "bikes");
-
-const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
+// Every word of the page, in English. Other languages say the same things in files of the same shape.
+//
+// To add a text: put it here, in the screen it belongs to, as a plain string, never a function. Figures stand in braces:
+//   saved: "Saved {bikes} {bikes#bike|bikes} to {file}{on? on {on}|}."
+// and the page says   texts.keep.saved({ bikes: 3, file: "shed.json", on: null })
+// `{n#one|many}` chooses by number, `{x?given|not given}` by whether there is a figure; templates.ts has the rules. Figures with
+// units come from web/figures and are put in as text; numbers and lists of words may be put in as they are. A table by codes of
+// the engine is looked up with `byCode(texts.some.table, code, figures)`.
+// Until another language has its words for it, it shows the English ones.
 export const english = {
-  language: "en",
   name: "Saddlerule",
+  /** Of the list of languages. */
+  language: "Language",
   units: { cm: "cm", in: "in", kg: "kg", mm: "mm", m: "m", km_h: "km/h" },
-  unitNames: { cm: "centimetres", in: "inches" } satisfies Record<TypedUnit, string>,
+  unitNames: { cm: "centimetres", in: "inches" },
 
   navigation: {
     label: "Screens",
@@ -35,8 +27,8 @@ export const english = {
   rider: {
     title: "The rider",
     inseam: "Inside leg",
-    inseamAgain: (number: number): string => `Inside leg, reading ${number}`,
-    inseamExample: { cm: "e.g. 49.5", in: "e.g. 19 1/2" } satisfies Record<TypedUnit, string>,
+    inseamAgain: "Inside leg, reading {number}",
+    inseamExample: { cm: "e.g. 49.5", in: "e.g. 19 1/2" },
     unit: "Unit",
     shoes: "Shoes",
     shoesOn: "On",
@@ -44,7 +36,7 @@ export const english = {
     again: "Measure again",
     againWhy: "Two readings are worth more than one.",
     remove: "Remove",
-    removeReading: (figure: string, on: string): string => `Remove the reading ${figure} of ${on}`,
+    removeReading: "Remove the reading {figure} of {on}",
     earlier: "Earlier readings",
     earlierWhy: "Readings from weeks or months ago show how this child grows.",
     addEarlier: "Add an earlier reading",
@@ -57,9 +49,9 @@ export const english = {
       side_wheels: { title: "Pedals with training wheels", more: "Small wheels at the back hold it up" },
       starting: { title: "Rides alone, new to it", more: "Wants both feet flat on the ground" },
       riding: { title: "Rides with confidence", more: "Starts, brakes and stops without help" },
-    } satisfies Record<Stage, { title: string; more: string }>,
+    },
     confidence: "On training wheels your rider is",
-    confidences: { wary: "Wary", usual: "At ease", bold: "Bold" } satisfies Record<Confidence, string>,
+    confidences: { wary: "Wary", usual: "At ease", bold: "Bold" },
 
     more: "Age, height and weight",
     moreWhy: "Not needed. With them, Saddlerule can tell how long a bike will last.",
@@ -77,7 +69,7 @@ export const english = {
     ridingFrom: {
       starting: "Will ride with confidence from",
       side_wheels: "Training wheels come off in",
-    } satisfies Partial<Record<Stage, string>>,
+    },
     ridingFromWhy: "Left open, six months from now.",
   },
 
@@ -97,29 +89,25 @@ export const english = {
 
   window: {
     title: "Saddle height to look for",
-    range: (low: string, high: string): string => `${low} to ${high}`,
-    best: (target: string): string => `Best: ${target}`,
+    range: "{low} to {high}",
+    best: "Best: {target}",
     how: {
       gliding: "Low enough to push with bent knees.",
       side_wheels: "From floor to the top of the saddle, with the training wheels on.",
       starting: "Floor to the top of the saddle. Both feet reach the ground flat.",
       riding: "Floor to the top of the saddle. Tiptoes reach the ground.",
-    } satisfies Record<Stage, string>,
+    },
     estimated: {
       estimated_from_stature: "Worked out from the height, not measured. Measure the inside leg to be sure.",
       estimated_from_age:
         "Guessed from the age alone. Children of one age differ a lot: measure the inside leg.",
     },
-    readingWorth: (inseam: string, sd: string): string =>
-      `Inside leg in shoes: ${inseam}, give or take ${sd}.`,
-    drawing: (low: string, high: string, target: string): string =>
-      `A piece of tape measure: the saddle should stand between ${low} and ${high}, best at ${target}.`,
-    wheels: (first: string, others: string[]): string =>
-      others.length === 0
-        ? `Look at ${first} inch wheels first.`
-        : `Look at ${first} inch wheels first: more room to grow. ${others.join(" and ")} inch can fit too.`,
+    readingWorth: "Inside leg in shoes: {inseam}, give or take {sd}.",
+    drawing: "A piece of tape measure: the saddle should stand between {low} and {high}, best at {target}.",
+    wheels:
+      "{others?Look at {first} inch wheels first: more room to grow. {others} inch can fit too.|Look at {first} inch wheels first.}",
     wheelsCommon: "By common practice; the saddle decides, not the wheel.",
-    wheelsList: (fitting: number): string => `In the open list, ${bikes(fitting)} of that size fit now.`,
+    wheelsList: "In the open list, {fitting} {fitting#bike of that size fits|bikes of that size fit} now.",
     noWheels: "No usual wheel size suits this reading. Tape single bikes to find out.",
     stale: "These figures are for the last reading that could be read.",
     toRack: "See the bikes",
@@ -135,25 +123,19 @@ export const english = {
       too_tall: "Too tall today",
       outgrown: "Outgrown",
       not_measured: "Not measured yet",
-    } satisfies Record<Verdict, string>,
+    },
     counts: {
-      fits_now: (number: number): string => (number === 1 ? "1 fits now" : `${number} fit now`),
-      close_call: (number: number): string => count(number, "close call", "close calls"),
-      too_tall: (number: number): string => `${number} too tall`,
-      outgrown: (number: number): string => `${number} outgrown`,
-      not_measured: (number: number): string => `${number} not measured`,
-    } satisfies Record<Verdict, (number: number) => string>,
-    announced: (counts: string): string => `The rack: ${counts}.`,
+      fits_now: "{number} {number#fits|fit} now",
+      close_call: "{number} {number#close call|close calls}",
+      too_tall: "{number} too tall",
+      outgrown: "{number} outgrown",
+      not_measured: "{number} not measured",
+    },
+    announced: "The rack: {counts}.",
     key: "Yellow is the bike’s saddle range. Blue is your rider. Where they meet, it fits.",
-    scale: (low: string, high: string): string =>
-      `Heights from the floor, ${low} to ${high}. Your rider’s window is drawn across all bikes.`,
-    bar: (lowest: string | null, highest: string | null): string =>
-      lowest === null
-        ? `Saddle up to ${highest ?? "?"}; lowest not measured`
-        : highest === null
-          ? `Saddle from ${lowest}; highest not measured`
-          : `Saddle ${lowest} to ${highest}`,
-    wheel: (nominal: string): string => `${nominal} inch`,
+    scale: "Heights from the floor, {low} to {high}. Your rider’s window is drawn across all bikes.",
+    bar: "{lowest?{highest?Saddle {lowest} to {highest}|Saddle from {lowest}; highest not measured}|Saddle up to {highest}; lowest not measured}",
+    wheel: "{nominal} inch",
     taped: "taped by you",
     empty: "No bikes here yet",
     emptyWhy: "Open your club’s list, tape a bike, or look round with invented ones.",
@@ -165,34 +147,31 @@ export const english = {
   },
 
   verdict: {
-    setting: (height: string): string => `Saddle at ${height}`,
+    setting: "Saddle at {height}",
     atLowest: "its lowest position",
     atHighest: "as high as it may go",
-    aboveLowest: (height: string): string => `${height} above its lowest`,
-    room: (height: string): string => `${height} left to raise`,
+    aboveLowest: "{height} above its lowest",
+    room: "{height} left to raise",
     noRoom: "no room left to raise",
     roomUnknown: "room to raise not known",
     tryIt: "Too close to tell by tape: try it with the child.",
-    missesBelow: (by: string): string => `Even at its lowest it is ${by} too tall.`,
-    missesAbove: (by: string): string => `Even at its highest it is ${by} too low.`,
-    measure: (what: string[]): string => `Measure the ${what.join(" and the ")} to know.`,
+    missesBelow: "Even at its lowest it is {by} too tall.",
+    missesAbove: "Even at its highest it is {by} too low.",
+    measure: "Measure {what} to know.",
     toMeasure: {
-      saddle_lowest: "lowest saddle height",
-      saddle_highest: "highest saddle height",
-    } as Partial<Record<string, string>>,
-    lasts: (months: MonthsOfFit): string => `Lasts ${lengthOfUse(months)}`,
-    fitsFrom: (range: DateRange, month: (date: string) => string): string =>
-      range.p50 === null ? "Not within eight years" : `Fits from about ${month(range.p50)}`,
-    lastsThen: (months: MonthsOfFit): string => `then lasts ${lengthOfUse(months)}`,
-    costPerMonth: (amount: string): string => `About ${amount} a month.`,
-    costRange: (low: string, high: string | null): string =>
-      high === null
-        ? `It may be as little as ${low} a month, or much more if it is outgrown soon.`
-        : `From ${low} if it lasts long to ${high} if it is outgrown early.`,
+      saddle_lowest: "the lowest saddle height",
+      saddle_highest: "the highest saddle height",
+    },
+    lasts: "Lasts {time}",
+    fitsFrom: "{month?Fits from about {month}|Not within eight years}",
+    lastsThen: "then lasts {time}",
+    costPerMonth: "About {amount} a month.",
+    costRange:
+      "{high?From {low} if it lasts long to {high} if it is outgrown early.|It may be as little as {low} a month, or much more if it is outgrown soon.}",
     otherKind: {
       balance: "It has no pedals.",
       pedal: "It has pedals: for later.",
-    } satisfies Record<BikeKind, string>,
+    },
   },
 
   choosing: {
@@ -204,39 +183,38 @@ export const english = {
       lightest: "none weighs less",
       balance: "what lasts longer costs or weighs more",
       nothing_to_compare: "too little is known to compare it",
-    } as Partial<Record<string, string>>,
-    stops: (number: number): string => count(number, "warning", "warnings"),
-    looks: (number: number): string => count(number, "thing to look at", "things to look at"),
+    },
+    stops: "{number} {number#warning|warnings}",
+    looks: "{number} {number#thing to look at|things to look at}",
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
-      check_stops: () => "Not put forward without a look at its warning.",
-      beaten: (better: string | null) =>
-        `Not put forward: ${better ?? "another bike"} lasts as long, costs no more and weighs no more.`,
-      behind_in_order: () => "Fits, but others come first in the order you chose.",
-    } as Partial<Record<string, (better: string | null) => string>>,
+      check_stops: "Not put forward without a look at its warning.",
+      beaten:
+        "Not put forward: {better?{better}|another bike} lasts as long, costs no more and weighs no more.",
+      behind_in_order: "Fits, but others come first in the order you chose.",
+    },
   },
 
   whatIf: {
     title: "What would change the answer",
     busy: "Working it out …",
-    now: (first: string | null): string =>
-      first === null ? "No bike comes first as things are." : `As things are, ${first} stands first.`,
+    now: "{first?As things are, {first} stands first.|No bike comes first as things are.}",
     nothing: "Small changes of the reading or the budget change nothing.",
     suppose: {
-      longer_reading: (by: string): string => `If the inside leg were ${by} longer`,
-      shorter_reading: (by: string): string => `If the inside leg were ${by} shorter`,
+      longer_reading: "If the inside leg were {by} longer",
+      shorter_reading: "If the inside leg were {by} shorter",
       next_stage: {
         gliding: "If your rider pushed with both feet",
         side_wheels: "If your rider rode with training wheels",
         starting: "If your rider rode alone",
         riding: "If your rider rode with confidence",
-      } satisfies Record<Stage, string>,
-      higher_budget: (amount: string): string => `With up to ${amount} to spend`,
-      lower_budget: (amount: string): string => `With less than ${amount} to spend`,
+      },
+      higher_budget: "With up to {amount} to spend",
+      lower_budget: "With less than {amount} to spend",
     },
-    /** The words before and after the name of the bike. */
-    otherFirst: (supposed: string): [string, string] => [`${supposed}, `, " would stand first."],
-    noneFirst: (supposed: string): string => `${supposed}, no bike would fit.`,
+
+    otherFirst: "{supposed}, {bike} would stand first.",
+    noneFirst: "{supposed}, no bike would fit.",
   },
 
   wishes: {
@@ -247,7 +225,7 @@ export const english = {
       cost: "what costs least a month",
       light: "the lightest",
       closest: "the saddle nearest the best height",
-    } satisfies Record<Order, string>,
+    },
     maxPrice: "Price up to",
     maxMass: "Weight up to (kg)",
     brakes: "Brakes",
@@ -255,12 +233,9 @@ export const english = {
       any: "any brakes",
       two_hand: "two hand brakes",
       coaster: "coaster brake (back-pedal)",
-    } satisfies Record<BrakeWish, string>,
+    },
     kind: "Kind of bike",
-    kinds: { any: "any kind", pedal: "with pedals", balance: "balance bikes" } satisfies Record<
-      BikeKind | "any",
-      string
-    >,
+    kinds: { any: "any kind", pedal: "with pedals", balance: "balance bikes" },
     wheel: "Wheels",
     anyWheel: "any wheels",
     colour: "Colour",
@@ -270,19 +245,19 @@ export const english = {
     resale: "Share of the price you get back later (%)",
     resaleWhy: "An assumption, for the cost a month. Change it as you see fit.",
     notAPercentage: "Please type a percentage from 0 to 100.",
-    hidden: (number: number): string => `${upperFirst(bikes(number))} hidden by your wishes`,
+    hidden: "{number} {number#bike|bikes} hidden by your wishes",
     because: {
-      price_over: (number: number): string => count(number, "costs more", "cost more"),
-      price_unknown: (number: number): string => count(number, "has no price", "have no price"),
-      mass_over: (number: number): string => count(number, "is heavier", "are heavier"),
-      mass_unknown: (number: number): string => count(number, "was never weighed", "were never weighed"),
-      brakes: (number: number): string => count(number, "has other brakes", "have other brakes"),
-      brakes_unknown: (number: number): string => count(number, "has unknown brakes", "have unknown brakes"),
-      kind: (number: number): string => count(number, "is of the other kind", "are of the other kind"),
-      not_available: (number: number): string => count(number, "is not free", "are not free"),
-      wheel: (number: number): string => count(number, "has other wheels", "have other wheels"),
-      colour: (number: number): string => count(number, "has another colour", "have another colour"),
-    } as Partial<Record<string, (number: number) => string>>,
+      price_over: "{number} {number#costs more|cost more}",
+      price_unknown: "{number} {number#has no price|have no price}",
+      mass_over: "{number} {number#is heavier|are heavier}",
+      mass_unknown: "{number} {number#was never weighed|were never weighed}",
+      brakes: "{number} {number#has other brakes|have other brakes}",
+      brakes_unknown: "{number} {number#has unknown brakes|have unknown brakes}",
+      kind: "{number} {number#is of the other kind|are of the other kind}",
+      not_available: "{number} {number#is not free|are not free}",
+      wheel: "{number} {number#has other wheels|have other wheels}",
+      colour: "{number} {number#has another colour|have another colour}",
+    },
     showAll: "Show all bikes",
     notANumber: "Please type a plain number.",
   },
@@ -293,30 +268,27 @@ export const english = {
     aboveFloor: "above the floor",
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
-    resale: (share: string): string =>
-      `Counted with ${share} of the price coming back when you sell it. That is an assumption: change it under “Filter and order”.`,
+    resale:
+      "Counted with {share} of the price coming back when you sell it. That is an assumption: change it under “Filter and order”.",
     costGaps: {
       no_price: "No cost a month: its price is not known.",
       no_forecast: "No cost a month: nobody can say how long it lasts.",
       fits_too_briefly: "No cost a month: it fits for too short a time.",
-    } as Partial<Record<string, string>>,
+    },
     foot: {
       flat: "Both feet reach the ground flat.",
       ball: "The balls of both feet reach the ground.",
       tiptoe: "Tiptoes reach the ground.",
       off_the_floor: "The feet do not reach the ground.",
-    } satisfies Record<Foot, string>,
+    },
     drawingTitle: "Seen from the side, to scale",
-    drawing: (setting: string | null, inseam: string): string =>
-      `Side view of the bike, to scale. ${
-        setting === null ? "The saddle cannot be set for this rider" : `The saddle stands at ${setting}`
-      }; the rider’s inside leg is ${inseam}.`,
+    drawing:
+      "Side view of the bike, to scale. {setting?The saddle stands at {setting}|The saddle cannot be set for this rider}; the rider’s inside leg is {inseam}.",
     inseam: "Inside leg",
     saddle: "Saddle",
     lowest: "lowest",
     highest: "highest",
-    assumed: (what: string[]): string =>
-      `Not measured on this bike, drawn with usual figures: ${what.join(", ")}.`,
+    assumed: "Not measured on this bike, drawn with usual figures: {what}.",
     assumedNames: {
       wheel: "wheel size",
       bottom_bracket_height: "bottom bracket height",
@@ -325,7 +297,7 @@ export const english = {
       standover: "top tube height",
       saddle_lowest: "lowest saddle",
       saddle_highest: "highest saddle",
-    } as Partial<Record<string, string>>,
+    },
     assumedRest: "The rest of the frame is a sketch.",
     facts: "What the list says",
     fact: {
@@ -346,7 +318,7 @@ export const english = {
       "front hand": "front hand brake",
       "rear hand": "rear hand brake",
       coaster: "coaster brake (back-pedal)",
-    } satisfies Record<Brake, string>,
+    },
     yes: "yes",
     no: "no",
     unknown: "not known",
@@ -361,11 +333,11 @@ export const english = {
     onPedal: "On the pedal",
     turn: "Turn the crank",
     /** For those who hear the slider: where the pedal is, and the knee with it. */
-    turned: (crank: string, knee: string): string => `Crank ${crank} from the top, knee bent by ${knee}`,
-    knee: (knee: string): string => `Knee bent by ${knee} here.`,
-    whole: (least: string, greatest: string): string => `Over a whole turn: from ${least} to ${greatest}.`,
-    adults: (low: string, high: string): string =>
-      `Trained adults ride with ${low} to ${high} at the lowest pedal. Only to give an idea: a new rider sits lower, feet on the ground.`,
+    turned: "Crank {crank} from the top, knee bent by {knee}",
+    knee: "Knee bent by {knee} here.",
+    whole: "Over a whole turn: from {least} to {greatest}.",
+    adults:
+      "Trained adults ride with {low} to {high} at the lowest pedal. Only to give an idea: a new rider sits lower, feet on the ground.",
     adultShares: "Thigh and shin are drawn with an adult’s proportions.",
     statureAssumed: "Your rider’s height is guessed from the inside leg.",
     obstacles: {
@@ -376,34 +348,134 @@ export const english = {
         "The leg on the pedal cannot be drawn: the saddle would stand below the pedals’ axle.",
       pedal_out_of_reach: "At this saddle height the leg does not reach the pedal at its lowest.",
       leg_cannot_fold: "At this saddle height there is no room for the leg with the pedal at its highest.",
-    } as Partial<Record<string, string>>,
+    },
     obstacle: "The leg on the pedal cannot be drawn for this bike.",
   },
 
   checks: {
     title: "Beyond the saddle",
     noDoubts: "Nothing speaks against it, as far as it was measured.",
-    fine: (number: number): string => (number === 1 ? "1 check is fine" : `${number} checks are fine`),
+    fine: "{number} {number#check is|checks are} fine",
     notMeasured: "Not measured:",
-    wouldTell: (what: string, checks: string[]): string => `${upperFirst(what)}, for: ${checks.join(", ")}.`,
+    wouldTell: "{what}, for: {checks}.",
     states: { ok: "fine", look: "look closer", stop: "stop and think", unknown: "not known" },
-    names: checkNames,
-    measure: measureNames,
-    wording: checkWording,
-    fallback: (why: string): string => `${upperFirst(why)}.`,
+    names: {
+      standover: "Standing over it",
+      bike_mass: "Weight of the bike",
+      rider_mass_limit: "Weight of the rider",
+      brake_kind: "Brakes",
+      lever_reach: "Reach to the brake lever",
+      top_of_post: "Seat post",
+      saddle_class: "What it is made for",
+      leg_extension: "Leg on the pedal",
+      saddle_height_factor: "Saddle over pedal",
+      crank: "Crank length",
+      gears: "Gear",
+      first_hill: "First hill",
+    },
+    measure: {
+      saddle_lowest: "lowest saddle",
+      saddle_highest: "highest saddle",
+      standover: "top tube height",
+      bottom_bracket_height: "bottom bracket height",
+      seat_tube_angle_deg: "seat tube angle",
+      crank: "crank length",
+      lever_reach: "reach from grip to brake lever",
+      brakes: "which brakes it has",
+      wheel: "marking on the tyre",
+      chainring: "teeth of the chainring",
+      sprocket: "teeth of the sprocket",
+      mass_kg: "weight of the bike",
+      rider_mass_limit_kg: "weight of rider that the maker allows",
+      "rider.mass_kg": "weight of your rider",
+    },
+    wording: {
+      standover_clear: "Standing over the frame, there is {value} of room.",
+      standover_tight: "Standing over the frame, there is only {value} of room. {limit} would be good.",
+      standover_too_high: "The frame is {over} too high to stand over it with both feet flat.",
+
+      bike_mass_easy: "It weighs {bike}, {value} of what the rider weighs.",
+      bike_mass_noticeable:
+        "It weighs {bike}, {value} of what the rider weighs: starting and steering take effort.",
+      bike_mass_heavy: "It weighs {bike}, {value} of what the rider weighs: hard to hold when it tips.",
+
+      rider_within_limit: "The maker allows a rider of {limit}; yours weighs {value}.",
+      rider_may_exceed_limit:
+        "The maker allows a rider of {limit}. Children of this age weigh about {value}, and many weigh more.",
+      rider_over_limit: "The rider weighs {value}, and the maker allows only {limit}.",
+
+      leg_as_adults: "Pedal down, the knee stays bent by {value}, as trained adults ride.",
+      leg_bent:
+        "Pedal down, the knee stays bent by {value}, more than trained adults ride with. That is the price of feet on the floor.",
+      leg_nearly_straight:
+        "Pedal down, the knee is bent by only {value}. Look whether the hips rock from side to side.",
+      leg_out_of_reach: "The pedal at its lowest seems out of reach for the leg. Try a lower saddle.",
+      leg_cannot_fold: "With the pedal up there seems to be no room for the leg.",
+
+      height_factor_within:
+        "From the saddle down to the pedal it is {saddle_to_pedal}, no more than adults are set up with.",
+      height_factor_over:
+        "From the saddle down to the pedal it is {saddle_to_pedal}, more than adults are set up with.",
+
+      crank_usual: "The crank, {crank}, is {value} of the inside leg: usual.",
+      crank_short: "The crank, {crank}, is {value} of the inside leg: shorter than usual.",
+      crank_long:
+        "The crank, {crank}, is {value} of the inside leg, longer than usual: the knees come up high.",
+
+      lever_near: "The brake lever is {value} from the grip, near enough for small hands.",
+      lever_far:
+        "The brake lever is {value} from the grip, where {limit} is the most for young children. Adjust it, or see whether the child can pull it.",
+      lever_beyond_every_rule:
+        "The brake lever is {value} from the grip, farther than any rule allows: a child cannot pull it safely.",
+
+      brakes_two_systems: "Two brakes that work on their own, one of them in front.",
+      brakes_two_hands_only:
+        "Two hand brakes. In the US a bike of this size needs a back-pedal brake as well.",
+      brakes_no_front: "No brake in front. The international rule wants one in front and one behind.",
+      brakes_coaster_only:
+        "Only a back-pedal brake. The international rule wants a second one in front; a US rule is content with it.",
+      brakes_front_only: "Only a front brake. No rule is content with that.",
+      brakes_none: "No brake at all, and it has pedals.",
+      brakes_none_on_toy:
+        "No brake. By its saddle it is a ride-on toy, which needs none: keep it off slopes and roads.",
+
+      class_toy: "With its saddle at {value} at most, it counts as a toy and is not made for traffic.",
+      class_young_children: "By its highest saddle it is made to the rules for young children.",
+      class_at_both:
+        "Its highest saddle, {value}, is where two rules meet: one for young children, one for grown hands. Look at the levers.",
+      class_young_adult:
+        "By its highest saddle, {value}, it is made to a rule for grown hands. Look at the levers.",
+      class_full_size:
+        "By its highest saddle, {value}, it is a full-size bicycle, made for grown hands. Look at the levers.",
+
+      post_below_top: "The saddle stands {value} below its highest.",
+      post_near_top:
+        "The saddle stands only {value} below its highest. The minimum-insertion mark must stay inside the frame.",
+      post_above_top: "The saddle would stand {over} above its highest, past the minimum-insertion mark.",
+
+      gears_single:
+        "One turn of the pedals goes {value}: about {easy_speed} at ease, {brisk_speed} when pedalling fast.",
+      gears_one_of_several:
+        "In the gear that was counted, one turn of the pedals goes {value}: about {easy_speed} at ease, {brisk_speed} when pedalling fast. It has others.",
+
+      hill_light: "A gentle hill ({slope}) will feel light.",
+      hill_firm: "A gentle hill ({slope}) takes a firm push: {value} of the rider’s weight.",
+      hill_heavy:
+        "A gentle hill ({slope}) is heavy: a push of {value} of the rider’s weight. Expect to walk it.",
+    },
     basis: {
-      measured: null,
       estimated_rider_mass: "The rider’s weight is a guess from the age.",
       estimated_stature: "The rider’s height is a guess from the inside leg.",
     },
-    limits: (what: string, { limit, limit_low, limit_high }: CheckFigures): string | null => {
-      const of = checkLimitNames[what];
-      if (limit !== undefined) return `${of ?? "Limit"}: ${limit}.`;
-      return limit_low === undefined || limit_high === undefined
-        ? null
-        : `${of ?? "Usual"}: ${limit_low} to ${limit_high}.`;
+    limit: "{whose?{whose}|Limit}: {limit}.",
+    limits: "{whose?{whose}|Usual}: {low} to {high}.",
+    /** Whose figures the limits are, where they are no limits for a child. */
+    whoseLimits: {
+      saddle_class: "Its class",
+      leg_extension: "Trained adults",
+      saddle_height_factor: "Adults",
     },
-    source: (source: string): string => `Source: ${source}.`,
+    source: "Source: {source}.",
     riderMassGuessed: "Your rider’s weight is not known here.",
     typeRiderMass: "Type your rider’s weight",
   },
@@ -418,29 +490,21 @@ export const english = {
     today: "today",
     start: "fits",
     end: "outgrown",
-    fitsFrom: (month: string, range: string | null): string =>
-      `Begins to fit about ${month}${range === null ? "" : ` (${range})`}.`,
+    fitsFrom: "Begins to fit about {month}{range? ({range})|}.",
     fitsAlready: "Fits today.",
-    outgrown: (month: string, range: string | null): string =>
-      `Outgrown about ${month}${range === null ? "" : ` (${range})`}.`,
+    outgrown: "Outgrown about {month}{range? ({range})|}.",
     notOutgrown: "Not outgrown within eight years.",
     neverFits: "Does not come to fit within eight years.",
     alreadyOutgrown: "Already outgrown.",
     highestUnknown: "Its highest saddle was not measured, so nobody can say how long it lasts.",
-    somewhere: (from: string | null, to: string | null): string =>
-      from === null
-        ? `before ${to ?? "?"} in 9 of 10 children`
-        : to === null
-          ? `perhaps as early as ${from}, perhaps years later`
-          : from === to
-            ? `within that month for 8 of 10 children`
-            : `${from} to ${to} for 8 of 10 children`,
-    stageMoves: (month: string): string =>
-      `From ${month} the picture counts on a surer rider, who sits higher.`,
+    somewhere:
+      "{from?{to?{from} to {to} for 8 of 10 children|perhaps as early as {from}, perhaps years later}|before {to} in 9 of 10 children}",
+    withinMonth: "within that month for 8 of 10 children",
+    stageMoves: "From {month} the picture counts on a surer rider, who sits higher.",
     lessCertain: "For a child this young the growth figures are less certain.",
     raises: "When to raise the saddle",
-    raiseOn: (day: string, height: string): string => `${day}: ${height}`,
-    raiseMore: (number: number): string => `${number} more steps`,
+    raiseOn: "{day}: {height}",
+    raiseMore: "{number} more {number#step|steps}",
     table: "The same as figures",
     tableWhen: "When",
     tableLow: "Low end",
@@ -466,15 +530,15 @@ export const english = {
     name: "What is it?",
     namePlaceholder: "Green 16 in, bell",
     kind: "Kind of bike",
-    kinds: { pedal: "With pedals", balance: "Balance bike" } satisfies Record<BikeKind, string>,
+    kinds: { pedal: "With pedals", balance: "Balance bike" },
     standover: "Top of the frame where the rider stands over it",
     wheel: "Wheels, inch or marking on the tyre",
     mass: "Weight (kg)",
     price: "Price",
     keep: "Keep it on the rack",
     kept: "Kept on the rack",
-    unnamed: (number: number): string => `Taped bike ${number}`,
-    removeKept: (name: string): string => `Remove ${name}`,
+    unnamed: "Taped bike {number}",
+    removeKept: "Remove {name}",
     waiting: "Type one height and the verdict stands here.",
     mend: "The verdict stands here once these two heights make sense.",
     needRider: "For a verdict, type the rider’s inside leg first.",
@@ -492,20 +556,293 @@ export const english = {
     swapMorning: "Swap morning, in inches",
     sampleMark: "Invented sample",
     untitled: "A list without a title",
-    measuredOn: (day: string): string => `Measured on ${day}`,
-    bikes,
-    setAside: (number: number): string => `${upperFirst(bikes(number))} set aside`,
+    measuredOn: "Measured on {day}",
+    bikes: "{number} {number#bike|bikes}",
+    setAside: "{number} {number#bike|bikes} set aside",
     setAsideWhy: "These could not be used. The rest of the list is on the rack.",
-    setAsideName: (number: number): string => `Entry ${number}`,
+    setAsideName: "Entry {number}",
     asWritten: "As it stands in the file",
     noneSetAside: "Every bike in it could be used.",
     notes: "Worth a look",
-    refused: (fileName: string): string => `“${fileName}” could not be opened.`,
-    keptOld: (title: string): string => `“${title}” is still open.`,
+    refused: "“{fileName}” could not be opened.",
+    keptOld: "“{title}” is still open.",
     keptNone: "No list is open.",
     toRack: "See the bikes",
-    link: (number: number): string => `${upperFirst(bikes(number))} set aside: see why`,
+    link: "{number} {number#bike|bikes} set aside: see why",
     taped: "Taped by you",
+  },
+
+  /** Lengths of time: months from one to ten, and half years from one year to eight. */
+  durations: {
+    months: [
+      "a month",
+      "two months",
+      "three months",
+      "four months",
+      "five months",
+      "six months",
+      "seven months",
+      "eight months",
+      "nine months",
+      "ten months",
+    ],
+    years: [
+      "a year",
+      "a year and a half",
+      "two years",
+      "two and a half years",
+      "three years",
+      "three and a half years",
+      "four years",
+      "four and a half years",
+      "five years",
+      "five and a half years",
+      "six years",
+      "six and a half years",
+      "seven years",
+      "seven and a half years",
+      "eight years",
+    ],
+    counts: {
+      months: ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"],
+      years: [
+        "one",
+        "one and a half",
+        "two",
+        "two and a half",
+        "three",
+        "three and a half",
+        "four",
+        "four and a half",
+        "five",
+        "five and a half",
+        "six",
+        "six and a half",
+        "seven",
+        "seven and a half",
+        "eight",
+      ],
+    },
+    about: "about {time}",
+    fewWeeks: "a few weeks at most",
+    longest: "eight years or more",
+    upTo: "up to {time}",
+    rangeOf: { months: "{low} to {high} months", years: "{low} to {high} years" },
+    range: "{low} to {high}",
+    maybe: "{middle}, maybe {range}",
+  },
+
+  /** Several riders. */
+  family: {
+    switch: "Rider in hand",
+    unnamed: "Rider {number}",
+    add: "Add a rider",
+    name: "First name or nickname",
+    remove: "Remove {name}",
+    removed: "{name} is removed.",
+    undo: "Undo",
+  },
+
+  beside: {
+    title: "Side by side",
+    pick: "Side by side: {bike}",
+    how: "Tick two to four bikes to see them side by side.",
+    picked: "{number} {number#bike|bikes} ticked.",
+    pickMore: "Tick one more.",
+    open: "Side by side",
+    clear: "Untick all",
+    add: "Add a bike",
+    remove: "Take away {bike}",
+    removeShort: "Take away",
+    needMore: "Tick at least two bikes on the rack.",
+    table: "The ticked bikes, fact by fact",
+    differences: "What differs",
+    noDifferences: "As far as is known, nothing differs.",
+    same: "The same on all ({number})",
+    missing:
+      "{number} ticked {number#bike is|bikes are} not here: hidden by your wishes, or gone from the rack.",
+    verdict: "Fit",
+    setting: "Saddle",
+    lasting: "How long it lasts",
+    cost: "Cost a month",
+  },
+
+  /** The work on lists of bikes: looking through, mending, measuring, merging, saving. */
+  desk: {
+    lists: "Open lists",
+    unsaved: "not saved",
+    toList: "Back to the list",
+    close: "Close {name}",
+    closeShort: "Close",
+    closing: "“{name}” has changes that are not saved.",
+    closeAnyway: "Close without saving",
+    keepOpen: "Keep it open",
+    start: "Start a new list",
+    head: "Title, date, units",
+    headTitle: "Title of the list",
+    measuredOn: "Measured on (like 2026-10-03)",
+    units: "Bare figures are in",
+    noUnits: "no unit: each figure has its own",
+    currency: "Currency (like EUR)",
+    mm: "millimetres",
+
+    measure: "Measure bikes",
+    add: "Add a bike",
+    find: "Find a bike",
+    showing: "Show",
+    show: {
+      all: "All {count}",
+      bikes: "Good {count}",
+      set_aside: "Set aside {count}",
+      slips: "Slips {count}",
+    },
+    entries: "Bikes in the list",
+    nothingShown: "Nothing here.",
+    noEntries: "No bike in this list yet. Measure the first one.",
+    setAside: "set aside",
+    mend: "Mend it",
+    asWindows: "Read it as Windows-1252",
+    asWindowsWhy: "Many older spreadsheets save in this form. Look at the names once it is open.",
+
+    slips: "Likely slips",
+    slipsWhy: "These look odd. Nothing changes unless you tap.",
+    repairAll: "{count#Repair it|Repair all {count}}",
+    slipKinds: {
+      slip_unit: "{count#1 figure seems|{count} figures seem} to be in another unit",
+      slip_swapped: "{count#1 bike has|{count} bikes have} lowest and highest swapped",
+      slip_id_taken: "{count#1 mark stands|{count} marks stand} on two bikes",
+      slip_span_narrow: "{count#1 saddle hardly moves|{count} saddles hardly move}",
+      slip_span_wide: "{count#1 saddle range is|{count} saddle ranges are} very wide",
+      slip_unlike_others: "{count#1 bike is|{count} bikes are} unlike others with such wheels",
+    },
+    repair: {
+      slip_unit: "Read {text} as {read}",
+      slip_swapped: "Swap them",
+      slip_id_taken: "Call it {to}",
+    },
+    repairOther: "Repair it",
+
+    /** The bar that takes things back. */
+    done: {
+      added: "Added {name}.",
+      changed: "Changed {name}.",
+      copied: "Copied {name}.",
+      removed: "Removed {name}.",
+      repaired: "Repaired {count#{name}|{count} bikes}.",
+      headed: "Changed what the list says of itself.",
+      merged: "Merged with {name}.",
+    },
+    back: "Taken back: {done}",
+    undo: "Undo",
+    redo: "Redo",
+
+    entryNew: "A new bike",
+    entryTitle: "Change {name}",
+    keep: "Keep it",
+    keepAside: "Keep it, mend later",
+    drop: "Leave it as it was",
+    dropNew: "Do not add it",
+    copy: "Copy this bike",
+    remove: "Remove this bike",
+    otherFields: "Other columns",
+    groups: {
+      what: "What it is",
+      heights: "Heights",
+      parts: "Parts",
+      riding: "Brakes and gears",
+      money: "Money and state",
+    },
+    fields: {
+      id: "Mark on its tag",
+      name: "Name",
+      kind: "Kind",
+      wheel: "Wheels, inch or tyre marking",
+      saddle_lowest: "Saddle at its lowest",
+      saddle_highest: "Saddle at its highest",
+      standover: "Standover",
+      mass_kg: "Weight (kg)",
+      rider_mass_limit_kg: "Rider up to (kg)",
+      brakes: "Brakes",
+      lever_reach: "Lever reach",
+      gears: "Gears",
+      chainring: "Teeth in front",
+      sprocket: "Teeth at the back",
+      crank: "Crank",
+      bottom_bracket_height: "Bottom bracket height",
+      seat_tube_angle_deg: "Seat tube angle (degrees)",
+      price: "Price",
+      colours: "Colours",
+      condition: "Condition",
+      available: "Free",
+      notes: "Notes",
+    },
+    notSaid: "not said",
+    brakes: {
+      "front hand, rear hand": "two hand brakes",
+      "front hand, coaster": "front hand brake, coaster",
+      coaster: "coaster brake (back-pedal)",
+      "front hand": "front hand brake only",
+      "rear hand": "rear hand brake only",
+      none: "no brakes",
+    },
+
+    workshop: "Measure bikes",
+    workshopLead: "Bike after bike. Enter goes to the next field.",
+    unit: "Tape in",
+    more: "More to measure",
+    next: "Next bike",
+    nextAside: "Next bike, mend this one later",
+    finish: "Done measuring",
+    nextSaid: "{name} is in the list. Now {next}.",
+    nextSaidUnnamed: "{name} is in the list. Now the next one.",
+    waiting: "A mark or a name, and one height, make a bike.",
+    fine: "Fits in well.",
+
+    merge: "Merge another list into it",
+    mergeTitle: "Merge",
+    mergeWith: "Into “{name}” comes:",
+    mergeFile: "Choose a file",
+    mergeCounts:
+      "{same} the same. {here} only here. {there} only in the other. {differ} in both, but not alike.",
+    mergeAside: "{count} in the other cannot be used and {count#stays|stay} out.",
+    mergeAdd: "{count#Add the one|Add the {count}} only in the other",
+    sides: { here: "This list", there: "The other", both: "Keep both" },
+    mergeAll: "For all that differ",
+    mergeOne: "Keep for {name}",
+    conflicts: "In both lists, but not alike",
+    field: "Field",
+    alike: "The same in both: {count}",
+    nothing: "nothing",
+    mergeDo: "Merge them",
+
+    save: "Save",
+    saveTitle: "Save the list",
+    form: "As",
+    forms: { json: "Saddlerule (JSON)", csv: "Spreadsheet (CSV)" },
+    separator: "Between columns",
+    separators: { comma: "comma", semicolon: "semicolon (decimal comma)", tab: "tab" },
+    only: "What",
+    onlys: { all: "The whole list", set_aside: "Only what is set aside ({count})" },
+    leftOut: "{count} of {all} cannot stand in a table and would stay out:",
+    saveInto: "Save into {file}",
+    saveNew: "Save as a new file",
+    saveFailed: "The file could not be written. Save it as a new file.",
+    saved: "Saved as {file}.",
+
+    toDesk: "Put it in the list",
+
+    guide: "Drawing of a bike from the side. {how}",
+    /** From where to where each measure goes. */
+    how: {
+      saddle_lowest:
+        "Saddle all the way down. Tape from the floor straight up to the middle of the saddle’s top.",
+      saddle_highest:
+        "Post up to its minimum-insertion mark, never past it. Tape from the floor to the middle of the saddle’s top.",
+      standover: "From the floor to the top of the frame, where a rider stands over it.",
+      bottom_bracket_height: "From the floor to the middle of the crank’s axle.",
+      crank: "From the middle of the crank’s axle to the middle of the pedal’s.",
+      lever_reach: "From the outside of the grip to the front of the lever, where the middle finger lies.",
+    },
   },
 
   cautions: {
@@ -521,13 +858,28 @@ export const english = {
   },
 
   problems: {
-    wording: problemWording,
-    inFile: (line: number, column: number, sentence: string): string =>
-      `Line ${line}, column ${column}: ${sentence}`,
-    /** The engine's own sentence, made to stand alone. */
-    fallback: (problem: string, expected: string): string =>
-      `${upperFirst(problem)}.` + (expected === "" ? "" : ` Expected: ${expected}.`),
+    wording: {
+      figure_empty: "Please type a figure, such as 49.5 or 19 1/2.",
+      figure_not_a_number: "“{text}” is not a figure. Try one like 49.5 or 19 1/2.",
+      figure_fraction_malformed: "The fraction in “{text}” cannot be read. Type it like 19 1/2.",
+      figure_unit_unknown: "“{unit}” is not a unit known here. Use cm or in.",
+      figure_negative: "“{text}” is below zero.",
+      figure_too_large: "“{text}” is far too large for a child or a bike.",
+      reading_outside_plausible:
+        "An inside leg of {inseam} is hard to believe: {slip}. Please measure again.",
+      readings_spread: "These readings lie {spread} apart. Please take one more.",
+      reading_below_earlier:
+        "This is {difference} less than the reading before it, and legs do not shrink. Please measure again.",
+      reading_grown_too_fast:
+        "This is {difference} more than the reading before it: legs do not grow that fast. Please measure again.",
+      bike_highest_below_lowest: "Highest saddle: {value} is below the lowest, {lowest}. Were they swapped?",
+      bike_figure_out_of_range: "{value} cannot be right here: between {low} and {high} was expected.",
+      rider_without_measure: "Type the inside leg, the height or the month of birth to begin.",
+      internal: "Something went wrong inside Saddlerule. Your figures are fine; please try once more.",
+      file_not_given: "The device could not read this file. Choose it once more.",
+    },
+    inFile: "Line {line}, column {column}: {sentence}",
+    /** The engine’s own sentence, where there are no other words for it. */
+    unworded: "{problem}.{expected? Expected: {expected}.|}",
   },
-};
-
-export type Texts = typeof english;
+} as const;

@@ -1,10 +1,14 @@
 // Checks beyond the saddle: those that ask for a look stand open, the rest is folded away.
 import type { Check, CheckState } from "../../engine/wire-answers";
 import { checkFigures } from "../../figures/check-figures";
+import type { CheckFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
 import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
+import { unworded } from "../../parts/notes";
 import { went } from "../../state/screen-changes";
+import { byCode, upperFirst } from "../../texts/texts";
+import type { Texts } from "../../texts/texts";
 
 export function BikeChecks({ checks, weighed }: { checks: Check[]; weighed: boolean }) {
   const { texts } = usePage();
@@ -19,7 +23,7 @@ export function BikeChecks({ checks, weighed }: { checks: Check[]; weighed: bool
       {!weighed && checks.some(restsOnRiderMass) && <WeighTheRider />}
       <NotMeasured checks={inState("unknown")} />
       {fine.length > 0 && (
-        <Fold title={texts.checks.fine(fine.length)}>
+        <Fold title={texts.checks.fine({ number: fine.length })}>
           <CheckLines checks={fine} />
         </Fold>
       )}
@@ -43,19 +47,21 @@ function CheckLines({ checks }: { checks: Check[] }) {
 
 function CheckLine({ check }: { check: Check }) {
   const { texts, figures } = usePage();
-  const { states, names, wording, basis, fallback, limits, source } = texts.checks;
+  const { states, names, wording, basis, source } = texts.checks;
   const inForm = checkFigures(figures, check);
-  const sentence = wording[check.code]?.(inForm) ?? fallback(check.why);
-  const small = [basis[check.basis], limits(check.what, inForm), source(check.source)].filter(
-    (part) => part !== null,
-  );
+  const sentence = byCode(wording, check.code, inForm) ?? unworded(texts, check.why);
+  const small = [
+    byCode(basis, check.basis),
+    limitWords(texts, check.what, inForm),
+    source({ source: check.source }),
+  ].filter((part) => part !== undefined);
   return (
     <li class={`check ${check.state}`}>
       <CheckSign state={check.state} />
       <div>
         <p>
           <strong>
-            {names[check.what] ?? check.what}: {states[check.state]}.
+            {byCode(names, check.what) ?? check.what}: {states[check.state]}.
           </strong>{" "}
           {sentence}
         </p>
@@ -63,6 +69,14 @@ function CheckLine({ check }: { check: Check }) {
       </div>
     </li>
   );
+}
+
+/** The limits of a check, and whose they are. */
+function limitWords(texts: Texts, what: string, figures: CheckFigures): string | undefined {
+  const { limit, limit_low: low, limit_high: high } = figures;
+  const whose = byCode(texts.checks.whoseLimits, what) ?? null;
+  if (limit !== undefined) return texts.checks.limit({ whose, limit });
+  return low === undefined || high === undefined ? undefined : texts.checks.limits({ whose, low, high });
 }
 
 function WeighTheRider() {
@@ -83,8 +97,8 @@ function NotMeasured({ checks }: { checks: Check[] }) {
   const fields = [...new Set(checks.flatMap((check) => check.to_measure))];
   const unasked = checks.filter((check) => check.to_measure.length === 0);
   if (checks.length === 0) return null;
-  const { measure, names, wouldTell, fallback } = texts.checks;
-  const inWords = (field: string): string => measure[field] ?? field;
+  const { measure, names, wouldTell } = texts.checks;
+  const inWords = (field: string): string => byCode(measure, field) ?? field;
   return (
     <Fold title={texts.checks.notMeasured} more={fields.map(inWords).join(", ")}>
       <ul class="notes">
@@ -92,15 +106,15 @@ function NotMeasured({ checks }: { checks: Check[] }) {
           const told = checks.filter((check) => check.to_measure.includes(field));
           return (
             <li key={field}>
-              {wouldTell(
-                inWords(field),
-                told.map((check) => names[check.what] ?? check.what),
-              )}
+              {wouldTell({
+                what: upperFirst(inWords(field)),
+                checks: told.map((check) => byCode(names, check.what) ?? check.what).join(", "),
+              })}
             </li>
           );
         })}
         {unasked.map((check) => (
-          <li key={check.what}>{fallback(check.why)}</li>
+          <li key={check.what}>{unworded(texts, check.why)}</li>
         ))}
       </ul>
     </Fold>

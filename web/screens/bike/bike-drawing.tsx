@@ -5,6 +5,7 @@ import type { Check, LegTurn, SideViewAnswer } from "../../engine/wire-answers";
 import { checkFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
+import { byCode } from "../../texts/texts";
 
 /** The pedal at its lowest, halfway round. */
 const lowestPedal = 180;
@@ -22,7 +23,7 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
   const { leg } = view;
   const turn = leg !== null && "poses" in leg ? leg : null;
   const pose = onPedal ? (turn?.poses.find(({ crank_deg }) => crank_deg === crank) ?? null) : null;
-  const assumed = view.assumed.map((what) => texts.bike.assumedNames[what] ?? what);
+  const assumed = view.assumed.map((what) => byCode(texts.bike.assumedNames, what) ?? what);
   return (
     <section class="sheet stack">
       <h3>{texts.bike.drawingTitle}</h3>
@@ -43,10 +44,10 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
       <SideView
         view={view}
         pose={pose}
-        label={texts.bike.drawing(
-          setting === null ? null : figures.length(setting.y),
-          figures.length(view.inseam_mm),
-        )}
+        label={texts.bike.drawing({
+          setting: setting === null ? null : figures.length(setting.y),
+          inseam: figures.length(view.inseam_mm),
+        })}
       />
       {turn !== null && pose !== null ? (
         <>
@@ -56,9 +57,11 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
       ) : (
         view.foot !== null && setting !== null && <p>{texts.bike.foot[view.foot]}</p>
       )}
-      {leg !== null && "obstacle" in leg && <p>{texts.leg.obstacles[leg.obstacle] ?? texts.leg.obstacle}</p>}
+      {leg !== null && "obstacle" in leg && (
+        <p>{byCode(texts.leg.obstacles, leg.obstacle) ?? texts.leg.obstacle}</p>
+      )}
       <p class="soft">
-        {assumed.length > 0 && `${texts.bike.assumed(assumed)} `}
+        {assumed.length > 0 && `${texts.bike.assumed({ what: assumed.join(", ") })} `}
         {texts.bike.assumedRest}
       </p>
     </section>
@@ -87,7 +90,10 @@ function Crank({ turn, crank, onTurn }: CrankProps) {
         max={last.crank_deg}
         step={second.crank_deg - first.crank_deg}
         value={crank}
-        aria-valuetext={texts.leg.turned(figures.angle(crank), figures.angle(pose?.knee_flexion_deg ?? 0))}
+        aria-valuetext={texts.leg.turned({
+          crank: figures.angle(crank),
+          knee: figures.angle(pose?.knee_flexion_deg ?? 0),
+        })}
         onInput={(event) => onTurn(event.currentTarget.valueAsNumber)}
       />
     </label>
@@ -102,11 +108,14 @@ function KneeWords({ turn, knee, checks }: { turn: LegTurn; knee: number; checks
   return (
     <>
       <p>
-        <strong>{texts.leg.knee(figures.angle(knee))}</strong>{" "}
-        {texts.leg.whole(figures.angle(turn.least_flexion_deg), figures.angle(turn.greatest_flexion_deg))}
+        <strong>{texts.leg.knee({ knee: figures.angle(knee) })}</strong>{" "}
+        {texts.leg.whole({
+          least: figures.angle(turn.least_flexion_deg),
+          greatest: figures.angle(turn.greatest_flexion_deg),
+        })}
       </p>
       <p class="soft">
-        {low !== undefined && high !== undefined && `${texts.leg.adults(low, high)} `}
+        {low !== undefined && high !== undefined && `${texts.leg.adults({ low, high })} `}
         {texts.leg.adultShares}
         {turn.stature_assumed && ` ${texts.leg.statureAssumed}`}
       </p>

@@ -3,7 +3,7 @@ import type { BikeFacts } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 function factRows(texts: Texts, figures: Figures, facts: BikeFacts): [string, string | null][] {
   const { fact } = texts.bike;
@@ -16,8 +16,8 @@ function factRows(texts: Texts, figures: Figures, facts: BikeFacts): [string, st
     [
       fact.span,
       lowest !== null && highest !== null
-        ? texts.window.range(figures.bareLength(lowest), figures.length(highest))
-        : texts.rack.bar(length(lowest), length(highest)),
+        ? texts.window.range({ low: figures.bareLength(lowest), high: figures.length(highest) })
+        : texts.rack.bar({ lowest: length(lowest), highest: length(highest) }),
     ],
     [fact.standover, length(facts.standover_mm)],
     [fact.mass, when(facts.mass_kg, figures.mass)],

@@ -4,7 +4,7 @@ import type { DateRange, ForecastAnswer, JudgedBike, Raise } from "../../engine/
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 interface BikeGrowthProps {
   judged: JudgedBike;
@@ -55,8 +55,13 @@ function growthSentences(
   const { growth } = texts;
   if (verdict === "outgrown") return [growth.alreadyOutgrown];
   const sentences: string[] = [];
-  const dated = (dates: DateRange, say: (month: string, range: string | null) => string): string | null =>
-    dates.p50 === null ? null : say(figures.month(dates.p50), rangeWords(texts, figures, dates));
+  const dated = (
+    dates: DateRange,
+    say: (figures: { month: string; range: string | null }) => string,
+  ): string | null =>
+    dates.p50 === null
+      ? null
+      : say({ month: figures.month(dates.p50), range: rangeWords(texts, figures, dates) });
 
   if (verdict === "too_tall" && from !== null)
     sentences.push(dated(from, growth.fitsFrom) ?? growth.neverFits);
@@ -67,13 +72,14 @@ function growthSentences(
 
   if (forecast?.less_certain_for_young_child === true) sentences.push(growth.lessCertain);
   const next = forecast?.stages[1];
-  if (next !== undefined) sentences.push(growth.stageMoves(figures.month(next.from)));
+  if (next !== undefined) sentences.push(growth.stageMoves({ month: figures.month(next.from) }));
   return sentences;
 }
 
 function rangeWords(texts: Texts, figures: Figures, { p10, p90 }: DateRange): string | null {
   if (p10 === null && p90 === null) return null;
-  return texts.growth.somewhere(p10 && figures.month(p10), p90 && figures.month(p90));
+  const [from, to] = [p10 && figures.month(p10), p90 && figures.month(p90)];
+  return from === to ? texts.growth.withinMonth : texts.growth.somewhere({ from, to });
 }
 
 const raisesShown = 4;
@@ -87,7 +93,7 @@ function Raises({ raises }: { raises: Raise[] }) {
       <h4>{texts.growth.raises}</h4>
       <RaiseLines raises={raises.slice(0, raisesShown)} />
       {later.length > 0 && (
-        <Fold title={texts.growth.raiseMore(later.length)}>
+        <Fold title={texts.growth.raiseMore({ number: later.length })}>
           <RaiseLines raises={later} />
         </Fold>
       )}
@@ -100,7 +106,9 @@ function RaiseLines({ raises }: { raises: Raise[] }) {
   return (
     <ol class="raises figure">
       {raises.map(({ on, saddle_mm }) => (
-        <li key={saddle_mm}>{texts.growth.raiseOn(figures.day(on), figures.length(saddle_mm))}</li>
+        <li key={saddle_mm}>
+          {texts.growth.raiseOn({ day: figures.day(on), height: figures.length(saddle_mm) })}
+        </li>
       ))}
     </ol>
   );

@@ -76,7 +76,7 @@ function Judged({ state, judged, facts }: JudgedProps) {
         {lasting !== null && <p>{lasting}</p>}
         {costing.length > 0 && <p>{costing.join(" ")}</p>}
         {judged.cost_per_month !== null && share !== null && (
-          <p class="soft">{texts.bike.resale(figures.share(share))}</p>
+          <p class="soft">{texts.bike.resale({ share: figures.share(share) })}</p>
         )}
         <Choosing bike={judged} beatenBy={namedBike(state, judged.standing?.beaten_by)} />
       </section>

@@ -1,6 +1,7 @@
 // Choosing among bikes: what speaks for one that no other beats, and why another is not put forward.
 import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { byCode } from "../../texts/texts";
 
 /** Why a bike is worth a look; or, in one sentence, why it is not put forward; and what asks for a second look. */
 export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: NamedBike | null }) {
@@ -8,14 +9,17 @@ export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: Named
   const { worthALook, worth, stops, looks, notOffered } = texts.choosing;
   const { standing } = bike;
   const reasons =
-    standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => worth[code] ?? why) : [];
+    standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => byCode(worth, code) ?? why) : [];
   const tried = bike.verdict === "fits_now" || bike.verdict === "close_call";
   const heldByStop = bike.not_offered?.code === "check_stops";
   const doubts = [
-    tried && !heldByStop && bike.stops > 0 ? stops(bike.stops) : null,
-    tried && bike.looks > 0 ? looks(bike.looks) : null,
+    tried && !heldByStop && bike.stops > 0 ? stops({ number: bike.stops }) : null,
+    tried && bike.looks > 0 ? looks({ number: bike.looks }) : null,
   ].filter((words) => words !== null);
-  const held = bike.not_offered === null ? undefined : notOffered[bike.not_offered.code];
+  const held =
+    bike.not_offered === null
+      ? undefined
+      : byCode(notOffered, bike.not_offered.code, { better: beatenBy?.name ?? null });
   return (
     <>
       {reasons.length > 0 && (
@@ -23,7 +27,7 @@ export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: Named
           <strong>{worthALook}</strong> {reasons.join(", ")}
         </p>
       )}
-      {held !== undefined && <p class="soft">{held(beatenBy?.name ?? null)}</p>}
+      {held !== undefined && <p class="soft">{held}</p>}
       {doubts.length > 0 && (
         <ul class="doubts">
           {doubts.map((words) => (

@@ -4,9 +4,10 @@ import type { AssessAnswer, Verdict } from "../../engine/wire-answers";
 import type { TypedUnit } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
+import { riderName } from "../../parts/rider-switch";
 import type { PageState } from "../../state/page-state";
 import { shownIn } from "../../state/rider-changes";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 const verdicts: Verdict[] = ["fits_now", "close_call", "too_tall", "outgrown", "not_measured"];
 
@@ -15,7 +16,7 @@ function countWords(texts: Texts, answer: AssessAnswer): string[] {
   const { counts } = answer;
   return verdicts
     .filter((verdict) => counts[verdict] > 0 || verdict === "fits_now")
-    .map((verdict) => texts.rack.counts[verdict](counts[verdict]));
+    .map((verdict) => texts.rack.counts[verdict]({ number: counts[verdict] }));
 }
 
 export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
@@ -30,13 +31,14 @@ export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
 }
 
 /** The counts of the rack, or, before there is a rider, how many bikes hang on it. */
-function aloud(texts: Texts, { judged, list }: PageState): string {
-  const { answer } = judged;
+function aloud(texts: Texts, { judged, list, rider, waiting }: PageState): string {
+  const answer = judged.about === rider.key ? judged.answer : null;
   if (answer !== null && Object.values(answer.counts).some((count) => count > 0)) {
-    return texts.rack.announced(countWords(texts, answer).join(", "));
+    const said = texts.rack.announced({ counts: countWords(texts, answer).join(", ") });
+    return waiting.length === 0 ? said : `${riderName(texts, rider)}. ${said}`;
   }
   const listed = list.loaded?.bikes.length ?? 0;
-  return listed === 0 ? "" : texts.rack.announced(texts.list.bikes(listed));
+  return listed === 0 ? "" : texts.rack.announced({ counts: texts.list.bikes({ number: listed }) });
 }
 
 const settled = 700;

@@ -32,7 +32,7 @@ export function RackRow({ bike, beatenBy, scale }: RackRowProps) {
         )}
         <span class="row-facts figure">
           {bike.taped && <span>{texts.rack.taped}</span>}
-          {bike.wheelInches !== null && <span>{texts.rack.wheel(figures.number(bike.wheelInches))}</span>}
+          {bike.wheelInches !== null && <span>{texts.rack.wheel({ nominal: bike.wheelInches })}</span>}
           {price !== null && <span>{price}</span>}
         </span>
       </p>

@@ -10,6 +10,7 @@ import { Fold } from "../../parts/fold";
 import type { PageState } from "../../state/page-state";
 import { plainNumber, shareOfPercent } from "../../state/request-building";
 import { wanted, wantsCleared } from "../../state/screen-changes";
+import { byCode } from "../../texts/texts";
 
 const orders: Order[] = ["lasts", "cost", "light", "closest"];
 const brakeWishes: BrakeWish[] = ["any", "two_hand", "coaster"];
@@ -75,7 +76,7 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
             label={texts.wishes.wheel}
             options={[
               { value: null, label: texts.wishes.anyWheel },
-              ...wheels.map((value) => ({ value, label: texts.rack.wheel(figures.number(value)) })),
+              ...wheels.map((value) => ({ value, label: texts.rack.wheel({ nominal: value }) })),
             ]}
             chosen={wants.wheel}
             onChoose={(wheel) => change(wanted({ wheel }))}
@@ -129,12 +130,12 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
 function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
   const { texts, change } = usePage();
   const reasons = Object.entries(leftOut.because).map(
-    ([reason, number]) => texts.wishes.because[reason]?.(number) ?? reason,
+    ([reason, number]) => byCode(texts.wishes.because, reason, { number }) ?? reason,
   );
   return (
     <div class="hidden-bikes">
       <p>
-        <strong>{texts.wishes.hidden(leftOut.bikes)}</strong>: {reasons.join(", ")}.
+        <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>: {reasons.join(", ")}.
       </p>
       <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
         {texts.wishes.showAll}

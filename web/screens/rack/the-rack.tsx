@@ -73,7 +73,7 @@ export function TheRack({ state }: { state: PageState }) {
         <TapeStrip
           scale={scale}
           window={window}
-          label={texts.rack.scale(figures.length(scale.low), figures.length(scale.high))}
+          label={texts.rack.scale({ low: figures.length(scale.low), high: figures.length(scale.high) })}
         />
         <div class="rack-rows">
           {window !== null && <WindowBand scale={scale} window={window} />}
@@ -95,7 +95,7 @@ export function TheRack({ state }: { state: PageState }) {
       <div class="inset stack ending">
         {setAside > 0 && (
           <button type="button" class="plain-link" onClick={() => change(went({ name: "list" }))}>
-            {texts.list.link(setAside)}
+            {texts.list.link({ number: setAside })}
           </button>
         )}
         <Cautions />

@@ -1,7 +1,9 @@
 // A verdict in sentences: where the saddle goes or what is missing, and how long the bike lasts.
 import type { JudgedBike } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
-import type { Texts } from "../../texts/en";
+import { lengthOfUse } from "../../texts/durations";
+import { byCode } from "../../texts/texts";
+import type { Texts } from "../../texts/texts";
 
 /** A height that would be shown as nothing is nothing. */
 const nothing = 0.5;
@@ -10,12 +12,12 @@ function place(texts: Texts, figures: Figures, bike: JudgedBike): string | null 
   const { above_lowest_mm: above, below_highest_mm: below } = bike;
   if (above !== null && above < nothing) return texts.verdict.atLowest;
   if (below !== null && below < nothing) return texts.verdict.atHighest;
-  return above === null ? null : texts.verdict.aboveLowest(figures.length(above));
+  return above === null ? null : texts.verdict.aboveLowest({ height: figures.length(above) });
 }
 
 function room(texts: Texts, figures: Figures, { below_highest_mm: below }: JudgedBike): string {
   if (below === null) return texts.verdict.roomUnknown;
-  return below < nothing ? texts.verdict.noRoom : texts.verdict.room(figures.length(below));
+  return below < nothing ? texts.verdict.noRoom : texts.verdict.room({ height: figures.length(below) });
 }
 
 /** "Saddle at 49.5 cm", and "its lowest position, 13.5 cm left to raise"; null where it cannot be set for this rider. */
@@ -27,25 +29,27 @@ export function settingWords(
   const { saddle_mm: saddle, verdict } = bike;
   if (saddle === null || verdict === "too_tall" || verdict === "outgrown") return null;
   const details = [place(texts, figures, bike), room(texts, figures, bike)].filter((part) => part !== null);
-  return { height: texts.verdict.setting(figures.length(saddle)), place: details.join(", ") };
+  return { height: texts.verdict.setting({ height: figures.length(saddle) }), place: details.join(", ") };
 }
 
 /** How far a bike misses; null where it does not, or nobody knows. */
 function missing(texts: Texts, figures: Figures, { verdict, margin_mm: margin }: JudgedBike): string | null {
   if (margin === null || margin >= 0) return null;
   const by = figures.length(Math.abs(margin));
-  if (verdict === "too_tall") return texts.verdict.missesBelow(by);
-  return verdict === "outgrown" ? texts.verdict.missesAbove(by) : null;
+  if (verdict === "too_tall") return texts.verdict.missesBelow({ by });
+  return verdict === "outgrown" ? texts.verdict.missesAbove({ by }) : null;
 }
 
 /** What is to be said before the setting; null where nothing is. */
 export function cautionWords(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
-  const toMeasure = bike.to_measure.map((what) => texts.verdict.toMeasure[what] ?? what);
+  const toMeasure = bike.to_measure.map((what) => byCode(texts.verdict.toMeasure, what) ?? what);
   const sentences = [
     !bike.suits_stage && bike.kind !== null ? texts.verdict.otherKind[bike.kind] : null,
     bike.verdict === "close_call" ? texts.verdict.tryIt : null,
     missing(texts, figures, bike),
-    bike.verdict === "not_measured" && toMeasure.length > 0 ? texts.verdict.measure(toMeasure) : null,
+    bike.verdict === "not_measured" && toMeasure.length > 0
+      ? texts.verdict.measure({ what: toMeasure })
+      : null,
   ];
   const said = sentences.filter((sentence) => sentence !== null);
   return said.length === 0 ? null : said.join(" ");
@@ -61,13 +65,17 @@ export function lastingWords(
   const { fits_from: from, months_of_fit: months, cost_per_month: cost, verdict } = bike;
   if (verdict === "outgrown") return null;
   const parts: string[] = [];
-  if (verdict === "too_tall" && from !== null) parts.push(texts.verdict.fitsFrom(from, figures.month));
+  if (verdict === "too_tall" && from !== null)
+    parts.push(texts.verdict.fitsFrom({ month: from.p50 && figures.month(from.p50) }));
   if (months !== null) {
-    parts.push(parts.length === 0 ? texts.verdict.lasts(months) : texts.verdict.lastsThen(months));
+    const time = lengthOfUse(texts.durations, months);
+    parts.push(parts.length === 0 ? texts.verdict.lasts({ time }) : texts.verdict.lastsThen({ time }));
   }
   const lasting = parts.length === 0 ? null : `${parts.join(", ")}.`;
   const costing =
-    cost === null || !told.cost ? null : texts.verdict.costPerMonth(figures.money(cost, bike.currency));
+    cost === null || !told.cost
+      ? null
+      : texts.verdict.costPerMonth({ amount: figures.money(cost, bike.currency) });
   const sentences = [lasting, costing].filter((sentence) => sentence !== null);
   return sentences.length === 0 ? null : sentences.join(" ");
 }
@@ -78,13 +86,16 @@ export function costWords(texts: Texts, figures: Figures, bike: JudgedBike): str
   if (verdict === "outgrown") return [];
   const money = (amount: number): string => figures.money(amount, currency);
   if (cost === null) {
-    const why = gap === undefined ? undefined : texts.bike.costGaps[gap];
+    const why = gap === undefined ? undefined : byCode(texts.bike.costGaps, gap);
     return why === undefined ? [] : [why];
   }
   return [
-    texts.verdict.costPerMonth(money(cost)),
+    texts.verdict.costPerMonth({ amount: money(cost) }),
     range === undefined
       ? null
-      : texts.verdict.costRange(money(range.low), range.high === null ? null : money(range.high)),
+      : texts.verdict.costRange({
+          low: money(range.low),
+          high: range.high === null ? null : money(range.high),
+        }),
   ].filter((sentence) => sentence !== null);
 }

@@ -5,7 +5,7 @@ import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import type { PageState } from "../../state/page-state";
 import { went, whatIfUnfolded } from "../../state/screen-changes";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 export function WhatIf({ state, currency }: { state: PageState; currency: string | null }) {
   const { texts, change } = usePage();
@@ -17,7 +17,7 @@ export function WhatIf({ state, currency }: { state: PageState; currency: string
           <p role="status">{texts.whatIf.busy}</p>
         ) : (
           <>
-            <p>{texts.whatIf.now(answer.first?.name ?? null)}</p>
+            <p>{texts.whatIf.now({ first: answer.first?.name ?? null })}</p>
             {answer.changes.length === 0 && <p>{texts.whatIf.nothing}</p>}
             <ul class="notes">
               {answer.changes.map((one) => (
@@ -33,12 +33,15 @@ export function WhatIf({ state, currency }: { state: PageState; currency: string
   );
 }
 
+/** Stands for the name of the bike, which is drawn by itself. */
+const nameHere = "\0";
+
 function ChangeLine({ one, currency }: { one: AnswerChange; currency: string | null }) {
   const { texts, figures, change } = usePage();
   const { first } = one;
   const supposed = supposition(texts, figures, one, currency);
-  if (first === null) return <>{texts.whatIf.noneFirst(supposed)}</>;
-  const [before, after] = texts.whatIf.otherFirst(supposed);
+  if (first === null) return <>{texts.whatIf.noneFirst({ supposed })}</>;
+  const [before, after] = texts.whatIf.otherFirst({ supposed, bike: nameHere }).split(nameHere);
   return (
     <button type="button" class="sentence-link" onClick={() => change(went({ name: "bike", id: first.id }))}>
       {before}
@@ -53,13 +56,13 @@ function supposition(texts: Texts, figures: Figures, one: AnswerChange, currency
   switch (one.kind) {
     case "longer_reading":
     case "shorter_reading":
-      return suppose[one.kind](figures.shift(Math.abs(one.reading_shift_mm)));
+      return suppose[one.kind]({ by: figures.shift(Math.abs(one.reading_shift_mm)) });
     case "next_stage":
       return suppose.next_stage[one.stage];
     case "higher_budget":
-      return suppose.higher_budget(figures.money(one.budget, currency));
+      return suppose.higher_budget({ amount: figures.money(one.budget, currency) });
     case "lower_budget":
       // Just below a price: said with that price.
-      return suppose.lower_budget(figures.money(Math.ceil(one.budget * 100) / 100, currency));
+      return suppose.lower_budget({ amount: figures.money(Math.ceil(one.budget * 100) / 100, currency) });
   }
 }

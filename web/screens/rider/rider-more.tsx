@@ -6,7 +6,7 @@ import { usePage } from "../../page/page-context";
 import { movesOn, plainNumber } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState } from "../../state/page-state";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 const oldestRider = 18;
 const yearsAhead = 4;

@@ -14,7 +14,7 @@ import {
   shoesChosen,
 } from "../../state/rider-changes";
 import type { PageState, ReadingEntry } from "../../state/page-state";
-import type { Texts } from "../../texts/en";
+import type { Texts } from "../../texts/texts";
 
 const units: TypedUnit[] = ["cm", "in"];
 const mostOfADay = 4;
@@ -101,7 +101,7 @@ function TodaysReading({ reading, number, problem }: TodaysReadingProps) {
     <div class={first ? "reading" : "reading repeated"}>
       <TextField
         id={`reading-${reading.key}`}
-        label={first ? texts.rider.inseam : texts.rider.inseamAgain(number)}
+        label={first ? texts.rider.inseam : texts.rider.inseamAgain({ number })}
         text={reading.figure.text}
         placeholder={texts.rider.inseamExample[reading.figure.unit]}
         problem={problem}
@@ -181,7 +181,10 @@ function EarlierReading({ reading, today, problem }: EarlierReadingProps) {
         <button
           type="button"
           class="plain-link"
-          aria-label={texts.rider.removeReading(figure.text, on === "" ? "" : figures.day(on))}
+          aria-label={texts.rider.removeReading({
+            figure: figure.text,
+            on: on === "" ? "" : figures.day(on),
+          })}
           onClick={() => change(readingRemoved(key))}
         >
           {texts.rider.remove}

@@ -5,11 +5,13 @@ import { Cautions } from "../../parts/cautions";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
 import { usePage } from "../../page/page-context";
+import { riderAdded } from "../../state/family-changes";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState } from "../../state/page-state";
 import type { Stage } from "../../engine/wire-answers";
 import type { Confidence } from "../../engine/wire-requests";
 import { EarlierReadings, TodaysReadings } from "./rider-readings";
+import { RiderFamily } from "./rider-family";
 import { MeasuringSteps } from "./measuring-steps";
 import { asksForMass, RiderMore } from "./rider-more";
 import { WindowResult } from "./window-result";
@@ -23,8 +25,16 @@ export function TheRider({ state }: { state: PageState }) {
   const { answer } = judged;
   return (
     <>
-      <ScreenHead title={texts.rider.title} />
+      <ScreenHead
+        title={texts.rider.title}
+        aside={
+          <button type="button" class="plain-link" onClick={() => change(riderAdded())}>
+            {texts.family.add}
+          </button>
+        }
+      />
       <div class="inset stack">
+        <RiderFamily state={state} />
         <TodaysReadings state={state} />
 
         <section class="stack">

@@ -21,21 +21,25 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
     <section class={stale ? "sheet stack stale" : "sheet stack"} aria-label={texts.window.title}>
       <h3>{texts.window.title}</h3>
       <p class="window-figures figure">
-        <strong>{texts.window.range(figures.bareLength(low), figures.length(high))}</strong>
-        <span>{texts.window.best(figures.length(target))}</span>
+        <strong>{texts.window.range({ low: figures.bareLength(low), high: figures.length(high) })}</strong>
+        <span>{texts.window.best({ target: figures.length(target) })}</span>
       </p>
       <TapeStrip
         scale={scale}
         window={rider.window_mm}
-        label={texts.window.drawing(figures.length(low), figures.length(high), figures.length(target))}
+        label={texts.window.drawing({
+          low: figures.length(low),
+          high: figures.length(high),
+          target: figures.length(target),
+        })}
       />
       <p>{texts.window.how[rider.stage]}</p>
       {rider.basis === "measured" ? (
         <p class="soft">
-          {texts.window.readingWorth(
-            figures.length(rider.inseam_mm.mean),
-            figures.length(rider.inseam_mm.sd),
-          )}
+          {texts.window.readingWorth({
+            inseam: figures.length(rider.inseam_mm.mean),
+            sd: figures.length(rider.inseam_mm.sd),
+          })}
         </p>
       ) : (
         <p class="estimate">{texts.window.estimated[rider.basis]}</p>
@@ -59,17 +63,19 @@ function Wheels({ rider }: { rider: JudgedRider }) {
   const { texts, figures } = usePage();
   const [first, ...others] = rider.wheel_sizes;
   if (first === undefined) return <p>{texts.window.noWheels}</p>;
-  const named = texts.window.wheels(
-    figures.number(first.nominal_in),
-    others.map((size) => figures.number(size.nominal_in)),
-  );
+  const named = texts.window.wheels({
+    first: first.nominal_in,
+    others: others.map((size) => figures.number(size.nominal_in)),
+  });
   return (
     <div>
       <p>
         <strong>{named}</strong>
       </p>
       <p class="soft">
-        {first.fit_now === null ? texts.window.wheelsCommon : texts.window.wheelsList(first.fit_now)}
+        {first.fit_now === null
+          ? texts.window.wheelsCommon
+          : texts.window.wheelsList({ fitting: first.fit_now })}
       </p>
     </div>
   );

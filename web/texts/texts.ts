@@ -1,0 +1,65 @@
+// The texts of one language as the page uses them: plain ones as they are, those with figures as functions.
+import { english } from "./en";
+import type { Language } from "./languages";
+import type { PackedTexts } from "./packed-texts";
+import { filled, readTemplate } from "./templates";
+import type { FiguresOf, GivenFigures, Grammar } from "./templates";
+
+type Said<Node> = Node extends string
+  ? [FiguresOf<Node>] extends [never]
+    ? string
+    : (figures: FiguresOf<Node>) => string
+  : Node extends readonly string[]
+    ? readonly string[]
+    : { readonly [Key in keyof Node]: Said<Node[Key]> };
+
+/** Every word of the page, in one language. */
+export type Texts = Said<typeof english>;
+
+const categories = ["zero", "one", "two", "few", "many", "other"] as const;
+
+function grammarOf(language: Language, locale: string): Grammar {
+  const plural = new Intl.PluralRules(language);
+  const known: string[] = plural.resolvedOptions().pluralCategories;
+  const inOrder: string[] = categories.filter((category) => known.includes(category));
+  const number = new Intl.NumberFormat(locale);
+  const list = new Intl.ListFormat(locale, { type: "conjunction" });
+  return {
+    number: (value) => number.format(value),
+    list: (words) => list.format(words),
+    form: (value) => inOrder.indexOf(plural.select(value)),
+  };
+}
+
+/** `locale` is the reader's own form of the language, such as de-AT. What was not translated is said in English. */
+export function textsIn(language: Language, locale: string, translated: PackedTexts = []): Texts {
+  const grammar = grammarOf(language, locale);
+
+  function sentence(text: string): (figures: GivenFigures) => string {
+    let template: ReturnType<typeof readTemplate> | null = null;
+    return (figures) => filled((template ??= readTemplate(text)), figures, grammar);
+  }
+
+  let place = 0;
+  function said(node: unknown): unknown {
+    if (typeof node === "string" || Array.isArray(node)) {
+      const own: string | readonly string[] = translated[place++] || (node as string);
+      return typeof own === "string" && (own.includes("{") || node.includes("{")) ? sentence(own) : own;
+    }
+    return Object.fromEntries(
+      Object.entries(node as Record<string, unknown>).map(([key, branch]) => [key, said(branch)]),
+    );
+  }
+  return said(english) as Texts;
+}
+
+/** The text for a code of the engine, where the table has one. */
+export function byCode(table: object, code: string, figures: GivenFigures = {}): string | undefined {
+  const text: unknown = Object.hasOwn(table, code) ? (table as Record<string, unknown>)[code] : "";
+  if (typeof text === "function") return (text as (figures: GivenFigures) => string)(figures);
+  return text === "" ? undefined : (text as string);
+}
+
+export function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

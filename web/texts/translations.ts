@@ -1,0 +1,26 @@
+// All languages but English, for the build to pack and for the tests to compare.
+import { german } from "./de";
+import { english } from "./en";
+import { spanish } from "./es";
+import { french } from "./fr";
+import type { Language } from "./languages";
+import { dutch } from "./nl";
+import { packedLike } from "./packed-texts";
+import type { PackedTexts, Translation } from "./packed-texts";
+
+export const translations: Record<Exclude<Language, "en">, Translation> = {
+  de: german,
+  fr: french,
+  es: spanish,
+  nl: dutch,
+};
+
+export type PackedLanguages = Record<keyof typeof translations, PackedTexts>;
+
+export function packedLanguages(): PackedLanguages {
+  const packed = Object.entries(translations).map(([language, texts]) => [
+    language,
+    packedLike(english, texts),
+  ]);
+  return Object.fromEntries(packed) as PackedLanguages;
+}
