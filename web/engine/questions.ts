@@ -26,6 +26,7 @@ import type { EngineRequest } from "./wire-requests";
 export interface Posed {
   request: EngineRequest;
   edition?: number;
+  rider?: number;
 }
 
 export interface Question {
@@ -45,18 +46,22 @@ function nothingKnown(refusal: Refusal): boolean {
 
 const rack: Question = {
   engine: "rack",
-  pose: (state) => ({ request: assessRequest(state), edition: state.list.edition }),
+  pose: (state) => ({
+    request: assessRequest(state),
+    edition: state.list.edition,
+    rider: state.rider.key,
+  }),
   receive:
-    (answer, { request }) =>
+    (answer, { request, rider: about = 0 }) =>
     (state) => {
       if (!isRefusal(answer)) {
         const from = request.do === "assess" ? (request.rows?.from ?? 0) : 0;
-        return { ...state, judged: { answer: answer as AssessAnswer, from, refusal: null } };
+        return { ...state, judged: { answer: answer as AssessAnswer, about, from, refusal: null } };
       }
       // While a figure is half typed the last verdicts stay, marked as such.
       const { judged } = state;
-      const kept = nothingKnown(answer) ? null : judged.answer;
-      return { ...state, judged: { ...judged, answer: kept, refusal: answer.error } };
+      const kept = nothingKnown(answer) || about !== judged.about ? null : judged.answer;
+      return { ...state, judged: { ...judged, answer: kept, about, refusal: answer.error } };
     },
 };
 

@@ -17,6 +17,7 @@ interface TextFieldProps {
   problem?: string | null;
   /** A figure, typed on the keyboard that has digits and the slash of fractions. */
   kind?: "figure" | "plain";
+  longest?: number;
   big?: boolean;
   /** Takes the focus when it comes up: somebody asked for it. */
   asked?: boolean;
@@ -32,6 +33,7 @@ export function TextField({
   hint,
   problem = null,
   kind = "figure",
+  longest = 200,
   big = false,
   asked = false,
 }: TextFieldProps) {
@@ -52,7 +54,7 @@ export function TextField({
         type="text"
         autoComplete="off"
         spellcheck={false}
-        maxLength={200}
+        maxLength={longest}
         {...(kind === "figure" ? { inputMode: "decimal" as const } : {})}
         {...(placeholder === undefined ? {} : { placeholder })}
         value={text}

@@ -1,7 +1,5 @@
 // Tape one: a bike that is in no list, judged at once from two heights, and kept on the rack if it is worth it.
-import { scaleOver } from "../drawings/height-scale";
-import { SpanBar, WindowBand } from "../drawings/span-bar";
-import { TapeStrip } from "../drawings/tape-strip";
+import { BikesOnTape } from "../drawings/bikes-on-tape";
 import type { BikeKind } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
@@ -142,8 +140,6 @@ function MoreOfDraft({ state }: { state: PageState }) {
   );
 }
 
-const aroundTheSpan = 60;
-
 function DraftVerdict({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { judged, problems, draft, nextNumber } = state.tape;
@@ -154,29 +150,13 @@ function DraftVerdict({ state }: { state: PageState }) {
     return <p class="sheet soft">{words}</p>;
   }
   const lasting = lastingWords(texts, figures, judged);
-  const heights = [judged.span_mm.lowest, judged.span_mm.highest, window?.low ?? null, window?.high ?? null]
-    .filter((height) => height !== null)
-    .flatMap((height) => [height - aroundTheSpan, height + aroundTheSpan]);
-  const scale = scaleOver(heights, { low: 300, high: 900 });
   return (
     <section class="sheet stack">
       <p class="verdict large">
         <VerdictSign verdict={judged.verdict} />
         {texts.rack.verdicts[judged.verdict]}
       </p>
-      <div class="rack alone">
-        <TapeStrip
-          scale={scale}
-          window={window}
-          label={texts.rack.scale({ low: figures.length(scale.low), high: figures.length(scale.high) })}
-        />
-        <div class="rack-rows">
-          {window !== null && <WindowBand scale={scale} window={window} />}
-          <div class="row">
-            <SpanBar scale={scale} span={judged.span_mm} verdict={judged.verdict} saddle={judged.saddle_mm} />
-          </div>
-        </div>
-      </div>
+      <BikesOnTape bikes={[judged]} window={window} />
       <VerdictLine bike={judged} />
       {lasting !== null && <p class="soft">{lasting}</p>}
       <Notes notes={problems} />
