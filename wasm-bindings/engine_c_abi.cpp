@@ -3,6 +3,7 @@
 #include "core/exchange/engine.h"
 
 #include <string>
+#include <utility>
 
 namespace {
 
@@ -32,8 +33,7 @@ char* saddlerule_file_buffer(size_t length) {
 
 void saddlerule_ask(void) {
     room().answer = std::string(); // an answer about a long list is large: no two at a time
-    room().answer = room().engine.answer(room().request, room().file);
-    room().file = std::string();
+    room().answer = room().engine.answer(room().request, std::exchange(room().file, {}));
 }
 
 const char* saddlerule_answer(void) {

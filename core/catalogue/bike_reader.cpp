@@ -101,8 +101,10 @@ private:
     Problem problem(ProblemCode code, std::size_t offset, std::string_view where, Figures figures) const {
         Problem result{
             .code = code, .figures = std::move(figures), .where = std::string(where), .position = {}};
-        if (context_.positions)
-            result.position = context_.positions->at(offset);
+        if (context_.places && context_.origin != no_origin) {
+            context_.places->place_in_entry(result, context_.origin, offset - entry_.begin,
+                                            where.empty() ? where : std::string_view(member_->name));
+        }
         return result;
     }
 

@@ -3,9 +3,9 @@
 
 #include "core/bike/bike.h"
 #include "core/catalogue/catalogue.h"
+#include "core/catalogue/entry_places.h"
 #include "core/json/located_json.h"
 #include "core/outcomes/result.h"
-#include "core/text/text_position.h"
 #include "core/typed_text/length_text.h"
 
 #include <cstddef>
@@ -24,8 +24,9 @@ struct BikeContext {
     std::optional<LengthUnit> units;
     /// Without it a price is kept as an unknown field and not taken for money.
     std::optional<Currency> currency;
-    /// Gives problems their position; null in requests, which have a path only.
-    TextPositions* positions = nullptr;
+    /// Places problems in the file; null in requests, which have a path only.
+    EntryPlaces* places = nullptr;
+    std::size_t origin = no_origin; ///< of this entry, for `places`
 };
 
 /// Reads one bike. Fields that are not known are kept as they stand. The id may come back empty (see

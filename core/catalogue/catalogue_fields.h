@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/bike/bike.h"
+#include "core/typed_text/length_text.h"
 
 #include <array>
 #include <optional>
@@ -47,6 +48,17 @@ const CatalogueField* field_named(std::string_view name);
 /// The field that somebody may have meant by a name that is not known: another spelling, or a slip or two
 /// away.
 const CatalogueField* field_meant_by(std::string_view name);
+
+/// What a list may say of itself beside its bikes, in the order in which it is written.
+constexpr std::array<std::string_view, 6> header_fields{"format",      "version", "title",
+                                                        "measured_on", "units",   "currency"};
+
+/// What bare numbers of a list may count in.
+constexpr std::array<std::pair<std::string_view, LengthUnit>, 3> unit_names{{
+    {"mm", LengthUnit::millimetre},
+    {"cm", LengthUnit::centimetre},
+    {"in", LengthUnit::inch},
+}};
 
 constexpr std::array<std::pair<std::string_view, BikeKind>, 2> kind_names{{
     {"pedal", BikeKind::pedal},

@@ -4,6 +4,7 @@
 #include "core/text/utf8_text.h"
 
 #include <string>
+#include <utility>
 
 namespace saddlerule {
 namespace {
@@ -29,9 +30,9 @@ Problem refusal(ProblemCode code, std::vector<std::pair<std::string, std::string
 
 } // namespace
 
-Result<Catalogue> read_catalogue(std::string_view bytes, std::vector<SetAside>* refused) {
-    std::string converted;
-    const auto text = utf8_text(bytes, converted);
+Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::vector<SetAside>* refused) {
+    auto converted = std::make_shared<std::string>();
+    const auto text = utf8_text(*bytes, *converted);
     if (!text)
         return text.problem();
     switch (form_of(*text)) {
@@ -42,7 +43,10 @@ Result<Catalogue> read_catalogue(std::string_view bytes, std::vector<SetAside>* 
     case Form::json:
         break;
     }
-    return read_json_catalogue(*text, refused);
+    auto list = read_json_catalogue(*text, refused);
+    if (list)
+        list.value().texts.push_back(converted->empty() ? std::move(bytes) : std::move(converted));
+    return list;
 }
 
 } // namespace saddlerule

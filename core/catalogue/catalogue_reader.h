@@ -1,19 +1,22 @@
 // Catalogue reader: the bytes of a file that somebody opened, from whatever form and encoding, to a
-// catalogue.
+// kept list.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
+#include "core/catalogue/kept_list.h"
 #include "core/outcomes/result.h"
 
-#include <string_view>
+#include <memory>
+#include <string>
 #include <vector>
 
 namespace saddlerule {
 
-/// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. What was
+/// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. The list shares the
+/// bytes as long as it lasts, where they are its text. What was
 /// set aside in a file that is refused as a whole goes to `refused`, where that is given.
 ///
 /// Problems: the codes file_* and json_*.
-Result<Catalogue> read_catalogue(std::string_view bytes, std::vector<SetAside>* refused = nullptr);
+Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes,
+                                std::vector<SetAside>* refused = nullptr);
 
 } // namespace saddlerule

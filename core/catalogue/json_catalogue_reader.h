@@ -1,7 +1,7 @@
-// JSON catalogue reader: the JSON form of a list, from text to a catalogue.
+// JSON catalogue reader: the JSON form of a list, from text to a kept list.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
+#include "core/catalogue/kept_list.h"
 #include "core/outcomes/result.h"
 
 #include <string_view>
@@ -9,11 +9,11 @@
 
 namespace saddlerule {
 
-/// Reads a list from valid UTF-8. Bikes that cannot be used are set aside and the rest is read; a file of
+/// Reads a list from valid UTF-8, which has to last as long as the list. Bikes that cannot be used are set aside and the rest is read; a file of
 /// which nothing can be used is refused. What was set aside in a file that is refused goes to `refused`,
 /// where that is given.
 ///
 /// Problems: the codes json_* and file_*, with their position.
-Result<Catalogue> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr);
+Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr);
 
 } // namespace saddlerule

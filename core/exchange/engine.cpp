@@ -19,9 +19,11 @@
 #include "core/text/utf8_text.h"
 
 #include <algorithm>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace saddlerule {
@@ -42,6 +44,9 @@ constexpr WireName<Detail> detail_names[] = {
 
 /// Requests are not lists of bikes, but many may come in one array.
 constexpr JsonLimits request_limits{.depth = 32, .text_length = 2000, .values = 500'000};
+
+/// A file's bytes, which outlive their request as long as they are the loaded list's text.
+using FileBytes = std::shared_ptr<const std::string>;
 
 const auto possible_place = *ClosedRange<double>::between(0.0, 1e6);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
@@ -69,25 +74,25 @@ std::optional<Rows> optional_rows(RequestFields& fields) {
 } // namespace
 
 struct Engine::State {
-    std::optional<Catalogue> list;
+    std::optional<KeptList> list;
     std::unique_ptr<const JudgedQuestion> last; ///< about this list
 
-    std::string answer_one(const JsonValue& request, std::string_view request_text, std::string_view file);
-    std::string load(RequestFields& fields, std::string_view file);
+    std::string answer_one(const JsonValue& request, std::string_view request_text, const FileBytes& file);
+    std::string load(RequestFields& fields, const FileBytes& file);
     std::string assess(RequestFields& fields, std::string_view request_text);
     std::string changes(RequestFields& fields, std::string_view request_text);
     std::string forecast(RequestFields& fields);
     std::string side_view(RequestFields& fields, std::string_view request_text);
 
-    const Catalogue* loaded() const { return list ? &*list : nullptr; }
+    const Catalogue* loaded() const { return list ? &list->catalogue : nullptr; }
 
     std::span<const Bike> listed() const {
-        return list ? std::span<const Bike>(list->bikes) : std::span<const Bike>();
+        return list ? std::span<const Bike>(list->catalogue.bikes) : std::span<const Bike>();
     }
 };
 
 std::string Engine::State::answer_one(const JsonValue& request, std::string_view request_text,
-                                      std::string_view file) {
+                                      const FileBytes& file) {
     RequestFields fields(request, "");
     const auto task = fields.optional_choice("do", task_names);
     fields.require(task.has_value(), "do", "one of load, list, assess, changes, forecast, side_view, about");
@@ -113,16 +118,16 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
     return *task == Task::list ? list_answer(loaded()) : about_answer();
 }
 
-std::string Engine::State::load(RequestFields& fields, std::string_view file) {
+std::string Engine::State::load(RequestFields& fields, const FileBytes& file) {
     if (auto problem = fields.finish())
         return error_answer(*problem);
     last.reset(); // makes room; the list itself stays until the new one is read
     std::vector<SetAside> refused;
-    auto catalogue = read_catalogue(file, &refused);
-    if (!catalogue)
-        return load_refusal(catalogue.problem(), refused);
-    list = std::move(catalogue).value();
-    return load_answer(*list);
+    auto read = read_catalogue(file, &refused);
+    if (!read)
+        return load_refusal(read.problem(), refused);
+    list = std::move(read).value();
+    return load_answer(list->catalogue);
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
@@ -191,7 +196,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
 Engine::Engine() : state_(std::make_unique<State>()) {}
 Engine::~Engine() = default;
 
-std::string Engine::answer(std::string_view request, std::string_view file) {
+std::string Engine::answer(std::string_view request, std::string file) {
     if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
         return error_answer({.code = ProblemCode::request_not_utf8,
                              .figures = {{"byte", std::to_string(ill_formed + 1)}},
@@ -200,13 +205,14 @@ std::string Engine::answer(std::string_view request, std::string_view file) {
     const auto read = read_json(request, request_limits);
     if (!read)
         return error_answer(read.problem());
+    const auto bytes = std::make_shared<const std::string>(std::move(file));
     if (read->kind != JsonValue::Kind::array)
-        return state_->answer_one(*read, request, file);
+        return state_->answer_one(*read, request, bytes);
     std::string answers = "[";
     for (const JsonValue& one : read->items) {
         if (answers.size() > 1)
             answers += ',';
-        answers += state_->answer_one(one, request, file);
+        answers += state_->answer_one(one, request, bytes);
     }
     return answers + ']';
 }

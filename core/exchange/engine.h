@@ -18,8 +18,8 @@ public:
     Engine& operator=(const Engine&) = delete;
 
     /// `request`: a JSON object, UTF-8, or an array of them (answered by an array, in order).
-    /// `file`: the bytes of a catalogue file, for `load`; empty otherwise.
-    std::string answer(std::string_view request, std::string_view file = {});
+    /// `file`: the bytes of a catalogue file, for `load`; empty otherwise. The list keeps them.
+    std::string answer(std::string_view request, std::string file = {});
 
 private:
     struct State;

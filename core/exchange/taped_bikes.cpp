@@ -34,7 +34,8 @@ TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, con
     const BikeContext context{.text = request_text,
                               .units = units.value_or(LengthUnit::centimetre),
                               .currency = list != nullptr ? list->currency : std::nullopt,
-                              .positions = nullptr};
+                              .places = nullptr,
+                              .origin = no_origin};
     for (std::size_t i = 0; i < entries->items.size(); ++i) {
         const JsonValue& entry = entries->items[i];
         const std::string path = fields.path_of("taped[" + std::to_string(i) + "]");

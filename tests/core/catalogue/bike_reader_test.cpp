@@ -1,6 +1,7 @@
 // One entry of a list, from JSON to a bike.
 #include "core/catalogue/bike_reader.h"
 
+#include "core/catalogue/json_places.h"
 #include "tests/domain_checkers.h"
 
 #include <catch2/catch.hpp>
@@ -23,9 +24,11 @@ JsonValue entry_of(std::string_view json) {
 
 Result<Bike> read_in(std::string_view json, std::optional<LengthUnit> units,
                      std::optional<Currency> currency = Currency::from_code("EUR")) {
-    TextPositions positions(json);
-    return read_bike(entry_of(json),
-                     {.text = json, .units = units, .currency = currency, .positions = &positions});
+    const JsonValue entry = entry_of(json);
+    JsonPlaces places(json);
+    return read_bike(
+        entry,
+        {.text = json, .units = units, .currency = currency, .places = &places, .origin = entry.begin});
 }
 
 Bike bike_of(std::string_view json, std::optional<LengthUnit> units = LengthUnit::centimetre) {
@@ -225,9 +228,11 @@ TEST_CASE("the position is that of the offending value and the path leads to it"
 
 TEST_CASE("a bike in a request has a path and no position", "[catalogue]") {
     const std::string_view json = R"({"id":"A","saddle_lowest":5})";
-    const auto bike = read_bike(
-        entry_of(json),
-        {.text = json, .units = LengthUnit::centimetre, .currency = std::nullopt, .positions = nullptr});
+    const auto bike = read_bike(entry_of(json), {.text = json,
+                                                 .units = LengthUnit::centimetre,
+                                                 .currency = std::nullopt,
+                                                 .places = nullptr,
+                                                 .origin = no_origin});
     REQUIRE_FALSE(bike.ok());
     CHECK_FALSE(bike.problem().position.has_value());
     CHECK(bike.problem().where == "saddle_lowest");

@@ -29,10 +29,10 @@ TEST_CASE("a list loads from UTF-8 with and without byte order mark and from UTF
         big += c;
     }
     for (const std::string& bytes : {json, "\xEF\xBB\xBF" + json, "\r\n " + json + "\r\n", little, big}) {
-        const auto list = read_catalogue(bytes);
+        const auto list = read_catalogue(std::make_shared<const std::string>(bytes));
         REQUIRE(list.ok());
-        REQUIRE(list->bikes.size() == 1);
-        CHECK(list->bikes[0].id == "A");
+        REQUIRE(list->catalogue.bikes.size() == 1);
+        CHECK(list->catalogue.bikes[0].id == "A");
     }
 }
 
@@ -54,7 +54,7 @@ TEST_CASE("the form of a file is told by what stands in it", "[catalogue]") {
         {"'bikes'", json_quotes_single},
     }));
     CAPTURE(refused.bytes);
-    const auto list = read_catalogue(refused.bytes);
+    const auto list = read_catalogue(std::make_shared<const std::string>(refused.bytes));
     REQUIRE_FALSE(list.ok());
     CHECK(code_name(list.problem().code) == code_name(refused.code));
 }

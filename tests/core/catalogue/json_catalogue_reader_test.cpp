@@ -19,7 +19,7 @@ Catalogue list_of(std::string_view json) {
     auto list = read_json_catalogue(json);
     if (!list)
         FAIL(sentence(list.problem()));
-    return std::move(list).value();
+    return std::move(list.value().catalogue);
 }
 
 Problem refusal_of(std::string_view json) {

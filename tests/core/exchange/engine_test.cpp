@@ -34,7 +34,7 @@ json request(const char* task) {
 }
 
 json ask(Engine& engine, const json& question, std::string_view file = {}) {
-    return json::parse(engine.answer(question.dump(), file));
+    return json::parse(engine.answer(question.dump(), std::string(file)));
 }
 
 json bike_named(const json& answer, const std::string& id) {

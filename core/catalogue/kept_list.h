@@ -1,0 +1,46 @@
+// Kept list: a list as people keep it: what was read of it, and beside that everything as it was written, so
+// that it can be edited and saved without loss.
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/catalogue/entry_places.h"
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace saddlerule {
+
+/// What the bikes of a list are read by.
+struct ReadingFacts {
+    std::optional<LengthUnit> units; ///< none where the list names none, and then it has no bare numbers
+    std::optional<Currency> currency;
+
+    friend bool operator==(const ReadingFacts&, const ReadingFacts&) = default;
+};
+
+enum class ListForm { json, table };
+
+/// One entry as it was written. Its number is its place in the list, from 1.
+struct ListEntry {
+    std::string_view source;                ///< its JSON text; lasts as long as the list
+    std::size_t origin = no_origin;         ///< for EntryPlaces
+    std::unique_ptr<const std::string> own; ///< what `source` views where it stands in no file
+};
+
+struct KeptList {
+    Catalogue catalogue;
+    ReadingFacts facts;
+    std::vector<ListEntry> entries;
+    /// What the file says of itself, without its bikes, as it was written and in that order.
+    std::vector<UnknownField> header;
+    ListForm form = ListForm::json;
+    std::unique_ptr<EntryPlaces> places; ///< in the file that it came from; null where it came from none
+    /// What the sources view: the file's text, or that of a table's rows put in JSON.
+    std::vector<std::shared_ptr<const std::string>> texts;
+};
+
+} // namespace saddlerule

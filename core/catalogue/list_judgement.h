@@ -1,0 +1,28 @@
+// List judgement: what no entry alone can tell, about a list whose entries are judged.
+#pragma once
+
+#include "core/catalogue/kept_list.h"
+#include "core/json/located_json.h"
+
+#include <cstddef>
+#include <string_view>
+
+namespace saddlerule {
+
+/// Judges the entry of that number, of which `value` was read from `text`, and puts it among the bikes or among
+/// what was set aside. Nothing may stand there yet under that number. Ids are not compared.
+void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std::string_view text);
+
+/// Of two bikes with one id the later one is set aside; bikes without an id get one.
+void settle_ids(KeptList& list);
+
+/// Adds notes on fields that are not known and on prices without a currency, each told once.
+void note_remarks(KeptList& list);
+
+/// The number of the bike of that index in `catalogue.bikes`: numbers count what was set aside as well.
+std::size_t number_of_bike(const Catalogue& catalogue, std::size_t index);
+
+/// How many of those set aside stand before that number.
+std::size_t set_aside_before(const Catalogue& catalogue, std::size_t number);
+
+} // namespace saddlerule
