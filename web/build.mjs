@@ -1,14 +1,15 @@
 // Builds the page: engine, script and style in one HTML file that opens from a phone's storage with no network.
 // The file carries its own Content-Security-Policy; two builds of the same sources give the same bytes.
 //
-//   node build.mjs [--engine FILE.wasm] [--out FILE.html]
+//   node build.mjs [--engine FILE.wasm] [--out FILE.html] [--sizes]
+import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
+import { analyzeMetafile, build } from "esbuild";
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const root = path.dirname(here);
@@ -17,6 +18,8 @@ const { values: wanted } = parseArgs({
   options: {
     engine: { type: "string", default: path.join(root, "build/wasm/wasm-bindings/saddlerule.wasm") },
     out: { type: "string", default: path.join(root, "build/page/saddlerule.html") },
+    /** Says what each file adds to the script. */
+    sizes: { type: "boolean", default: false },
   },
 });
 
@@ -47,6 +50,14 @@ const styleAsText = {
   },
 };
 
+/** Bytes as web/page/unpack.ts unpacks them. xz leaves their length open in the header, so it is put in. */
+function packed(bytes) {
+  const options = ["--format=lzma", "--lzma1=preset=9e,pb=0,nice=273", "--stdout"];
+  const result = execFileSync("xz", options, { input: bytes, maxBuffer: 64 * 1024 * 1024 });
+  result.writeBigUInt64LE(BigInt(bytes.length), 5);
+  return result;
+}
+
 /**
  * `packed-engine` stands for the built engine, so that no source file names a build folder. It is packed before it becomes
  * base64 text: text made of plain wasm would be packed by no server nearly as well.
@@ -56,7 +67,7 @@ const packedEngine = {
   setup(bundle) {
     bundle.onResolve({ filter: /^packed-engine$/ }, () => ({ path: path.resolve(wanted.engine) }));
     bundle.onLoad({ filter: /\.wasm$/ }, async ({ path: file }) => ({
-      contents: gzipSync(await readFile(file), { level: 9 }),
+      contents: packed(await readFile(file)),
       loader: "base64",
     }));
   },
@@ -74,10 +85,7 @@ const packedTexts = {
       const bundled = await build({ entryPoints: [file], bundle: true, format: "esm", write: false });
       const code = Buffer.from(bundled.outputFiles[0].contents).toString("base64");
       const { packedLanguages } = await import(`data:text/javascript;base64,${code}`);
-      return {
-        contents: gzipSync(JSON.stringify(packedLanguages()), { level: 9 }),
-        loader: "base64",
-      };
+      return { contents: packed(Buffer.from(JSON.stringify(packedLanguages()))), loader: "base64" };
     });
   },
 };
@@ -112,7 +120,9 @@ const script = await build({
   entryPoints: [path.join(here, "page/page-entry.ts")],
   loader: { ".json": "text" },
   plugins: [packedEngine, packedTexts, styleAsText, engineThread],
+  metafile: true,
 });
+if (wanted.sizes) console.log(await analyzeMetafile(script.metafile));
 
 const scriptText = script.outputFiles[0].text.trim();
 

@@ -10,13 +10,13 @@ declare module "*.json" {
   export default text;
 }
 
-/** The engine's wasm, compressed as gzip, in base64. */
+/** The engine's wasm, packed for unpack.ts, in base64. */
 declare module "packed-engine" {
   const text: string;
   export default text;
 }
 
-/** All languages but English as JSON (see texts/translations.ts), compressed as gzip, in base64. */
+/** All languages but English as JSON (see texts/translations.ts), packed for unpack.ts, in base64. */
 declare module "packed-texts" {
   const text: string;
   export default text;

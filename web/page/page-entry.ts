@@ -3,19 +3,20 @@ import packedEngine from "packed-engine";
 import packedTexts from "packed-texts";
 import type { PackedLanguages } from "../texts/translations";
 import { mountSaddlerule } from "./mount-saddlerule";
+import { unpack } from "./unpack";
 
 const host = document.getElementById("saddlerule");
 if (host !== null) {
   mountSaddlerule(host, {
-    engineBytes: () => unpacked(packedEngine).arrayBuffer(),
-    packedLanguages: () => unpacked(packedTexts).json() as Promise<PackedLanguages>,
+    engineBytes: () => Promise.resolve(unpacked(packedEngine).buffer),
+    packedLanguages: () =>
+      Promise.resolve(JSON.parse(new TextDecoder().decode(unpacked(packedTexts))) as PackedLanguages),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },
   });
 }
 
-function unpacked(base64: string): Response {
-  const packed = Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
-  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip")));
+function unpacked(base64: string): Uint8Array<ArrayBuffer> {
+  return unpack(Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)));
 }

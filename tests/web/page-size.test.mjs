@@ -1,0 +1,22 @@
+// What a family waits for on a slow line: the page as a server sends it.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { relative } from "node:path";
+import test from "node:test";
+import { gzipSync } from "node:zlib";
+import { pageFile } from "../support/open-page.mjs";
+import { root, wasmFile } from "../support/built-engine.mjs";
+
+/** In bytes, packed by the `gzip -9` that every server has. */
+const largestPage = 220_000;
+
+test("the page with its engine and all its languages is no larger than 220 kB as a server sends it", () => {
+  const size = gzipSync(readFileSync(pageFile), { level: 9 }).length;
+  assert.ok(
+    size <= largestPage,
+    `${relative(root, pageFile)} is ${size} bytes packed, ${size - largestPage} more than ${largestPage}. ` +
+      `Its engine is ${readFileSync(wasmFile).length} bytes of wasm. ` +
+      'Where the bytes are: `node web/build.mjs --sizes` for the page, and DEVELOPERS.md, "What is large", for the engine.',
+  );
+});
