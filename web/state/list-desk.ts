@@ -1,0 +1,138 @@
+// The lists that are open, and the work on the one in hand. The engine holds that one; the page keeps what was done to it.
+import type {
+  CheckEntryAnswer,
+  Cells,
+  CompareAnswer,
+  EntryChange,
+  ListRowsAnswer,
+  ListShow,
+  PlacedNote,
+  SaveAnswer,
+} from "../engine/wire-lists";
+import type { RowsRequest, TypedUnit } from "../engine/wire-requests";
+import type { KeptBike } from "./page-state";
+
+/** What was done, for the bar that takes it back. */
+export interface Done {
+  what: "added" | "changed" | "copied" | "removed" | "repaired" | "headed" | "merged";
+  /** The bike it was done to, or the list. */
+  name?: string;
+  count?: number;
+  /** A bike that stood on the rack by itself until it came into the list. */
+  taped?: KeptBike;
+}
+
+export interface Step {
+  key: number;
+  done: Done;
+  /** The edit that takes it back, or does it again. */
+  changes: EntryChange[];
+}
+
+export interface OpenList {
+  key: number;
+  /** The file it came from or was saved to last. */
+  file: string | null;
+  title: string | null;
+  entries: number;
+  sample: boolean;
+  undo: Step[];
+  redo: Step[];
+  /** The newest step when the list was saved last; 0: as it was opened. */
+  savedAt: number;
+}
+
+export type DeskView = "entries" | "entry" | "workshop" | "head" | "save" | "merge";
+
+/** An entry as somebody types it; the list keeps the old one until it is put there. */
+export interface Draft {
+  /** The entry it would replace; null: a new one. */
+  number: number | null;
+  name: string | null;
+  before: Cells;
+  cells: Cells;
+  /** How it stands in the file. */
+  source: string | null;
+  /** Bare lengths are in this unit; null: in the list's. */
+  unit: TypedUnit | null;
+  /** The field somebody types into. */
+  inHand: string;
+  checked: CheckEntryAnswer | null;
+}
+
+export type Side = "here" | "there" | "both";
+
+export interface Merge {
+  /** The other list. */
+  name: string;
+  answer: CompareAnswer;
+  /** For every bike that is not decided by itself. */
+  all: Side;
+  take: Partial<Record<string, Side>>;
+  add: boolean;
+}
+
+export interface SaveWish {
+  form: "json" | "csv";
+  separator: "," | ";" | "tab";
+  only: "all" | "set_aside";
+}
+
+export interface DeskState {
+  open: OpenList[];
+  /** The key of the list in hand; 0: none is open. */
+  inHand: number;
+  view: DeskView;
+  show: ListShow;
+  find: string;
+  rows: RowsRequest;
+  /** What the list's screen shows of the list in hand. */
+  page: { answer: ListRowsAnswer; from: number } | null;
+  /** The step said last, and whether it was taken back. */
+  said: { done: Done; back: boolean } | null;
+  /** Why the last thing asked for was not done. */
+  refused: PlacedNote | null;
+  draft: Draft | null;
+  /** The entry that was worked on last; the focus comes back to it. */
+  lastNumber: number | null;
+  merge: Merge | null;
+  save: SaveWish & { answer: SaveAnswer | null; savedAs: string | null; failed: boolean };
+  /** The list that somebody wants to close although it holds unsaved changes. */
+  closing: number | null;
+}
+
+export const firstEntries: RowsRequest = { from: 0, count: 48 };
+
+export const emptyDesk: DeskState = {
+  open: [],
+  inHand: 0,
+  view: "entries",
+  show: "all",
+  find: "",
+  rows: firstEntries,
+  page: null,
+  said: null,
+  refused: null,
+  draft: null,
+  lastNumber: null,
+  merge: null,
+  save: { form: "json", separator: ",", only: "all", answer: null, savedAs: null, failed: false },
+  closing: null,
+};
+
+export function listInHand(desk: DeskState): OpenList | null {
+  return desk.open.find(({ key }) => key === desk.inHand) ?? null;
+}
+
+export function isUnsaved({ undo, savedAt }: OpenList): boolean {
+  return (undo.at(-1)?.key ?? 0) !== savedAt;
+}
+
+export function isTyped({ before, cells }: Draft): boolean {
+  return Object.entries(cells).some(([field, text]) => (text ?? "") !== (before[field] ?? ""));
+}
+
+/** Something would be lost if the page went away. */
+export function holdsUnsaved(desk: DeskState): boolean {
+  return desk.open.some(isUnsaved) || (desk.draft !== null && isTyped(desk.draft));
+}
