@@ -1,20 +1,32 @@
 // Where the focus goes when the page changes under it, so that nobody on a keyboard or a screen reader is left nowhere.
 import type { RefObject } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
+import type { DeskState } from "../state/list-desk";
 import type { Screen } from "../state/page-state";
 
 /**
  * On arriving at a screen, or at a rack with other bikes on it, the focus goes to the heading; coming back from one bike,
- * to that bike's place on the rack. The first screen takes no focus: nobody went anywhere yet.
+ * to that bike's place on the rack or in the list. The first screen takes no focus: nobody went anywhere yet.
  */
-export function useArrival(place: RefObject<HTMLElement>, screen: Screen, edition: number): void {
-  const before = useRef({ screen, edition });
+export function useArrival(
+  place: RefObject<HTMLElement>,
+  screen: Screen,
+  edition: number,
+  { view, lastNumber }: Pick<DeskState, "view" | "lastNumber">,
+): void {
+  const before = useRef({ screen, edition, view });
   useLayoutEffect(() => {
-    const { screen: from, edition: lastEdition } = before.current;
-    before.current = { screen, edition };
+    const { screen: from, edition: lastEdition, view: lastView } = before.current;
+    before.current = { screen, edition, view };
     const newRack = edition !== lastEdition && screen.name === "rack";
-    if ((from === screen && !newRack) || place.current === null) return;
-    const backTo = from.name === "bike" && screen.name === "rack" ? bikeOnRack(place.current, from.id) : null;
+    const otherView = view !== lastView && screen.name === "list";
+    if ((from === screen && !newRack && !otherView) || place.current === null) return;
+    const backTo =
+      from.name === "bike" && screen.name === "rack"
+        ? bikeOnRack(place.current, from.id)
+        : otherView && view === "entries"
+          ? entryInList(place.current, lastNumber)
+          : null;
     if (backTo !== null) {
       backTo.focus({ preventScroll: true });
       backTo.scrollIntoView({ block: "center" });
@@ -22,16 +34,18 @@ export function useArrival(place: RefObject<HTMLElement>, screen: Screen, editio
     }
     focusTitle(place.current);
     place.current.scrollIntoView({ block: "start" });
-  }, [place, screen, edition]);
+  }, [place, screen, edition, view, lastNumber]);
 }
 
-/** When what had the focus is gone (a button that did its work), the heading takes it. */
+/** When what had the focus is gone (a button that did its work), the first thing to press beside it takes it, or the heading. */
 export function useFocusKept(place: RefObject<HTMLElement>): void {
   const last = useRef<EventTarget | null>(null);
+  const around = useRef<Element | null>(null);
   useLayoutEffect(() => {
     const root = place.current;
     const remember = ({ target }: FocusEvent): void => {
       last.current = target;
+      around.current = target instanceof Element ? target.closest("article") : null;
     };
     root?.addEventListener("focusin", remember);
     return () => root?.removeEventListener("focusin", remember);
@@ -39,12 +53,20 @@ export function useFocusKept(place: RefObject<HTMLElement>): void {
   useLayoutEffect(() => {
     if (!(last.current instanceof Element) || last.current.isConnected || place.current === null) return;
     last.current = null;
-    focusTitle(place.current);
+    const beside = around.current?.isConnected === true ? around.current.querySelector("button") : null;
+    if (beside === null) focusTitle(place.current);
+    else beside.focus();
   });
 }
 
 function focusTitle(root: Element): void {
-  root.querySelector<HTMLElement>(".screen.current .screen-title")?.focus({ preventScroll: true });
+  root
+    .querySelector<HTMLElement>(".screen.current .screen-title:not(.out-of-view *)")
+    ?.focus({ preventScroll: true });
+}
+
+function entryInList(root: Element, number: number | null): HTMLElement | null {
+  return root.querySelector(`[data-entry="${number ?? ""}"]`);
 }
 
 function bikeOnRack(root: Element, id: string): HTMLElement | null {

@@ -1,36 +1,95 @@
-// The list: open a file of bikes, see what was read, and what was set aside and why.
+// The list: open one, look through it, mend and measure, save. One view at a time.
 import type { SetAside } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { Fold } from "../parts/fold";
 import { ListChooser, SampleChooser } from "../parts/list-choosers";
 import { LongList } from "../parts/long-list";
-import { Notes, worded } from "../parts/notes";
+import { worded } from "../parts/notes";
 import { ScreenHead } from "../parts/screen-head";
+import type { DeskState } from "../state/list-desk";
 import type { ListState, PageState } from "../state/page-state";
-import { went } from "../state/screen-changes";
+import { DeskBar } from "./desk/desk-bar";
+import { EntryForm } from "./desk/entry-form";
+import { ListEntries } from "./desk/list-entries";
+import { ListHeadForm } from "./desk/list-head-form";
+import { ListInHand } from "./desk/list-in-hand";
+import { MergeLists } from "./desk/merge-lists";
+import { OpenLists } from "./desk/open-lists";
+import { SaveList } from "./desk/save-list";
+import { Workshop } from "./desk/workshop";
 
 export function TheList({ state }: { state: PageState }) {
-  const { texts } = usePage();
-  const { list } = state;
+  const { desk } = state;
   return (
     <>
-      <ScreenHead title={texts.list.title}>
-        <p>{texts.list.lead}</p>
-      </ScreenHead>
+      <DeskBar desk={desk} />
+      {/* Kept while something else is in view: the reader comes back to the same place of a long list. */}
+      <div class={desk.view === "entries" ? "" : "out-of-view"}>
+        <Entries state={state} />
+      </div>
+      <View desk={desk} />
+    </>
+  );
+}
+
+function View({ desk }: { desk: DeskState }) {
+  switch (desk.view) {
+    case "entries":
+      return null;
+    case "entry":
+      return <EntryForm desk={desk} />;
+    case "workshop":
+      return <Workshop desk={desk} />;
+    case "head":
+      return <ListHeadForm key={desk.inHand} desk={desk} />;
+    case "save":
+      return <SaveList desk={desk} />;
+    case "merge":
+      return <MergeLists desk={desk} />;
+  }
+}
+
+function Entries({ state }: { state: PageState }) {
+  const { texts, work } = usePage();
+  const { list, desk, unit } = state;
+  const none = desk.inHand === 0;
+  const start = (
+    <button type="button" class="button wide" onClick={() => void work.start({ units: unit })}>
+      {texts.desk.start}
+    </button>
+  );
+  return (
+    <>
+      <ScreenHead title={texts.list.title}>{none && <p>{texts.list.lead}</p>}</ScreenHead>
       <div class="inset stack">
         <Refused list={list} />
-        <Opened list={list} />
-        <ListChooser list={list} />
-        <div class="ending">
-          <SampleChooser />
-        </div>
+        <OpenLists desk={desk} />
+        <ListInHand state={state} />
+        {none ? (
+          <>
+            <ListChooser list={list} />
+            {start}
+            <div class="ending">
+              <SampleChooser />
+            </div>
+          </>
+        ) : (
+          <>
+            <ListChooser list={list} />
+            <Fold title={texts.desk.otherWays}>
+              {start}
+              <SampleChooser />
+            </Fold>
+            <ListEntries desk={desk} />
+          </>
+        )}
       </div>
     </>
   );
 }
 
 function Refused({ list }: { list: ListState }) {
-  const { texts } = usePage();
+  const { texts, openListAs } = usePage();
   const { refusal, loaded } = list;
   if (refusal === null) return null;
   const stillOpen =
@@ -43,46 +102,21 @@ function Refused({ list }: { list: ListState }) {
         <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
       <p>{worded(texts, refusal.problem)}</p>
+      {refusal.problem.code === "file_not_utf8" && (
+        <>
+          <button type="button" class="button" onClick={() => openListAs("windows-1252")}>
+            {texts.desk.asWindows}
+          </button>
+          <p class="soft">{texts.desk.asWindowsWhy}</p>
+        </>
+      )}
       <p>{stillOpen}</p>
       <SetAsideEntries entries={refusal.setAside} />
     </section>
   );
 }
 
-function Opened({ list }: { list: ListState }) {
-  const { texts, figures, change } = usePage();
-  const { loaded, sample } = list;
-  if (loaded?.list == null) return null;
-  const { title, measured_on, bikes } = loaded.list;
-  return (
-    <section class="sheet stack">
-      {sample && <p class="sample-mark">{texts.list.sampleMark}</p>}
-      <h3>{title ?? texts.list.untitled}</h3>
-      <p>
-        {texts.list.bikes({ number: bikes })}
-        {measured_on !== null && `. ${texts.list.measuredOn({ day: figures.day(measured_on) })}`}
-      </p>
-      <button type="button" class="button wide" onClick={() => change(went({ name: "rack" }))}>
-        {texts.list.toRack}
-      </button>
-      {loaded.notes.length > 0 && (
-        <Fold title={texts.list.notes}>
-          <Notes notes={loaded.notes} />
-        </Fold>
-      )}
-      {loaded.set_aside.length === 0 ? (
-        <p class="soft">{texts.list.noneSetAside}</p>
-      ) : (
-        <>
-          <h4>{texts.list.setAside({ number: loaded.set_aside.length })}</h4>
-          <p class="soft">{texts.list.setAsideWhy}</p>
-          <SetAsideEntries entries={loaded.set_aside} />
-        </>
-      )}
-    </section>
-  );
-}
-
+/** All entries of a file in which none could be used. */
 function SetAsideEntries({ entries }: { entries: SetAside[] }) {
   const { texts } = usePage();
   if (entries.length === 0) return null;

@@ -1,0 +1,126 @@
+// Writing the list in hand to a file: into one that the reader picked, where the browser lets pages do that, or as a download.
+import { fileSource } from "./list-opening";
+import type { ListSource } from "./list-opening";
+import { listInHand } from "../state/list-desk";
+import type { DeskState } from "../state/list-desk";
+import { listSaved, saveFailed } from "../state/list-steps";
+import type { PageState } from "../state/page-state";
+import type { Store } from "../state/store";
+
+/** What a page may do with a file that its reader picked. */
+export interface FileHandle {
+  name: string;
+  getFile: () => Promise<File>;
+  createWritable: () => Promise<{ write: (data: string) => Promise<void>; close: () => Promise<void> }>;
+}
+
+/** Browsers that let a page write into a file have these; it is not in the language's own types. */
+interface Pickers {
+  showSaveFilePicker?: (wish: { suggestedName: string }) => Promise<FileHandle>;
+  showOpenFilePicker?: () => Promise<FileHandle[]>;
+}
+
+export const pickers = (): Pickers => globalThis as Pickers;
+
+/** The reader thought better of it. */
+export function isChangeOfMind(failure: unknown): boolean {
+  return failure instanceof DOMException && failure.name === "AbortError";
+}
+
+/** A file that its reader picks, to be written into later; null: the reader thought better of it. */
+export async function pickedSource(): Promise<ListSource | null> {
+  try {
+    const [handle] = (await pickers().showOpenFilePicker?.()) ?? [];
+    return handle === undefined ? null : { ...fileSource(await handle.getFile()), handle };
+  } catch {
+    return null;
+  }
+}
+
+export interface ListSaving {
+  /** The file that saving again would write into, if its form is the chosen one. */
+  sameFile: (desk: DeskState) => string | null;
+  saveAgain: () => Promise<void>;
+  saveAsNew: () => Promise<void>;
+  /** The list in hand came from this file. */
+  cameFrom: (key: number, handle: FileHandle) => void;
+}
+
+/** A name for the file, from the one it had or from the list's title. */
+function fileName({ save, ...desk }: DeskState): string {
+  const list = listInHand(desk as DeskState);
+  const name = (list?.file ?? list?.title ?? "bikes").replace(/\.(json|csv|txt|tsv)$/i, "");
+  const rest = save.only === "set_aside" ? "-set-aside" : "";
+  return `${name.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80) || "bikes"}${rest}.${save.form}`;
+}
+
+export function download(name: string, text: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text]));
+  link.download = name;
+  link.click();
+  setTimeout(() => {
+    URL.revokeObjectURL(link.href);
+  }, 60_000);
+}
+
+export function listSaving(store: Store<PageState>): ListSaving {
+  const handles = new Map<number, FileHandle>();
+  const desk = (): DeskState => store.read().desk;
+
+  async function write(handle: FileHandle, text: string): Promise<void> {
+    const file = await handle.createWritable();
+    await file.write(text);
+    await file.close();
+  }
+
+  /** A file that leaves something out is a copy, and what it was made from stays unsaved. */
+  function wrote(name: string): void {
+    const { only, answer } = desk().save;
+    const isWhole = only === "all" && answer?.left_out.length === 0;
+    store.change(listSaved(name, isWhole));
+  }
+
+  const sameFile: ListSaving["sameFile"] = ({ inHand, save }) => {
+    const name = handles.get(inHand)?.name ?? null;
+    return save.only === "all" && name?.toLowerCase().endsWith(`.${save.form}`) ? name : null;
+  };
+
+  return {
+    sameFile,
+    async saveAgain() {
+      const { inHand, save } = desk();
+      const handle = handles.get(inHand);
+      if (handle === undefined || save.answer === null) return;
+      try {
+        await write(handle, save.answer.text);
+        wrote(handle.name);
+      } catch (failure) {
+        if (!isChangeOfMind(failure)) store.change(saveFailed());
+      }
+    },
+    async saveAsNew() {
+      const { inHand, save } = desk();
+      if (save.answer === null) return;
+      const name = fileName(desk());
+      const { text } = save.answer;
+      try {
+        const handle = await pickers().showSaveFilePicker?.({ suggestedName: name });
+        if (handle === undefined) download(name, text);
+        else {
+          await write(handle, text);
+          if (save.only === "all") handles.set(inHand, handle);
+        }
+        wrote(handle?.name ?? name);
+      } catch (failure) {
+        if (isChangeOfMind(failure)) return;
+        // A page inside another one may not write files.
+        download(name, text);
+        wrote(name);
+      }
+    },
+    cameFrom(key, handle) {
+      handles.set(key, handle);
+    },
+  };
+}

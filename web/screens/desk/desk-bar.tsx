@@ -1,0 +1,51 @@
+// What was done last, and the way to take it back: at hand on every screen of the list.
+import { usePage } from "../../page/page-context";
+import { worded } from "../../parts/notes";
+import { listInHand } from "../../state/list-desk";
+import { byCode } from "../../texts/texts";
+import type { DeskState } from "../../state/list-desk";
+
+export function DeskBar({ desk }: { desk: DeskState }) {
+  const { texts, work } = usePage();
+  const { said, refused } = desk;
+  const list = listInHand(desk);
+  const words =
+    said &&
+    byCode(texts.desk.done, said.done.what, { name: said.done.name ?? null, count: said.done.count ?? 1 });
+  const canStep = list !== null && list.undo.length + list.redo.length > 0;
+  return (
+    <>
+      <div class={canStep ? "desk-bar" : ""}>
+        <p role="status">{words != null && (said?.back ? texts.desk.back({ done: words }) : words)}</p>
+        {canStep && (
+          <>
+            <Step way="undo" steps={list.undo.length} onStep={() => void work.step(true)} />
+            <Step way="redo" steps={list.redo.length} onStep={() => void work.step(false)} />
+          </>
+        )}
+      </div>
+      {refused !== null && (
+        <p class="sheet refused" role="alert">
+          {worded(texts, refused)}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Stays where it is when there is nothing more to step over, so that the focus stays too. */
+function Step({ way, steps, onStep }: { way: "undo" | "redo"; steps: number; onStep: () => void }) {
+  const { texts } = usePage();
+  return (
+    <button
+      type="button"
+      class={`plain-link ${way}`}
+      aria-disabled={steps === 0}
+      onClick={() => {
+        if (steps > 0) onStep();
+      }}
+    >
+      {texts.desk[way]}
+    </button>
+  );
+}

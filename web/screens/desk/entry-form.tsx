@@ -1,0 +1,82 @@
+// One entry, field by field, with what the running check says of it.
+import { usePage } from "../../page/page-context";
+import { Fold } from "../../parts/fold";
+import { worded } from "../../parts/notes";
+import { ScreenHead } from "../../parts/screen-head";
+import type { DeskState } from "../../state/list-desk";
+import { draftDropped } from "../../state/list-drafts";
+import type { Texts } from "../../texts/texts";
+import { EntryField, fieldGroups, isAbout, otherFields } from "./entry-fields";
+import { toNextField } from "./next-field";
+
+export function EntryForm({ desk }: { desk: DeskState }) {
+  const { texts, change, work } = usePage();
+  const { draft, page } = desk;
+  if (draft === null) return null;
+  const { number, checked, source } = draft;
+  const name = draft.name ?? texts.list.setAsideName({ number: number ?? 0 });
+  const units = page?.answer.list?.units ?? null;
+  const field = (name: string) => (
+    <EntryField
+      key={name}
+      draft={draft}
+      field={name}
+      units={units}
+      currency={page?.answer.list?.currency ?? null}
+    />
+  );
+  const others = otherFields(draft.cells);
+  return (
+    <>
+      <ScreenHead title={number === null ? texts.desk.entryNew : texts.desk.entryTitle({ name })} />
+      <div class="inset stack" onKeyDown={toNextField}>
+        <ProblemElsewhere desk={desk} />
+        {Object.entries(fieldGroups).map(([group, fields]) => (
+          <fieldset key={group} class="sheet stack">
+            <legend class="aloud">{texts.desk.groups[group as keyof Texts["desk"]["groups"]]}</legend>
+            <h3 aria-hidden="true">{texts.desk.groups[group as keyof Texts["desk"]["groups"]]}</h3>
+            <div class="pair">{fields.map(field)}</div>
+          </fieldset>
+        ))}
+        {others.length > 0 && (
+          <section class="sheet stack">
+            <h3>{texts.desk.otherFields}</h3>
+            <div class="pair">{others.map(field)}</div>
+          </section>
+        )}
+        {source !== null && (
+          <Fold title={texts.list.asWritten}>
+            <pre tabIndex={0}>{source}</pre>
+          </Fold>
+        )}
+        <div class="buttons at-hand">
+          <button type="button" class="button main onward-field" onClick={() => void work.keepDraft()}>
+            {checked !== null && checked.problem !== null ? texts.desk.keepAside : texts.desk.keep}
+          </button>
+          <button type="button" class="button" onClick={() => change(draftDropped())}>
+            {number === null ? texts.desk.dropNew : texts.desk.drop}
+          </button>
+        </div>
+        {number !== null && (
+          <div class="buttons">
+            <button type="button" class="button" onClick={() => void work.copyEntry(number, name)}>
+              {texts.desk.copy}
+            </button>
+            <button type="button" class="button" onClick={() => void work.removeEntry(number, name)}>
+              {texts.desk.remove}
+            </button>
+          </div>
+        )}
+      </div>
+    </>
+  );
+}
+
+/** A problem that belongs to no field of the form. */
+export function ProblemElsewhere({ desk }: { desk: DeskState }) {
+  const { texts } = usePage();
+  const problem = desk.draft?.checked?.problem ?? null;
+  const fields = [...Object.values(fieldGroups).flat(), ...otherFields(desk.draft?.cells ?? {})];
+  const elsewhere = problem !== null && !fields.some((field) => isAbout(problem, field));
+  return <div role="status">{elsewhere && <p class="problem">{worded(texts, problem)}</p>}</div>;
+}
