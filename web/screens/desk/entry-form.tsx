@@ -51,7 +51,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
         )}
         <div class="buttons at-hand">
           <button type="button" class="button main onward-field" onClick={() => void work.keepDraft()}>
-            {checked !== null && checked.problem !== null ? texts.desk.keepAside : texts.desk.keep}
+            {(checked?.problem ?? null) !== null ? texts.desk.keepAside : texts.desk.keep}
           </button>
           <button type="button" class="button" onClick={() => change(draftDropped())}>
             {number === null ? texts.desk.dropNew : texts.desk.drop}

@@ -91,9 +91,7 @@ export function Workshop({ desk }: { desk: DeskState }) {
               if (measured) void work.nextBike().then((taken) => taken && toFirst());
             }}
           >
-            {checked !== null && checked.problem !== null && measured
-              ? texts.desk.nextAside
-              : texts.desk.next}
+            {measured && (checked?.problem ?? null) !== null ? texts.desk.nextAside : texts.desk.next}
           </button>
           <button
             type="button"
