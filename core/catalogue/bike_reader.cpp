@@ -22,26 +22,6 @@ std::string_view raw_text(const JsonValue& value, std::string_view text) {
     return text.substr(value.begin, value.end - value.begin);
 }
 
-std::string_view symbol_of(LengthUnit unit) {
-    switch (unit) {
-    case LengthUnit::millimetre:
-        return " mm";
-    case LengthUnit::centimetre:
-        return " cm";
-    case LengthUnit::metre:
-        return " m";
-    case LengthUnit::inch:
-        return " in";
-    case LengthUnit::foot:
-        break;
-    }
-    return " ft";
-}
-
-std::string in_unit(Length length, LengthUnit unit) {
-    return figure_text(length / length_of(1.0, unit)) + std::string(symbol_of(unit));
-}
-
 /// "pedal, balance" for the names of a table.
 template <typename Names>
 std::string listed(const Names& names) {
@@ -131,6 +111,10 @@ private:
             return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
                            {{"field", excerpt(member.name)}});
         }
+        if (member.name.empty()) {
+            return field_problem(ProblemCode::bike_field_without_name, member.value,
+                                 {{"value", as_written(member.value)}});
+        }
         if (const std::string* text = longer_than_allowed(member)) {
             return field_problem(ProblemCode::bike_text_too_long, member.value,
                                  {{"length", std::to_string(character_count(*text))},
@@ -209,10 +193,12 @@ private:
         }
         if (within_limits(target->in_millimetres()))
             return std::nullopt;
-        return out_of_range(
-            value, as_written(value) + std::string(value.kind == Kind::number ? symbol_of(bare) : ""),
-            in_unit(Length::millimetres(field_->limits.low), bare),
-            in_unit(Length::millimetres(field_->limits.high), bare));
+        return out_of_range(value,
+                            as_written(value) + (value.kind == Kind::number
+                                                     ? ' ' + std::string(unit_name(bare))
+                                                     : std::string()),
+                            length_figure(Length::millimetres(field_->limits.low), bare),
+                            length_figure(Length::millimetres(field_->limits.high), bare));
     }
 
     std::string as_written(const JsonValue& value) const {
@@ -255,8 +241,11 @@ private:
     }
 
     Fault take(const JsonValue& value, std::optional<bool>& target) const {
+        constexpr std::string_view known = "yes or no; in JSON true or false, without quotes";
+        if (value.kind == Kind::text)
+            return unknown_value(value, known);
         if (value.kind != Kind::boolean)
-            return wrong_type(value, "true or false, without quotes");
+            return wrong_type(value, known);
         target = value.boolean;
         return std::nullopt;
     }
@@ -333,6 +322,10 @@ private:
 
     /// That the value is a number within the field's limits.
     Fault check_figure(const JsonValue& value, std::string_view unit) const {
+        if (value.kind == Kind::text && !read_decimal(value.text)) {
+            return field_problem(ProblemCode::bike_figure_unreadable, value,
+                                 {{"value", excerpt(value.text)}});
+        }
         if (value.kind != Kind::number)
             return wrong_type(value, "a number, without quotes");
         if (within_limits(value.number))
@@ -367,8 +360,8 @@ private:
             const LengthUnit unit = context_.units.value_or(LengthUnit::centimetre);
             member_ = entry_.find("saddle_highest");
             return field_problem(ProblemCode::bike_highest_below_lowest, member_->value,
-                                 {{"value", in_unit(*bike_.saddle_highest, unit)},
-                                  {"lowest", in_unit(*bike_.saddle_lowest, unit)}});
+                                 {{"value", length_figure(*bike_.saddle_highest, unit)},
+                                  {"lowest", length_figure(*bike_.saddle_lowest, unit)}});
         }
         return std::nullopt;
     }

@@ -46,6 +46,7 @@ void CatalogueBuilder::start_again() {
 
 Result<KeptList> CatalogueBuilder::finish(std::vector<SetAside>* refused) {
     settle_ids(list_);
+    list_.header_notes = list_.catalogue.notes.size();
     note_remarks(list_);
     list_.catalogue.bikes.shrink_to_fit(); // the room it grew in is as large as half a file
     std::vector<SetAside>& set_aside = list_.catalogue.set_aside;

@@ -49,18 +49,6 @@ constexpr std::array fields{
     CatalogueField{"notes", &Bike::notes, none, "whatever else somebody should know"},
 };
 
-/// Letters and digits in lower case: "Saddle Lowest" and "saddle-lowest" are saddle_lowest.
-std::string letters_of(std::string_view name) {
-    std::string letters;
-    for (const char c : name) {
-        if (c >= 'A' && c <= 'Z')
-            letters += static_cast<char>(c - 'A' + 'a');
-        else if (c != '_' && c != '-' && c != ' ' && c != '.')
-            letters += c;
-    }
-    return letters;
-}
-
 /// How many letters must be put in, left out or changed to turn one into the other (Levenshtein).
 std::size_t slips_between(std::string_view a, std::string_view b) {
     std::vector<std::size_t> row(b.size() + 1);
@@ -80,6 +68,18 @@ std::size_t slips_between(std::string_view a, std::string_view b) {
 
 } // namespace
 
+std::string letters_of(std::string_view name) {
+    constexpr std::string_view between_words = "_-. \t\r\n";
+    std::string letters;
+    for (const char c : name) {
+        if (c >= 'A' && c <= 'Z')
+            letters += static_cast<char>(c - 'A' + 'a');
+        else if (between_words.find(c) == std::string_view::npos)
+            letters += c;
+    }
+    return letters;
+}
+
 std::span<const CatalogueField> catalogue_fields() {
     return fields;
 }
@@ -94,7 +94,8 @@ const CatalogueField* field_meant_by(std::string_view name) {
     constexpr std::size_t longest_worth_comparing = 40;
     if (name.size() > longest_worth_comparing)
         return nullptr;
-    const std::string letters = letters_of(name);
+    // A unit behind the name, as tables have it, is no part of it.
+    const std::string letters = letters_of(name.substr(0, name.find_first_of("[(")));
     const CatalogueField* nearest = nullptr;
     std::size_t fewest_slips = 3;
     for (const CatalogueField& field : fields) {

@@ -49,6 +49,9 @@ const CatalogueField* field_named(std::string_view name);
 /// away.
 const CatalogueField* field_meant_by(std::string_view name);
 
+/// The letters and digits of a name in lower case: "Saddle Lowest" and "saddle-lowest" are saddle_lowest.
+std::string letters_of(std::string_view name);
+
 /// What a list may say of itself beside its bikes, in the order in which it is written.
 constexpr std::array<std::string_view, 6> header_fields{"format",      "version", "title",
                                                         "measured_on", "units",   "currency"};

@@ -1,6 +1,7 @@
 #include "core/catalogue/catalogue_reader.h"
 
 #include "core/catalogue/json_catalogue_reader.h"
+#include "core/catalogue/table_catalogue_reader.h"
 #include "core/text/utf8_text.h"
 
 #include <string>
@@ -37,7 +38,7 @@ Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::v
         return text.problem();
     switch (form_of(*text)) {
     case Form::table:
-        return refusal(ProblemCode::file_is_table);
+        return read_table_catalogue(*text, refused);
     case Form::markup:
         return refusal(ProblemCode::file_is_other, {{"found", "a web page or other markup"}});
     case Form::json:

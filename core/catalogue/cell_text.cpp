@@ -53,22 +53,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 13> currency
     {"JPY", "\xC2\xA5"},
 }};
 
-std::string_view name_of(LengthUnit unit) {
-    switch (unit) {
-    case LengthUnit::millimetre:
-        return "mm";
-    case LengthUnit::centimetre:
-        return "cm";
-    case LengthUnit::metre:
-        return "m";
-    case LengthUnit::inch:
-        return "in";
-    case LengthUnit::foot:
-        break;
-    }
-    return "ft";
-}
-
 char lower_case(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
@@ -231,7 +215,7 @@ private:
         if (has_unit || !in_millimetres.ok())
             put_text(cell);
         else
-            put_text(std::string(cell) + ' ' + std::string(name_of(*context_.column_unit)));
+            put_text(std::string(cell) + ' ' + std::string(unit_name(*context_.column_unit)));
     }
 
     void take(std::string_view cell, std::optional<Mass> Bike::*) {
@@ -415,6 +399,26 @@ bool read_cell(std::string_view cell, const CatalogueField* field, const CellCon
         return false;
     CellReader(field, context, value, json).read(cell);
     return true;
+}
+
+std::optional<Currency> currency_named(std::string_view text) {
+    std::string code(text);
+    for (char& c : code)
+        c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    const auto is_symbol = [&](const auto& row) { return row.second == text; };
+    if (std::count_if(currency_symbols.begin(), currency_symbols.end(), is_symbol) == 1)
+        code = std::find_if(currency_symbols.begin(), currency_symbols.end(), is_symbol)->first;
+    return Currency::from_code(code);
+}
+
+std::optional<Currency> currency_in_price(std::string_view cell) {
+    constexpr std::string_view part_of_figure = "0123456789., \t";
+    const std::size_t first = cell.find_first_of(part_of_figure);
+    const std::size_t last = cell.find_last_of(part_of_figure);
+    if (first == std::string_view::npos)
+        return std::nullopt;
+    const std::string_view in_front = trimmed(cell.substr(0, first));
+    return currency_named(in_front.empty() ? trimmed(cell.substr(last + 1)) : in_front);
 }
 
 std::string json_of_cell(std::string_view field_name, std::string_view cell, const CellContext& context) {

@@ -28,11 +28,12 @@ enum class ListForm { json, table };
 struct ListEntry {
     std::string_view source;                ///< its JSON text; lasts as long as the list
     std::size_t origin = no_origin;         ///< for EntryPlaces
-    std::unique_ptr<const std::string> own; ///< what `source` views where it stands in no file
+    std::shared_ptr<const std::string> own; ///< what `source` views where it stands in no file
 };
 
 struct KeptList {
     Catalogue catalogue;
+    std::size_t header_notes = 0; ///< how many of the notes, the first ones, are not about entries
     ReadingFacts facts;
     std::vector<ListEntry> entries;
     /// What the file says of itself, without its bikes, as it was written and in that order.

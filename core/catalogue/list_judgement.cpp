@@ -52,6 +52,9 @@ Problem id_taken(const KeptList& list, const std::string& id, std::size_t number
     if (there.position) {
         problem.code = ProblemCode::bike_id_taken;
         problem.figures.emplace_back("line", std::to_string(there.position->line));
+    } else if (there.cell) {
+        problem.code = ProblemCode::bike_id_taken_in_row;
+        problem.figures.emplace_back("row", std::to_string(there.cell->row));
     }
     return problem;
 }
@@ -172,6 +175,7 @@ void note_remarks(KeptList& list) {
             remarks.add(field.name, i);
     }
     std::vector<Problem>& notes = list.catalogue.notes;
+    notes.erase(notes.begin() + static_cast<std::ptrdiff_t>(list.header_notes), notes.end());
     if (remarks.price)
         notes.push_back(note_on(list, *remarks.price, ProblemCode::list_price_without_currency));
     for (const Remark& remark : remarks.unknown) {

@@ -16,7 +16,8 @@ void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std
 /// Of two bikes with one id the later one is set aside; bikes without an id get one.
 void settle_ids(KeptList& list);
 
-/// Adds notes on fields that are not known and on prices without a currency, each told once.
+/// Notes fields that are not known and prices without a currency, each told once, behind the list's
+/// header_notes and in place of what stood there.
 void note_remarks(KeptList& list);
 
 /// The number of the bike of that index in `catalogue.bikes`: numbers count what was set aside as well.

@@ -6,22 +6,6 @@
 namespace saddlerule {
 namespace {
 
-std::string_view unit_name(LengthUnit unit) {
-    switch (unit) {
-    case LengthUnit::millimetre:
-        return "mm";
-    case LengthUnit::centimetre:
-        return "cm";
-    case LengthUnit::metre:
-        return "m";
-    case LengthUnit::inch:
-        return "in";
-    case LengthUnit::foot:
-        break;
-    }
-    return "ft";
-}
-
 void summary_field(JsonWriter& json, const Catalogue& catalogue) {
     json.key("list").object([&] {
         text_field(json, "title", catalogue.title);

@@ -9,6 +9,10 @@ void problem_fields(JsonWriter& json, const Problem& problem) {
         field(json, "line", problem.position->line);
         field(json, "column", problem.position->column);
     }
+    if (problem.cell) {
+        field(json, "row", problem.cell->row);
+        field(json, "column_name", problem.cell->column_name);
+    }
     field(json, "problem", sentence(problem));
     field(json, "expected", expected(problem));
     json.key("figures").object([&] {

@@ -9,8 +9,8 @@
 
 namespace saddlerule {
 
-/// The fields of a problem inside an object that is open: code, where, line and column where there are any,
-/// sentence, what was expected, figures.
+/// The fields of a problem inside an object that is open: code, where, line and column or row and column
+/// name where there are any, sentence, what was expected, figures.
 void problem_fields(JsonWriter& json, const Problem& problem);
 
 void write(JsonWriter& json, const Problem& problem);

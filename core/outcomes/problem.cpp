@@ -24,6 +24,20 @@ std::string filled_in(std::string_view text, const Problem& problem) {
     return result;
 }
 
+/// "line 7, column 22: ", or "row 14, saddle highest: " where the sentence does not begin with the field.
+std::string place_in_words(const Problem& problem) {
+    if (problem.position) {
+        return "line " + std::to_string(problem.position->line) + ", column " +
+               std::to_string(problem.position->column) + ": ";
+    }
+    if (!problem.cell)
+        return {};
+    const std::string row = "row " + std::to_string(problem.cell->row);
+    if (text_of(problem.code).sentence.starts_with("{field}: "))
+        return row + ", ";
+    return row + (problem.cell->column_name.empty() ? "" : ", " + problem.cell->column_name) + ": ";
+}
+
 } // namespace
 
 Problem Problem::within(std::string_view outer) && {
@@ -41,12 +55,7 @@ std::string_view code_name(ProblemCode code) {
 }
 
 std::string sentence(const Problem& problem) {
-    std::string result;
-    if (problem.position) {
-        result = "line " + std::to_string(problem.position->line) + ", column " +
-                 std::to_string(problem.position->column) + ": ";
-    }
-    return result + filled_in(text_of(problem.code).sentence, problem);
+    return place_in_words(problem) + filled_in(text_of(problem.code).sentence, problem);
 }
 
 std::string expected(const Problem& problem) {

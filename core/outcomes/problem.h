@@ -84,7 +84,6 @@ enum class ProblemCode {
     json_text_too_long,
     json_too_many_values,
     // Lists of bikes.
-    file_is_table,
     file_not_an_object,
     file_format_unknown,
     file_version_too_new,
@@ -116,6 +115,23 @@ enum class ProblemCode {
     list_field_unknown,
     list_fields_unknown_more,
     list_price_without_currency,
+    // Tables of separated values.
+    table_quote_not_closed,
+    table_without_header,
+    table_column_twice,
+    table_too_many_columns,
+    table_without_units,
+    table_cannot_hold,
+    bike_figure_unreadable,
+    bike_field_without_name,
+    bike_id_taken_in_row,
+    // Likely slips: offered with a repair, refused for none.
+    slip_unit,
+    slip_swapped,
+    slip_id_taken,
+    slip_span_narrow,
+    slip_span_wide,
+    slip_unlike_others,
 };
 
 /// A place in a text that somebody can go to: both count from 1, columns in characters (not bytes).
@@ -124,6 +140,14 @@ struct TextPosition {
     std::size_t column = 1;
 
     friend bool operator==(const TextPosition&, const TextPosition&) = default;
+};
+
+/// A place in a table.
+struct CellPlace {
+    std::size_t row = 1;     ///< as a spreadsheet counts: from 1, the header and all lines above it included
+    std::string column_name; ///< as the header has it; empty for the row as a whole
+
+    friend bool operator==(const CellPlace&, const CellPlace&) = default;
 };
 
 /// One problem or one question. `figures` are the named parts of the sentence, already formatted as text.
@@ -135,6 +159,8 @@ struct Problem {
     std::string where;
     /// Where it stands in a file that was read. Requests have a path only.
     std::optional<TextPosition> position;
+    /// The same for what stands in a table; only faults of the table itself have a position too.
+    std::optional<CellPlace> cell = std::nullopt;
 
     /// The same problem one level further out: `where` is prefixed, code and figures stay.
     [[nodiscard]] Problem within(std::string_view outer) &&;
@@ -143,7 +169,8 @@ struct Problem {
 /// The stable name of a code, as it stands in answers: `figure_unit_unknown`.
 std::string_view code_name(ProblemCode code);
 
-/// The English sentence: its position first ("line 7, column 22: ..."), then cause, with the figures put in.
+/// The English sentence: its place first ("line 7, column 22: ...", "row 14, saddle highest: ..."), then cause,
+/// with the figures put in.
 std::string sentence(const Problem& problem);
 
 /// What would have been right, in a few English words; empty where the sentence says it all.

@@ -1,7 +1,10 @@
 #include "core/typed_text/length_text.h"
 
+#include "core/outcomes/figure_text.h"
 #include "core/typed_text/decimal_text.h"
 
+#include <algorithm>
+#include <iterator>
 #include <string>
 #include <utility>
 
@@ -184,6 +187,16 @@ std::optional<LengthUnit> unit_from_text(std::string_view text) {
             return entry.unit;
     }
     return std::nullopt;
+}
+
+std::string_view unit_name(LengthUnit unit) {
+    const auto* found = std::find_if(std::begin(unit_names), std::end(unit_names),
+                                     [&](const UnitName& row) { return row.unit == unit; });
+    return found->name;
+}
+
+std::string length_figure(Length length, LengthUnit unit) {
+    return figure_text(length / length_of(1.0, unit)) + ' ' + std::string(unit_name(unit));
 }
 
 Length length_of(double value, LengthUnit unit) {

@@ -6,6 +6,7 @@
 #include "core/quantities/length.h"
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace saddlerule {
@@ -16,7 +17,13 @@ enum class LengthUnit { millimetre, centimetre, metre, inch, foot };
 /// Spanish and Dutch; the prime marks for feet and inches. Case does not matter.
 std::optional<LengthUnit> unit_from_text(std::string_view text);
 
+/// Its short name: mm, cm, m, in, ft.
+std::string_view unit_name(LengthUnit unit);
+
 Length length_of(double value, LengthUnit unit);
+
+/// "49.5 cm": in that unit, to two decimals.
+std::string length_figure(Length length, LengthUnit unit);
 
 /// Reads one length, zero or more.
 ///

@@ -1,0 +1,212 @@
+#include "core/catalogue/table_catalogue_reader.h"
+
+#include "core/catalogue/catalogue_builder.h"
+#include "core/catalogue/list_header.h"
+#include "core/catalogue/table_head.h"
+#include "core/catalogue/table_places.h"
+#include "core/json/json_text.h"
+#include "core/table/spreadsheet_guard.h"
+#include "core/text/text_position.h"
+#include "core/typed_text/decimal_text.h"
+
+#include <algorithm>
+#include <memory>
+#include <string>
+#include <utility>
+
+namespace saddlerule {
+namespace {
+
+/// Texts that views may point into while more is added: what is added last has a piece of its own where it
+/// does not fit.
+class LastingTexts {
+public:
+    std::string_view add(std::string_view text) {
+        if (!piece_ || piece_->capacity() - piece_->size() < text.size()) {
+            piece_ = std::make_shared<std::string>();
+            piece_->reserve(std::max(text.size(), usual_piece));
+            pieces_.push_back(piece_);
+        }
+        const std::size_t begin = piece_->size();
+        *piece_ += text;
+        return std::string_view(*piece_).substr(begin);
+    }
+
+    std::vector<std::shared_ptr<const std::string>> take() { return std::move(pieces_); }
+
+private:
+    static constexpr std::size_t usual_piece = 256 * std::size_t{1024};
+
+    std::shared_ptr<std::string> piece_;
+    std::vector<std::shared_ptr<const std::string>> pieces_;
+};
+
+/// Puts one row after the other in JSON. The entry and its members are made once and used for all rows.
+class RowWriter {
+public:
+    RowWriter(const std::vector<TableColumn>& columns, const ReadingFacts& facts) {
+        for (const TableColumn& column : columns) {
+            const CellContext context{.units = facts.units,
+                                      .currency = facts.currency,
+                                      .column_unit = column.unit,
+                                      .column_in_pounds = column.in_pounds};
+            std::string name;
+            append_json_text(name, column.name);
+            columns_.push_back({.column = &column, .context = context, .json_name = std::move(name += ':')});
+        }
+        entry_.kind = JsonValue::Kind::object;
+    }
+
+    /// The entry that says what the row says; json() is what it was read from.
+    const JsonValue& write(const std::vector<TableCell>& cells) {
+        json_ = "{";
+        used_ = 0;
+        nameless_.clear();
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            const bool named = i < columns_.size() && !columns_[i].column->name.empty();
+            if (named)
+                add_cell(columns_[i], without_guard(cells[i].text));
+            else if (!trimmed(cells[i].text).empty())
+                nameless_.push_back(without_guard(trimmed(cells[i].text)));
+        }
+        if (!nameless_.empty())
+            add_nameless();
+        json_ += '}';
+        entry_.members.resize(used_);
+        entry_.end = json_.size();
+        return entry_;
+    }
+
+    std::string_view json() const { return json_; }
+
+private:
+    struct Column {
+        const TableColumn* column;
+        CellContext context;
+        std::string json_name; ///< with its colon
+    };
+
+    /// The next member, with its name in place and its value to be read. Given back by drop_member().
+    JsonValue& next_member(std::string_view name, std::string_view json_name) {
+        if (used_ == entry_.members.size())
+            entry_.members.emplace_back();
+        JsonMember& member = entry_.members[used_];
+        begin_ = json_.size();
+        if (used_ > 0)
+            json_ += ',';
+        member.name_begin = json_.size();
+        if (member.name != name)
+            member.name = name;
+        json_ += json_name;
+        ++used_;
+        return member.value;
+    }
+
+    void drop_member() {
+        json_.resize(begin_);
+        --used_;
+    }
+
+    void add_cell(const Column& column, std::string_view cell) {
+        if (cell.empty())
+            return;
+        JsonValue& value = next_member(column.column->name, column.json_name);
+        if (!read_cell(cell, column.column->field, column.context, value, json_))
+            drop_member();
+    }
+
+    /// What stands under no name is kept under an empty one, which no bike may have.
+    void add_nameless() {
+        constexpr CellContext no_context{};
+        JsonValue& value = next_member({}, "\"\":");
+        if (nameless_.size() == 1) {
+            read_cell(nameless_.front(), nullptr, no_context, value, json_);
+            return;
+        }
+        std::string list = "[";
+        for (const std::string_view cell : nameless_) {
+            list += list.size() > 1 ? "," : "";
+            append_json_text(list, cell);
+        }
+        read_cell(list += ']', nullptr, no_context, value, json_);
+    }
+
+    std::vector<Column> columns_;
+    JsonValue entry_;
+    std::string json_;
+    std::size_t used_ = 0;  ///< members
+    std::size_t begin_ = 0; ///< of the last member in json_
+    std::vector<std::string_view> nameless_;
+};
+
+std::unique_ptr<TablePlaces> places_of(const TableHead& head) {
+    TablePlaces::Names headings;
+    for (const TableColumn& column : head.columns)
+        headings.emplace_back(column.name, column.heading);
+    return std::make_unique<TablePlaces>(std::move(headings), head.fields);
+}
+
+/// A price in another currency than the list's is a column of its own.
+void set_apart_other_currency(TableHead& head, const ReadingFacts& facts) {
+    for (TableColumn& column : head.columns) {
+        if (column.currency && column.currency != facts.currency) {
+            column.name = column.heading;
+            column.field = nullptr;
+        }
+    }
+}
+
+bool is_about_units(const std::vector<SetAside>& set_aside) {
+    return !set_aside.empty() && set_aside.front().problem.code == ProblemCode::bike_figure_without_unit;
+}
+
+} // namespace
+
+Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused) {
+    auto read = read_table_head(utf8);
+    if (!read)
+        return std::move(read).problem();
+    TableHead& head = read.value();
+    const auto header = read_json(head.json, JsonLimits());
+    if (!header)
+        return header.problem();
+    const ReadingFacts facts = reading_facts(*header);
+    set_apart_other_currency(head, facts);
+    CatalogueBuilder builder(places_of(head));
+    if (auto fault = header_fault(*header, head.json, &builder.places()))
+        return *std::move(fault);
+
+    builder.read_by(facts);
+    builder.list().form = ListForm::table;
+    LastingTexts texts;
+    RowWriter writer(head.columns, facts);
+    TableRecords& rows = head.rows;
+    while (rows.next()) {
+        const JsonValue& entry = writer.write(rows.cells());
+        builder.take(entry, texts.add(writer.json()), rows.row());
+    }
+    if (const auto quote = rows.unclosed_quote()) {
+        return Problem{.code = ProblemCode::table_quote_not_closed,
+                       .figures = {},
+                       .where = {},
+                       .position = TextPositions(utf8).at(*quote),
+                       .cell = CellPlace{.row = rows.row(), .column_name = {}}};
+    }
+    if (auto fault = builder.too_many())
+        return *std::move(fault);
+    take_header(*header, head.json, builder.list());
+    builder.list().texts = texts.take();
+
+    std::vector<SetAside> set_aside;
+    auto list = builder.finish(&set_aside);
+    if (!list && !facts.units && is_about_units(set_aside)) {
+        Problem problem{.code = ProblemCode::table_without_units, .figures = {}, .where = {}, .position = {}};
+        problem.cell = set_aside.front().problem.cell;
+        list = std::move(problem);
+    }
+    if (refused)
+        *refused = std::move(set_aside);
+    return list;
+}
+
+} // namespace saddlerule

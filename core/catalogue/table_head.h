@@ -1,0 +1,30 @@
+// Table head: what stands above the bikes of a table: lines of `# key: value`, and the names of the columns.
+#pragma once
+
+#include "core/catalogue/table_columns.h"
+#include "core/outcomes/result.h"
+#include "core/table/table_records.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace saddlerule {
+
+struct TableHead {
+    TableRecords rows; ///< the next one is the first bike
+    std::vector<TableColumn> columns;
+    std::size_t row = 0; ///< of the columns' names
+    /// What the list says of itself, as the members of an object in JSON, and in which row each stands.
+    std::string json;
+    std::vector<std::pair<std::string, std::size_t>> fields;
+};
+
+/// Reads the head of a table, with the separator that suits it best.
+///
+/// Problems: table_quote_not_closed, table_without_header, table_column_twice, table_too_many_columns.
+Result<TableHead> read_table_head(std::string_view utf8);
+
+} // namespace saddlerule
