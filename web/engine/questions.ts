@@ -20,12 +20,16 @@ import type {
   Refusal,
   SideViewAnswer,
 } from "./wire-answers";
+import { deskQuestions } from "./desk-questions";
+import { listQuestions } from "./list-questions";
 import type { EngineRequest } from "./wire-requests";
 
 /** A question, and beside it what else its answer depends on. */
 export interface Posed {
-  request: EngineRequest;
+  request: EngineRequest | EngineRequest[];
   edition?: number;
+  /** The first place of a window of rows. */
+  from?: number;
   rider?: number;
 }
 
@@ -44,18 +48,18 @@ function nothingKnown(refusal: Refusal): boolean {
   return refusal.error.code === "rider_without_measure";
 }
 
-const rack: Question = {
+export const rackQuestion = {
   engine: "rack",
-  pose: (state) => ({
+  pose: (state: PageState): Posed => ({
     request: assessRequest(state),
     edition: state.list.edition,
     rider: state.rider.key,
+    from: state.rows.from,
   }),
   receive:
-    (answer, { request, rider: about = 0 }) =>
+    (answer: object, { from = 0, rider: about = 0 }: Posed): Change<PageState> =>
     (state) => {
       if (!isRefusal(answer)) {
-        const from = request.do === "assess" ? (request.rows?.from ?? 0) : 0;
         return { ...state, judged: { answer: answer as AssessAnswer, about, from, refusal: null } };
       }
       // While a figure is half typed the last verdicts stay, marked as such.
@@ -63,7 +67,7 @@ const rack: Question = {
       const kept = nothingKnown(answer) || about !== judged.about ? null : judged.answer;
       return { ...state, judged: { ...judged, answer: kept, about, refusal: answer.error } };
     },
-};
+} satisfies Question;
 
 const draft: Question = {
   engine: "bench",
@@ -91,17 +95,29 @@ function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "probl
 const detail: Question = {
   engine: "rack",
   pose: (state) =>
-    state.screen.name === "bike"
-      ? { request: detailRequest(state, state.screen.id), edition: state.list.edition }
+    "id" in state.screen
+      ? { request: detailRequest(state, [state.screen.id]), edition: state.list.edition }
       : null,
   receive: (answer) => (state) => {
     const { screen } = state;
     const detail =
-      isRefusal(answer) || screen.name !== "bike"
+      isRefusal(answer) || !("id" in screen)
         ? null
         : { id: screen.id, judged: (answer as AssessAnswer).bikes[0] ?? null };
     return { ...state, bike: { ...state.bike, detail } };
   },
+};
+
+const beside: Question = {
+  engine: "rack",
+  pose: (state) =>
+    state.screen.name === "beside" && state.picked.length > 0
+      ? { request: detailRequest(state, state.picked), edition: state.list.edition }
+      : null,
+  receive: (answer) => (state) => ({
+    ...state,
+    beside: isRefusal(answer) ? [] : (answer as AssessAnswer).bikes,
+  }),
 };
 
 const changes: Question = {
@@ -151,7 +167,15 @@ const forecast: Question = {
   }),
 };
 
-export const questions: Question[] = [rack, draft, detail, sideView, forecast, changes];
+export const questions: Question[] = [
+  rackQuestion,
+  ...listQuestions, ...deskQuestions, draft,
+  detail,
+  beside,
+  sideView,
+  forecast,
+  changes,
+];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

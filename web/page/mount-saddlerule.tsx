@@ -3,11 +3,16 @@ import { render } from "preact";
 import { engineDoor } from "../engine/engine-door";
 import { engineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
-import { openList } from "../engine/list-opening";
-import type { ListSource } from "../engine/list-opening";
+import { listWork } from "../engine/list-desk-work";
+import { guardUnsaved } from "./guard-unsaved";
+import { listOpening } from "../engine/list-opening";
 import { questions } from "../engine/questions";
 import type { TypedUnit } from "../engine/wire-requests";
 import { createFigures } from "../figures/format-figures";
+import { familyKeeper } from "../keeping/family-keeper";
+import type { FamilyKeeper } from "../keeping/family-keeper";
+import { deviceStore } from "../keeping/indexed-store";
+import { listsAtHand } from "../keeping/lists-at-hand";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
@@ -23,8 +28,8 @@ import { sealedRoom } from "./seal-style";
 import { spokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
-  /** Fetches or unpacks the engine's wasm; called once, when the engine is first asked. */
-  engineBytes: () => Promise<ArrayBuffer>;
+  /** Fetches the engine's wasm, packed as unpack.ts has it; called once, when the engine is first asked. */
+  packedEngine: () => Promise<Uint8Array>;
   /** Fetches or unpacks the words of the languages other than English; called once, when one is first wanted. */
   packedLanguages: () => Promise<PackedLanguages>;
   /** Called with the language whose words are on the page, whenever it changes. */
@@ -41,12 +46,18 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   const unit = options.unit ?? unitFor(localeFor(language, navigator.languages));
   const store = createStore(firstState(options.today ?? dateOnDevice(), unit, language));
   const words = spokenWords(options.packedLanguages);
-  const opener = engineOpener(options.engineBytes);
+  const opener = engineOpener(options.packedEngine);
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
 
-  const open = (source: ListSource): void => void openList(store, engines.rack, source);
+  const work = listWork(store, engines.rack);
+  const opening = listOpening(store, engines.rack, {
+    leaving: work.putAside,
+    opened: work.opened,
+  });
+  const keeper = familyKeeper(store, deviceStore(), listsAtHand(store, work, opening));
+  const stopMinding = mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
@@ -57,7 +68,11 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
       texts,
       figures: createFigures(locale, state.unit, texts.units),
       change: store.change,
-      openList: open,
+      openList: (source) => void opening.open(source),
+      openListAs: (encoding) => void opening.openAs(encoding),
+      stopOpening: opening.stop,
+      work,
+      keeper,
     };
     made.set(key, tools);
     return tools;
@@ -75,6 +90,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
     );
   };
 
+  const stopGuarding = guardUnsaved(store);
   let mounted = true;
   const drawNow = (): void => {
     if (mounted) draw(store.read());
@@ -91,14 +107,33 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   });
   let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
-    if (mounted) stopAsking = keepAnswered(store, engines, questions);
+    if (!mounted) return;
+    stopAsking = keepAnswered(store, engines, questions);
+    void keeper.begin();
   });
   return () => {
     mounted = false;
     stopAsking();
+    stopMinding();
+    keeper.stop();
     stopDrawing();
+    stopGuarding();
     render(null, floor);
     floor.remove();
+  };
+}
+
+/** What was typed last is kept before the page is left, and looked at again when somebody comes back to it. */
+function mindLeaving(keeper: FamilyKeeper): () => void {
+  const seen = (): void => {
+    if (document.visibilityState === "hidden") keeper.flush();
+    else keeper.lookAgain();
+  };
+  document.addEventListener("visibilitychange", seen);
+  addEventListener("pagehide", keeper.flush);
+  return () => {
+    document.removeEventListener("visibilitychange", seen);
+    removeEventListener("pagehide", keeper.flush);
   };
 }
 

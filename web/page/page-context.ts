@@ -1,8 +1,10 @@
 // What every part of the page may use: the words, the figures' forms, and the ways to change something.
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { ListWork } from "../engine/list-desk-work";
 import type { ListSource } from "../engine/list-opening";
 import type { Figures } from "../figures/format-figures";
+import type { FamilyKeeper } from "../keeping/family-keeper";
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import type { Language } from "../texts/languages";
@@ -14,6 +16,13 @@ export interface PageTools {
   figures: Figures;
   change: (by: Change<PageState>) => void;
   openList: (source: ListSource) => void;
+  openListAs: (encoding: "windows-1252") => void;
+  /** Work on the lists that are open. */
+  work: ListWork;
+  /** The file that is being opened is let go. */
+  stopOpening: () => void;
+  /** Keeping what the family typed. */
+  keeper: FamilyKeeper;
 }
 
 export const PageContext = createContext<PageTools | null>(null);

@@ -1,9 +1,15 @@
 // The frame of the page: its head, the screens and the way between them.
+import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
 import { Mark, ScreenSign } from "../drawings/signs";
 import { LanguageChoice } from "../parts/language-choice";
+import { OpeningAloud, OpeningStrip } from "../parts/opening-strip";
 import { RiderSwitch } from "../parts/rider-switch";
 import { CountsAloud } from "../screens/rack/rack-head";
+import { SideBySide } from "../screens/beside/side-by-side";
+import { BikeCard } from "../screens/bike/bike-card";
+import { KeepScreen } from "../screens/keep/keep-screen";
+import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
@@ -16,9 +22,9 @@ import { KeptScreen } from "./kept-screen";
 import { usePage } from "./page-context";
 import { useWide } from "./wide";
 
-type Tab = "rider" | "rack" | "tape" | "list";
+type Tab = "rider" | "rack" | "tape" | "list" | "keep";
 
-const tabs: Tab[] = ["rider", "rack", "tape", "list"];
+const tabs: Tab[] = ["rider", "rack", "tape", "list", "keep"];
 
 /** The tab a screen stands under. */
 const tabOf: Partial<Record<Screen["name"], Tab>> = {
@@ -29,15 +35,18 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   beside: "rack",
   tape: "tape",
   list: "list",
+  keep: "keep",
 };
 
 export function SaddleruleRoot({ state }: { state: PageState }) {
   const { texts, language } = usePage();
   const { screen } = state;
   const place = useRef<HTMLDivElement>(null);
-  useArrival(place, screen, state.list.edition);
+  useArrival(place, screen, state.list.edition, state.desk);
   useFocusKept(place);
   const wide = useWide(place);
+  const picking = screen.name === "rack" || screen.name === "bike" || (screen.name === "rider" && wide);
+  const picks = picking && state.picked.length > 0 ? <PickBar number={state.picked.length} /> : null;
   /** On a wide page the rider stands on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
@@ -50,7 +59,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <RiderSwitch state={state} />
         <LanguageChoice language={state.language} />
       </header>
-      <Navigation screen={screen} />
+      <div class="foot">
+        <OpeningStrip opening={state.opening} />
+        <Navigation screen={screen} picks={wide ? null : picks} />
+      </div>
+      {screen.name !== "keep" && <KeepingTroubleLine keeping={state.keeping} />}
       <div class={state.judged.about === state.rider.key ? "screens" : "screens stale"}>
         <section class={shows("rider")}>
           <KeptScreen
@@ -72,7 +85,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
           <section class={shows("rack")}>
             <KeptScreen
               seen={screen.name === "rack" || (screen.name === "rider" && wide)}
-              from={[state.unit, state.judged, state.list, state.wants, state.whatIf]}
+              from={[state.unit, state.judged, state.list, state.wants, state.whatIf, state.picked]}
             >
               {() => <TheRack state={state} />}
             </KeptScreen>
@@ -83,9 +96,24 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
             <OneBike state={state} id={screen.id} />
           </section>
         )}
+        {screen.name === "card" && (
+          <section class={shows("card")}>
+            <BikeCard state={state} id={screen.id} />
+          </section>
+        )}
+        {screen.name === "beside" && (
+          <section class={shows("beside")}>
+            <SideBySide state={state} />
+          </section>
+        )}
         {screen.name === "tape" && (
           <section class={shows("tape")}>
             <TapeOne state={state} />
+          </section>
+        )}
+        {screen.name === "keep" && (
+          <section class={shows("keep")}>
+            <KeepScreen state={state} />
           </section>
         )}
         {screen.name === "list" && (
@@ -94,21 +122,24 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
           </section>
         )}
       </div>
+      {wide && picks}
       <CountsAloud state={state} />
+      <OpeningAloud opening={state.opening} />
     </div>
   );
 }
 
 /** Beside the rider it is seen on a wide page; behind one bike it waits, as it was left. */
 function rackStands({ name }: Screen): boolean {
-  return name === "rack" || name === "rider" || name === "bike";
+  return ["rack", "rider", "bike", "card", "beside"].includes(name);
 }
 
-function Navigation({ screen }: { screen: Screen }) {
+function Navigation({ screen, picks }: { screen: Screen; picks: JSX.Element | null }) {
   const { texts, change } = usePage();
   const current = tabOf[screen.name];
   return (
     <nav class="navigation" aria-label={texts.navigation.label}>
+      {picks}
       {tabs.map((tab) => (
         <button
           key={tab}
@@ -122,5 +153,22 @@ function Navigation({ screen }: { screen: Screen }) {
         </button>
       ))}
     </nav>
+  );
+}
+
+/** How many bikes are picked to be seen side by side, and the way to them. */
+function PickBar({ number }: { number: number }) {
+  const { texts, change } = usePage();
+  return (
+    <div class="pick-bar">
+      <p role="status">
+        {texts.beside.picked({ number })} {number === 1 && texts.beside.pickMore}
+      </p>
+      {number > 1 && (
+        <button type="button" class="pick-open" onClick={() => change(went({ name: "beside" }))}>
+          {texts.beside.open}
+        </button>
+      )}
+    </div>
   );
 }

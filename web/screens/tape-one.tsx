@@ -18,7 +18,7 @@ import { lastingWords } from "./rack/verdict-words";
 type TextOfDraft = Exclude<keyof TapedBike, "kind" | "unit">;
 
 export function TapeOne({ state }: { state: PageState }) {
-  const { texts, change } = usePage();
+  const { texts, change, work } = usePage();
   const { draft, kept } = state.tape;
   return (
     <>
@@ -59,6 +59,14 @@ export function TapeOne({ state }: { state: PageState }) {
                   <button
                     type="button"
                     class="plain-link"
+                    aria-label={`${texts.desk.toDesk}: ${bike.name}`}
+                    onClick={() => void work.putTaped({ id, bike })}
+                  >
+                    {texts.desk.toDesk}
+                  </button>
+                  <button
+                    type="button"
+                    class="plain-link"
                     aria-label={texts.tape.removeKept({ name: bike.name })}
                     onClick={() => change(keptBikeRemoved(id))}
                   >
@@ -89,7 +97,7 @@ interface DraftFieldProps {
 }
 
 function DraftField({ state, field, wire, label, kind = "figure", placeholder }: DraftFieldProps) {
-  const { texts, change } = usePage();
+  const { texts, figures, change } = usePage();
   const { draft, problems } = state.tape;
   const said = problems.find(({ where }) => where.endsWith(wire));
   const notPlain =
@@ -104,7 +112,7 @@ function DraftField({ state, field, wire, label, kind = "figure", placeholder }:
       text={draft[field]}
       kind={kind}
       {...(placeholder === undefined ? {} : { placeholder })}
-      problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, said)}
+      problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, figures, said)}
       onType={(text) => change(draftTaped({ [field]: text }))}
     />
   );

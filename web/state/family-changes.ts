@@ -6,7 +6,11 @@ import type { Change } from "./store";
 type PageChange = Change<PageState>;
 
 /** Everybody, in the order in which they were added. */
-export function familyOf({ rider, wants, waiting }: PageState): WaitingRider[] {
+export function familyOf({
+  rider,
+  wants,
+  waiting,
+}: Pick<PageState, "rider" | "wants" | "waiting">): WaitingRider[] {
   return [...waiting, { rider, wants }].sort((a, b) => a.rider.key - b.rider.key);
 }
 

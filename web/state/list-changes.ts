@@ -1,23 +1,31 @@
 // What can happen to the list of bikes. A file that cannot be read leaves the list in use as it was.
-import type { ListAnswer, Refusal } from "../engine/wire-answers";
-import { firstRows, noWants } from "./page-state";
+import type { Refusal } from "../engine/wire-answers";
+import type { ListRowsAnswer } from "../engine/wire-lists";
+import { firstRows, withoutFilters } from "./page-state";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";
 
 type PageChange = Change<PageState>;
 
-export function listOpening(): PageChange {
-  return (state) => ({ ...state, list: { ...state.list, busy: true, refusal: null } });
+/** The list that the engine holds is another one, or has been changed: all that rests on it is asked again. */
+export function withRack(state: PageState, loaded: ListRowsAnswer): PageState {
+  return { ...state, list: { ...state.list, loaded, edition: state.list.edition + 1 } };
 }
 
-export function listOpened(loaded: ListAnswer, sample: boolean): PageChange {
-  return (state) => ({
-    ...state,
-    // A wheel size or colour of the old list may be in no bike of the new one.
-    wants: { ...noWants, order: state.wants.order, resalePercent: state.wants.resalePercent },
-    rows: firstRows,
-    list: { loaded, edition: state.list.edition + 1, sample, busy: false, refusal: null },
-  });
+export function listOpened(loaded: ListRowsAnswer, sample: boolean): PageChange {
+  return (before) => {
+    const state = withRack(before, loaded);
+    return {
+      ...state,
+      // A wheel size or colour of the old list may be in no bike of the new one.
+      wants: withoutFilters(state.wants),
+      waiting: state.waiting.map((one) => ({ ...one, wants: withoutFilters(one.wants) })),
+      picked: state.picked.filter((id) => state.tape.kept.some((kept) => kept.id === id)),
+      rows: firstRows,
+      list: { ...state.list, hanging: { entries: [], from: 0 }, sample, refusal: null },
+      opening: null,
+    };
+  };
 }
 
 export function listRefused(fileName: string, refusal: Refusal): PageChange {
@@ -25,8 +33,16 @@ export function listRefused(fileName: string, refusal: Refusal): PageChange {
     ...state,
     list: {
       ...state.list,
-      busy: false,
       refusal: { fileName, problem: refusal.error, setAside: refusal.set_aside ?? [] },
     },
+    opening: null,
   });
+}
+
+export function openingShown(name: string, done: number, total: number): PageChange {
+  return (state) => ({ ...state, opening: { stopped: false, name, done, total } });
+}
+
+export function openingStopped(): PageChange {
+  return (state) => ({ ...state, opening: { stopped: true } });
 }

@@ -1,18 +1,21 @@
 // Everything the page knows, in one plain object. It is replaced, never changed in place; screens are drawn from it.
 import type {
   AssessAnswer,
+  BikeFacts,
   BikeKind,
   ChangesAnswer,
   ForecastAnswer,
   JudgedBike,
-  ListAnswer,
   Note,
   SetAside,
   SideViewAnswer,
   Stage,
 } from "../engine/wire-answers";
 import type { Language } from "../texts/languages";
+import type { ListedEntry, ListRowsAnswer } from "../engine/wire-lists";
 import type { BrakeWish, Confidence, Order, RowsRequest, TypedUnit } from "../engine/wire-requests";
+import { noKeeping } from "../keeping/keeping-state";
+import type { KeepingState } from "../keeping/keeping-state";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
 
@@ -107,16 +110,24 @@ export interface TapeState {
   problems: (Note | SetAside)[];
 }
 
+/** What the engine tells of the list it holds; its bikes are asked for as they come near the screen. */
+export type LoadedList = Omit<ListRowsAnswer, "entries">;
+
 export interface ListState {
-  /** The list in use, as the engine holds it. */
-  loaded: ListAnswer | null;
+  loaded: LoadedList | null;
+  /** Bikes as they hang on the rack before there is a rider, from the place `from` on. */
+  hanging: { entries: ListedEntry[]; from: number };
+  /** All that the list says of the bikes on screen. */
+  facts: BikeFacts[];
   /** Counts the loads, so that answers about an older list are told from answers about this one. */
   edition: number;
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
-  busy: boolean;
   refusal: { fileName: string; problem: Note; setAside: SetAside[] } | null;
 }
+
+/** A file on its way in beside the list in use, in bytes; known of once that takes a moment. */
+export type Opening = { stopped: false; name: string; done: number; total: number } | { stopped: true };
 
 export interface PageState {
   today: string;
@@ -132,7 +143,12 @@ export interface PageState {
   /** The rider taken out last, until somebody goes on. */
   removed: WaitingRider | null;
   tape: TapeState;
+  /** Ids of the bikes to see side by side, and what was told about them last. */
+  picked: string[];
+  beside: JudgedBike[];
+  keeping: KeepingState;
   list: ListState;
+  opening: Opening | null;
   desk: DeskState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
@@ -184,6 +200,20 @@ export const noWants: WantsEntry = {
   order: "lasts",
 };
 
+export const noList: ListState = {
+  loaded: null,
+  hanging: { entries: [], from: 0 },
+  facts: [],
+  edition: 0,
+  sample: false,
+  refusal: null,
+};
+
+/** Every filter off; the order and what money is counted with stay. */
+export function withoutFilters({ order, resalePercent }: WantsEntry): WantsEntry {
+  return { ...noWants, order, resalePercent };
+}
+
 /** As many places as a tall screen shows, and as many again to scroll into. */
 export const firstRows: RowsRequest = { from: 0, count: 48 };
 
@@ -213,7 +243,11 @@ export function firstState(today: string, unit: TypedUnit, language: Language): 
     waiting: [],
     removed: null,
     tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
-    list: { loaded: null, edition: 0, sample: false, busy: false, refusal: null },
+    picked: [],
+    beside: [],
+    keeping: noKeeping,
+    list: noList,
+    opening: null,
     desk: emptyDesk,
     rows: firstRows,
     judged: { answer: null, about: 1, from: 0, refusal: null },

@@ -38,7 +38,7 @@ export function plainNumber(text: string): number | null {
 }
 
 /** A length with its unit; one that already names a unit is left alone. */
-function lengthText(text: string, unit: TypedUnit): string | null {
+export function lengthText(text: string, unit: TypedUnit): string | null {
   const trimmed = text.trim();
   if (trimmed === "") return null;
   return /[^\d\s.,/⁄¼½¾⅛⅜⅝⅞-]/.test(trimmed) ? trimmed : `${trimmed} ${unit}`;
@@ -102,6 +102,12 @@ function tapedRequest(id: string, bike: TapedBike): TapedRequest {
   };
 }
 
+/** A taped bike as an entry of a list. */
+export function tapedCells(bike: TapedBike): Record<string, string> {
+  const fields = Object.entries(tapedRequest("", bike)).filter(([, value]) => value !== "");
+  return Object.fromEntries(fields.map(([field, value]) => [field, String(value)]));
+}
+
 function tapedBeside(kept: KeptBike[]): { taped?: TapedRequest[] } {
   return kept.length === 0 ? {} : { taped: kept.map(({ id, bike }) => tapedRequest(id, bike)) };
 }
@@ -131,9 +137,9 @@ export function assessRequest(state: PageState): AssessRequest {
 /** More places than any rack has. */
 const everyPlace = { from: 0, count: 1_000_000 };
 
-/** All there is to say about one bike of the rack. */
-export function detailRequest(state: PageState, bike: string): AssessRequest {
-  return { do: "assess", ...judging(state), detail: "full", rows: everyPlace, only: [bike] };
+/** All there is to say about some bikes of the rack. */
+export function detailRequest(state: PageState, only: string[]): AssessRequest {
+  return { do: "assess", ...judging(state), detail: "full", rows: everyPlace, only };
 }
 
 export function changesRequest(state: PageState): ChangesRequest {

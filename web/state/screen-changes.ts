@@ -1,5 +1,5 @@
 // Going from screen to screen.
-import { emptyTapedBike, noWants } from "./page-state";
+import { emptyTapedBike, withoutFilters } from "./page-state";
 import type { PageState, Screen, TapedBike, WantsEntry } from "./page-state";
 import type { Language } from "../texts/languages";
 import type { Change } from "./store";
@@ -9,12 +9,7 @@ type PageChange = Change<PageState>;
 export function went(screen: Screen): PageChange {
   return (state) => {
     const { screen: now } = state;
-    if (
-      now.name === screen.name &&
-      !(now.name === "bike" && screen.name === "bike" && now.id !== screen.id)
-    ) {
-      return state;
-    }
+    if (now.name === screen.name && !("id" in now && "id" in screen && now.id !== screen.id)) return state;
     return { ...state, screen };
   };
 }
@@ -42,12 +37,8 @@ export function wanted(part: Partial<WantsEntry>): PageChange {
   return (state) => ({ ...state, wants: { ...state.wants, ...part } });
 }
 
-/** Every filter off; the order and what money is counted with stay. */
 export function wantsCleared(): PageChange {
-  return (state) => ({
-    ...state,
-    wants: { ...noWants, order: state.wants.order, resalePercent: state.wants.resalePercent },
-  });
+  return (state) => ({ ...state, wants: withoutFilters(state.wants) });
 }
 
 /** Without either height there is nothing to judge, and the last verdict goes too. */
@@ -82,5 +73,6 @@ export function keptBikeRemoved(id: string): PageChange {
   return (state) => ({
     ...state,
     tape: { ...state.tape, kept: state.tape.kept.filter((kept) => kept.id !== id) },
+    picked: state.picked.filter((picked) => picked !== id),
   });
 }

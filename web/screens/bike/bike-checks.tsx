@@ -7,6 +7,7 @@ import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
 import { unworded } from "../../parts/notes";
 import { went } from "../../state/screen-changes";
+import { checkWords } from "./check-words";
 import { byCode, upperFirst } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
 
@@ -47,23 +48,19 @@ function CheckLines({ checks }: { checks: Check[] }) {
 
 function CheckLine({ check }: { check: Check }) {
   const { texts, figures } = usePage();
-  const { states, names, wording, basis, source } = texts.checks;
-  const inForm = checkFigures(figures, check);
-  const sentence = byCode(wording, check.code, inForm) ?? unworded(texts, check.why);
+  const { basis, source } = texts.checks;
+  const { title, why } = checkWords(texts, figures, check);
   const small = [
     byCode(basis, check.basis),
-    limitWords(texts, check.what, inForm),
-    source({ source: check.source }),
+    limitWords(texts, check.what, checkFigures(figures, check)),
+    source({ source: byCode(sources, check.what) ?? check.source }),
   ].filter((part) => part !== undefined);
   return (
     <li class={`check ${check.state}`}>
       <CheckSign state={check.state} />
       <div>
         <p>
-          <strong>
-            {byCode(names, check.what) ?? check.what}: {states[check.state]}.
-          </strong>{" "}
-          {sentence}
+          <strong>{title}</strong> {why}
         </p>
         <p class="soft">{small.join(" ")}</p>
       </div>

@@ -5,12 +5,15 @@ import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import type { Texts } from "../../texts/texts";
 
-function factRows(texts: Texts, figures: Figures, facts: BikeFacts): [string, string | null][] {
+/** A fact's name and what is known of it. */
+export type FactText = [name: string, value: string | null];
+
+export function factRows(texts: Texts, figures: Figures, facts: Partial<BikeFacts>): FactText[] {
   const { fact } = texts.bike;
-  const when = <Value,>(value: Value | null, form: (value: Value) => string): string | null =>
-    value === null ? null : form(value);
-  const length = (mm: number | null): string | null => when(mm, figures.length);
-  const { saddle_lowest_mm: lowest, saddle_highest_mm: highest } = facts;
+  const when = <Value,>(value: Value | null | undefined, form: (value: Value) => string): string | null =>
+    value == null ? null : form(value);
+  const length = (mm: number | null | undefined): string | null => when(mm, figures.length);
+  const { saddle_lowest_mm: lowest = null, saddle_highest_mm: highest = null, colours = [] } = facts;
   return [
     [fact.wheel, when(facts.wheel, (wheel) => wheel.text)],
     [
@@ -23,12 +26,12 @@ function factRows(texts: Texts, figures: Figures, facts: BikeFacts): [string, st
     [fact.mass, when(facts.mass_kg, figures.mass)],
     [fact.brakes, when(facts.brakes, (brakes) => brakes.map((brake) => texts.bike.brakes[brake]).join(", "))],
     [fact.gears, when(facts.gears, figures.number)],
-    [fact.price, when(facts.price, (price) => figures.money(price, facts.currency))],
-    [fact.colours, facts.colours.length === 0 ? null : facts.colours.join(", ")],
-    [fact.condition, facts.condition],
+    [fact.price, when(facts.price, (price) => figures.money(price, facts.currency ?? null))],
+    [fact.colours, colours.length === 0 ? null : colours.join(", ")],
+    [fact.condition, facts.condition ?? null],
     [fact.riderLimit, when(facts.rider_mass_limit_kg, figures.mass)],
     [fact.available, when(facts.available, (available) => (available ? texts.bike.yes : texts.bike.no))],
-    [fact.notes, facts.notes],
+    [fact.notes, facts.notes ?? null],
   ];
 }
 
@@ -37,18 +40,24 @@ export function BikeFactsTable({ facts }: { facts: BikeFacts }) {
   return (
     <section class="sheet">
       <Fold title={texts.bike.facts} open>
-        <dl class="facts">
-          {factRows(texts, figures, facts).map(
-            ([name, value]) =>
-              value !== null && (
-                <div key={name}>
-                  <dt>{name}</dt>
-                  <dd>{value}</dd>
-                </div>
-              ),
-          )}
-        </dl>
+        <FactList rows={factRows(texts, figures, facts)} />
       </Fold>
     </section>
+  );
+}
+
+export function FactList({ rows }: { rows: FactText[] }) {
+  return (
+    <dl class="facts">
+      {rows.map(
+        ([name, value]) =>
+          value !== null && (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ),
+      )}
+    </dl>
   );
 }

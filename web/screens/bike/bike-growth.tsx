@@ -46,7 +46,7 @@ export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
 }
 
 /** The picture's facts in sentences. */
-function growthSentences(
+export function growthSentences(
   texts: Texts,
   figures: Figures,
   { verdict, fits_from: from, outgrown, span_mm: span }: JudgedBike,

@@ -6,12 +6,14 @@ import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { Choosing } from "../rack/choosing";
-import { namedBike } from "../rack/rack-bikes";
+import { beatenBy, factsOf } from "../rack/rack-bikes";
 import type { PageState } from "../../state/page-state";
+import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { VerdictLine } from "../rack/verdict-line";
 import { costWords, lastingWords } from "../rack/verdict-words";
+import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
@@ -23,7 +25,7 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
   // Until the engine has told all about it, what the rack knows of it is shown.
   const judged =
     detail?.id === id ? detail.judged : (state.judged.answer?.bikes.find((bike) => bike.id === id) ?? null);
-  const facts = state.list.loaded?.bikes.find((bike) => bike.id === id) ?? null;
+  const facts = factsOf(state, id);
   const name = judged?.name ?? facts?.name ?? texts.bike.gone;
   return (
     <>
@@ -38,16 +40,6 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
         <Cautions />
       </div>
     </>
-  );
-}
-
-function BackToRack() {
-  const { texts, change } = usePage();
-  return (
-    <button type="button" class="plain-link back" onClick={() => change(went({ name: "rack" }))}>
-      <span aria-hidden="true">← </span>
-      {texts.bike.back}
-    </button>
   );
 }
 
@@ -78,13 +70,37 @@ function Judged({ state, judged, facts }: JudgedProps) {
         {judged.cost_per_month !== null && share !== null && (
           <p class="soft">{texts.bike.resale({ share: figures.share(share) })}</p>
         )}
-        <Choosing bike={judged} beatenBy={namedBike(state, judged.standing?.beaten_by)} />
+        <Choosing bike={judged} beatenBy={beatenBy(judged)} />
       </section>
+      <OnFromBike id={judged.id} picked={state.picked} />
       {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
       <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
       <BikeGrowth judged={judged} forecast={forecast} />
       {facts !== null && <BikeFactsTable facts={facts} />}
     </>
+  );
+}
+
+/** The card for the fridge, and other bikes beside this one. */
+function OnFromBike({ id, picked }: { id: string; picked: string[] }) {
+  const { texts, change } = usePage();
+  const isPicked = picked.includes(id);
+  return (
+    <div class="buttons">
+      <button type="button" class="button" onClick={() => change(went({ name: "card", id }))}>
+        {texts.card.open}
+      </button>
+      {(isPicked || picked.length < mostPicked) && (
+        <button
+          type="button"
+          class="button"
+          aria-pressed={isPicked}
+          onClick={() => change(bikePicked(id, !isPicked))}
+        >
+          {isPicked ? texts.beside.unpickThis : texts.beside.pickThis}
+        </button>
+      )}
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 // The bikes of the rack: judged ones in the engine's order, or, before there is a rider, those of the list as they are.
 import type { BikeFacts, JudgedBike, NamedBike } from "../../engine/wire-answers";
+import type { ListedEntry } from "../../engine/wire-lists";
 import type { PageState } from "../../state/page-state";
 
 export interface RackBike extends Pick<
@@ -23,8 +24,11 @@ export function rackBikes({ judged, list }: Pick<PageState, "judged" | "list">):
     const length = Object.values(answer.counts).reduce((sum, count) => sum + count, 0);
     return { length, at: (place) => judgedOnRack(answer.bikes[place - from]) };
   }
-  const bikes = list.loaded?.bikes ?? [];
-  return { length: bikes.length, at: (place) => listedOnRack(bikes[place]) };
+  const { loaded, hanging } = list;
+  return {
+    length: loaded?.counts.bikes ?? 0,
+    at: (place) => listedOnRack(hanging.entries[place - hanging.from]),
+  };
 }
 
 function judgedOnRack(bike: JudgedBike | undefined): RackBike | null {
@@ -33,11 +37,14 @@ function judgedOnRack(bike: JudgedBike | undefined): RackBike | null {
     : { ...bike, wheelInches: bike.wheel_nominal_in, span: bike.span_mm, judged: bike };
 }
 
-function listedOnRack(bike: BikeFacts | undefined): RackBike | null {
+function listedOnRack(bike: ListedEntry | undefined): RackBike | null {
   return bike === undefined
     ? null
     : {
         ...bike,
+        // A usable bike has both: the engine gives it an id where the file has none.
+        id: bike.id ?? "",
+        name: bike.name ?? "",
         taped: false,
         wheelInches: bike.wheel?.nominal_in ?? null,
         span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
@@ -45,10 +52,13 @@ function listedOnRack(bike: BikeFacts | undefined): RackBike | null {
       };
 }
 
-/** A bike by its id: of the list, or taped by the family. */
-export function namedBike({ list, tape }: PageState, id: string | undefined): NamedBike | null {
-  if (id === undefined) return null;
-  const listed = list.loaded?.bikes.find((bike) => bike.id === id);
-  const kept = tape.kept.find((bike) => bike.id === id);
-  return listed ?? (kept === undefined ? null : { id, name: kept.bike.name });
+/** The bike that puts this one behind. */
+export function beatenBy(judged: JudgedBike | null): NamedBike | null {
+  const { beaten_by: id, beaten_by_name: name } = judged?.standing ?? {};
+  return id === undefined || name === undefined ? null : { id, name };
+}
+
+/** What the list says of a bike on screen; null until the engine has told, and for a bike that is in no list. */
+export function factsOf({ list }: Pick<PageState, "list">, id: string): BikeFacts | null {
+  return list.facts.find((bike) => bike.id === id) ?? null;
 }

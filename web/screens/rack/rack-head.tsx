@@ -37,7 +37,7 @@ function aloud(texts: Texts, { judged, list, rider, waiting }: PageState): strin
     const said = texts.rack.announced({ counts: countWords(texts, answer).join(", ") });
     return waiting.length === 0 ? said : `${riderName(texts, rider)}. ${said}`;
   }
-  const listed = list.loaded?.bikes.length ?? 0;
+  const listed = list.loaded?.counts.bikes ?? 0;
   return listed === 0 ? "" : texts.rack.announced({ counts: texts.list.bikes({ number: listed }) });
 }
 

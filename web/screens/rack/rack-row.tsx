@@ -4,6 +4,7 @@ import { SpanBar } from "../../drawings/span-bar";
 import type { NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { VerdictSign } from "../../parts/verdict-sign";
+import { bikePicked } from "../../state/picking";
 import { went } from "../../state/screen-changes";
 import { Choosing } from "./choosing";
 import type { RackBike } from "./rack-bikes";
@@ -12,11 +13,14 @@ import { lastingWords } from "./verdict-words";
 
 interface RackRowProps {
   bike: RackBike;
+  picked: boolean;
+  /** Another one may be picked. */
+  pickable: boolean;
   beatenBy: NamedBike | null;
   scale: HeightScale;
 }
 
-export function RackRow({ bike, beatenBy, scale }: RackRowProps) {
+export function RackRow({ bike, picked, pickable, beatenBy, scale }: RackRowProps) {
   const { texts, figures, change } = usePage();
   const { judged } = bike;
   const lasting = judged === null ? null : lastingWords(texts, figures, judged);
@@ -45,6 +49,17 @@ export function RackRow({ bike, beatenBy, scale }: RackRowProps) {
         >
           {bike.name}
         </button>
+        {judged !== null && (
+          <label class="row-pick">
+            <input
+              type="checkbox"
+              aria-label={texts.beside.pick({ bike: bike.name })}
+              checked={picked}
+              disabled={!picked && !pickable}
+              onChange={(event) => change(bikePicked(bike.id, event.currentTarget.checked))}
+            />
+          </label>
+        )}
       </h3>
       <SpanBar
         scale={scale}

@@ -1,13 +1,13 @@
 // Filters and order of the rack, and how many bikes they hide, and why.
 import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
-import type { AssessAnswer, BikeFacts, BikeKind } from "../../engine/wire-answers";
+import type { AssessAnswer, BikeKind } from "../../engine/wire-answers";
 import type { BrakeWish, Order } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
-import type { PageState } from "../../state/page-state";
+import type { LoadedList, PageState } from "../../state/page-state";
 import { plainNumber, shareOfPercent } from "../../state/request-building";
 import { wanted, wantsCleared } from "../../state/screen-changes";
 import { byCode } from "../../texts/texts";
@@ -16,24 +16,13 @@ const orders: Order[] = ["lasts", "cost", "light", "closest"];
 const brakeWishes: BrakeWish[] = ["any", "two_hand", "coaster"];
 const kinds: (BikeKind | "any")[] = ["any", "pedal", "balance"];
 
-/** The different values in a list, in order. */
-function different<Value>(values: (Value | null)[], order: (a: Value, b: Value) => number): Value[] {
-  return [...new Set(values.filter((value) => value !== null))].sort(order);
+function wheelsOf(list: LoadedList | null): number[] {
+  return (list?.offers.wheels ?? []).map((wheel) => wheel.nominal_in).sort((a, b) => a - b);
 }
 
-function wheelsOf(bikes: BikeFacts[]): number[] {
-  return different(
-    bikes.map((bike) => bike.wheel?.nominal_in ?? null),
-    (a, b) => a - b,
-  );
-}
-
-function coloursOf(bikes: BikeFacts[], locale: string): string[] {
+function coloursOf(list: LoadedList | null, locale: string): string[] {
   const { compare } = new Intl.Collator(locale);
-  return different(
-    bikes.flatMap((bike) => bike.colours),
-    compare,
-  );
+  return (list?.offers.colours ?? []).map(({ colour }) => colour).sort(compare);
 }
 
 type LeftOut = AssessAnswer["left_out_counts"];
@@ -42,8 +31,8 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
   const { texts, figures, change } = usePage();
   const { wants } = state;
   const { loaded } = state.list;
-  const wheels = useMemo(() => wheelsOf(loaded?.bikes ?? []), [loaded]);
-  const colours = useMemo(() => coloursOf(loaded?.bikes ?? [], figures.locale), [loaded, figures.locale]);
+  const wheels = useMemo(() => wheelsOf(loaded), [loaded]);
+  const colours = useMemo(() => coloursOf(loaded, figures.locale), [loaded, figures.locale]);
   const { resalePercent } = wants;
   const shareProblem = shareOfPercent(resalePercent) === null ? texts.wishes.notAPercentage : null;
   const numberProblem = (text: string): string | null =>

@@ -8,30 +8,24 @@ import { Cautions } from "../../parts/cautions";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
+import { mostPicked } from "../../state/picking";
 import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
-import { namedBike, rackBikes } from "./rack-bikes";
+import { beatenBy, rackBikes } from "./rack-bikes";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
 
 /** Shown where nothing is known yet: from the smallest balance bike to the largest child's bike. */
 const usualHeights = { low: 300, high: 900 };
 
-/** The ends of every bike's span, and of the rider's window. */
-function heightsOf({ judged, list }: PageState): number[] {
-  const { answer } = judged;
-  const ends =
-    answer === null
-      ? (list.loaded?.bikes ?? []).flatMap((bike) => [bike.saddle_lowest_mm, bike.saddle_highest_mm])
-      : [
-          answer.heights_mm.lowest,
-          answer.heights_mm.highest,
-          answer.rider.window_mm.low,
-          answer.rider.window_mm.high,
-        ];
-  return ends.filter((end) => end !== null);
+/** The ends of the bikes' spans, and of the rider's window. */
+function heightsOf({ judged: { answer }, list: { loaded } }: PageState): number[] {
+  const heights = (answer ?? loaded)?.heights_mm;
+  const window = answer?.rider.window_mm;
+  const ends = [heights?.lowest, heights?.highest, window?.low, window?.high];
+  return ends.filter((end) => typeof end === "number");
 }
 
 export function TheRack({ state }: { state: PageState }) {
@@ -43,7 +37,7 @@ export function TheRack({ state }: { state: PageState }) {
   const { low, high } = scaleOver(heightsOf(state), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
-  const setAside = list.loaded?.set_aside.length ?? 0;
+  const setAside = list.loaded?.counts.set_aside ?? 0;
 
   if (bikes.length === 0 && (answer?.left_out_counts.bikes ?? 0) === 0) return <RackEmpty state={state} />;
   return (
@@ -67,7 +61,7 @@ export function TheRack({ state }: { state: PageState }) {
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
           </>
         )}
-        <p class="soft ending">{texts.rack.key}</p>
+        <p class="soft ending">{`${texts.rack.key}${answer === null ? "" : ` ${texts.beside.how}`}`}</p>
       </div>
       <div class={judged.refusal !== null && answer !== null ? "rack stale" : "rack"}>
         <TapeStrip
@@ -84,7 +78,9 @@ export function TheRack({ state }: { state: PageState }) {
               ) : (
                 <RackRow
                   bike={bike}
-                  beatenBy={namedBike(state, bike.judged?.standing?.beaten_by)}
+                  picked={state.picked.includes(bike.id)}
+                  pickable={state.picked.length < mostPicked}
+                  beatenBy={beatenBy(bike.judged)}
                   scale={scale}
                 />
               )

@@ -1,0 +1,66 @@
+// Everything a family keeps as one file, and back. Lists stand in it as their text, or in base64 where they are none.
+import { listOf, oneOf, orNull, shape, text, flag } from "./checked";
+import { family, formVersion, readVersioned } from "./family-form";
+import type { Family, FormFault, ListFile } from "./family-form";
+
+/** Tells the file from all others. */
+const form = "saddlerule family";
+
+/** Ten of the longest lists; lists are checked once more when they are opened. */
+const mostText = 120_000_000;
+
+interface WrittenList extends Omit<ListFile, "bytes"> {
+  text: string | null;
+  base64: string | null;
+}
+
+const writtenLists = listOf(
+  shape<WrittenList>({
+    name: text(),
+    sample: flag,
+    inHand: flag,
+    encoding: oneOf("windows-1252", null),
+    text: orNull(text(mostText)),
+    base64: orNull(text(mostText)),
+  }),
+  100,
+);
+
+export function fileText(kept: Family, lists: ListFile[]): string {
+  const written = { form, version: formVersion, ...kept, lists: lists.map(listWritten) };
+  return `${JSON.stringify(written, null, 1)}\n`;
+}
+
+function listWritten({ bytes, ...list }: ListFile): WrittenList {
+  try {
+    const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+    return { ...list, text, base64: null };
+  } catch {
+    const characters = Array.from(bytes, (byte) => String.fromCharCode(byte)).join("");
+    return { ...list, text: null, base64: btoa(characters) };
+  }
+}
+
+function listRead({ text, base64, ...list }: WrittenList): ListFile {
+  const bytes =
+    base64 === null
+      ? new TextEncoder().encode(text ?? "")
+      : Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
+  return { ...list, bytes };
+}
+
+export function readFileText(content: string): { family: Family; lists: ListFile[] } | FormFault {
+  let value: unknown;
+  try {
+    value = JSON.parse(content);
+  } catch {
+    // The start of such a file, cut off, is a damaged one; anything else was never one.
+    const cut = content.trimStart().startsWith("{") && content.slice(0, 200).includes(`"${form}"`);
+    return { code: cut ? "damaged" : "foreign", where: "" };
+  }
+  if ((Object(value) as { form?: unknown }).form !== form) return { code: "foreign", where: "" };
+  return readVersioned(value, (whole, where) => ({
+    family: family(whole, where),
+    lists: shape({ lists: writtenLists })(whole, where).lists.map(listRead),
+  }));
+}

@@ -1,0 +1,163 @@
+// What a family keeps, on the device and in a file: the project's own form, with its version, checked when it is read.
+import type { PageState, WaitingRider } from "../state/page-state";
+import { familyOf } from "../state/family-changes";
+import type { Change } from "../state/store";
+import type { TypedUnit } from "../engine/wire-requests";
+import { flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
+import type { Reader } from "./checked";
+
+/** Counts up when an older page could not read what a newer one keeps. */
+export const formVersion = 1;
+
+export interface Family {
+  unit: TypedUnit;
+  inHand: number;
+  riders: WaitingRider[];
+  tape: Pick<PageState["tape"], "draft" | "kept" | "nextNumber">;
+  picked: string[];
+}
+
+/** A list of bikes as the bytes of a file. */
+export interface ListFile {
+  name: string;
+  sample: boolean;
+  /** The one on the rack. */
+  inHand: boolean;
+  /** How it is read where that is not UTF-8. */
+  encoding: "windows-1252" | null;
+  bytes: Uint8Array;
+}
+
+/** Why something cannot be read: not of this form at all, of a newer page, or damaged at a place. */
+export interface FormFault {
+  code: "foreign" | "newer" | "damaged";
+  where: string;
+}
+
+export function familyIn(state: PageState): Family {
+  const { unit, rider, picked } = state;
+  const { draft, kept, nextNumber } = state.tape;
+  return { unit, inHand: rider.key, riders: familyOf(state), tape: { draft, kept, nextNumber }, picked };
+}
+
+const unit = oneOf<TypedUnit>("cm", "in");
+const month = shape<WaitingRider["rider"]["born"]>({ year: text(4), month: text(2) });
+const figure = shape<WaitingRider["rider"]["stature"]>({ text: text(), unit });
+const kind = <Other extends string>(...others: Other[]) =>
+  oneOf<"pedal" | "balance" | Other>("pedal", "balance", ...others);
+
+const rider = shape<WaitingRider["rider"]>({
+  key: whole,
+  name: text(40),
+  readings: listOf(shape({ key: whole, on: text(10), figure, shoes: flag }), 1000),
+  stage: oneOf("gliding", "side_wheels", "starting", "riding"),
+  confidence: oneOf("wary", "usual", "bold"),
+  born: month,
+  sex: oneOf("girl", "boy", null),
+  stature: figure,
+  massKg: text(),
+  ridingFrom: month,
+});
+
+const wants = shape<WaitingRider["wants"]>({
+  maxPrice: text(),
+  maxMassKg: text(),
+  brakes: oneOf("any", "two_hand", "coaster"),
+  kind: kind("any"),
+  wheel: orNull(number),
+  colour: orNull(text()),
+  availableOnly: flag,
+  offRoad: flag,
+  resalePercent: text(),
+  order: oneOf("lasts", "cost", "light", "closest"),
+});
+
+const taped = shape<Family["tape"]["draft"]>({
+  name: text(),
+  kind: kind(),
+  unit,
+  lowest: text(),
+  highest: text(),
+  standover: text(),
+  wheel: text(),
+  massKg: text(),
+  price: text(),
+});
+
+const familyReader = shape<Family>({
+  unit,
+  inHand: whole,
+  riders: listOf(shape<WaitingRider>({ rider, wants }), 100, 1),
+  tape: shape<Family["tape"]>({
+    draft: taped,
+    kept: listOf(shape({ id: text(), bike: taped }), 1000),
+    nextNumber: whole,
+  }),
+  picked: listOf(text(), 4),
+});
+
+/** Two riders or two readings with one key would be changed together. */
+function needsOwnKeys(things: { key: number }[], where: string): void {
+  if (new Set(things.map(({ key }) => key)).size < things.length) throw new Unexpected(where);
+}
+
+export const family: Reader<Family> = (value, where) => {
+  const read = familyReader(value, where);
+  const riders = read.riders.map((one) => one.rider);
+  needsOwnKeys(riders, "riders");
+  riders.forEach(({ readings }, place) => needsOwnKeys(readings, `riders[${place}].readings`));
+  if (!riders.some(({ key }) => key === read.inHand)) throw new Unexpected("inHand");
+  return read;
+};
+
+/** What `read` makes of it, or why it cannot be read. `value` bears the version in its field `version`. */
+export function readVersioned<Value>(value: unknown, read: Reader<Value>): Value | FormFault {
+  const { version } = Object(value) as { version?: unknown };
+  if (typeof version === "number" && version > formVersion) return { code: "newer", where: "" };
+  try {
+    oneOf(formVersion)(version, "version");
+    return read(value, "");
+  } catch (cause) {
+    if (cause instanceof Unexpected) return { code: "damaged", where: cause.where };
+    throw cause;
+  }
+}
+
+export function isFault(read: object): read is FormFault {
+  return "code" in read;
+}
+
+/** Puts a kept family in place of the one on the page. A reading that was left empty on another day is none. */
+export function familyBroughtBack({ unit, inHand, riders, tape, picked }: Family): Change<PageState> {
+  return (state) => {
+    const family = riders.map((one) => ({ ...one, rider: onDay(one.rider, state.today, unit) }));
+    const taken = family.find(({ rider }) => rider.key === inHand);
+    if (taken === undefined) return state;
+    const waiting = family.filter((one) => one !== taken);
+    return { ...state, ...taken, unit, waiting, removed: null, tape: { ...state.tape, ...tape }, picked };
+  };
+}
+
+/** A list that is opened clears the wishes for bikes: here they are again. */
+export function wantsBroughtBack({ riders }: Family): Change<PageState> {
+  const wantsOf = (one: WaitingRider): WaitingRider => ({
+    ...one,
+    wants: riders.find(({ rider }) => rider.key === one.rider.key)?.wants ?? one.wants,
+  });
+  return (state) => ({
+    ...state,
+    wants: wantsOf(state).wants,
+    waiting: state.waiting.map(wantsOf),
+  });
+}
+
+function onDay(rider: WaitingRider["rider"], today: string, unit: TypedUnit): WaitingRider["rider"] {
+  const readings = rider.readings.filter(({ on, figure }) => on === today || figure.text.trim() !== "");
+  const newest = readings.at(-1);
+  if (!readings.some(({ on }) => on === today)) {
+    const key = Math.max(0, ...readings.map((reading) => reading.key)) + 1;
+    const figure = { text: "", unit: newest?.figure.unit ?? unit };
+    readings.push({ key, on: today, figure, shoes: newest?.shoes ?? true });
+  }
+  return { ...rider, readings };
+}

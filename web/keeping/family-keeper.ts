@@ -1,0 +1,240 @@
+// Keeping what a family typed: on the device as long as that is asked for, in a file, or not at all any more.
+import { firstState, noList } from "../state/page-state";
+import type { PageState } from "../state/page-state";
+import type { Store } from "../state/store";
+import { flag, listOf, oneOf, shape, text, Unexpected } from "./checked";
+import type { Reader } from "./checked";
+import type { DeviceStore, Stored } from "./device-store";
+import { fileText, readFileText } from "./family-file";
+import {
+  family,
+  familyBroughtBack,
+  familyIn,
+  formVersion,
+  isFault,
+  readVersioned,
+  wantsBroughtBack,
+} from "./family-form";
+import type { Family, FormFault, ListFile } from "./family-form";
+import { keepingIs, waitsForWord } from "./keeping-state";
+import type { KeepingTrouble } from "./keeping-state";
+import type { ListsAtHand } from "./lists-at-hand";
+
+export interface FamilyKeeper {
+  /** Brings back what is on the device, if there is anything. */
+  begin: () => Promise<void>;
+  /** The switch: on keeps from now on, off clears the device. */
+  keepOnDevice: (on: boolean) => void;
+  /** Of two records that differ, what stands here stays, or what is on the device. */
+  settle: (stays: "here" | "device") => void;
+  /** What is not on the device yet is written at once. */
+  flush: () => void;
+  /** Somebody came back to this page: another one may have written meanwhile. */
+  lookAgain: () => void;
+  fileToSave: () => Promise<{ name: string; text: string }>;
+  openFile: (file: Pick<File, "name" | "text">) => Promise<void>;
+  /** Brings back what stood here before a file was opened. */
+  undoOpening: () => Promise<void>;
+  wipe: () => Promise<void>;
+  stop: () => void;
+}
+
+interface Kept {
+  family: Family;
+  lists: ListFile[];
+}
+
+/** Long enough for a word to be typed, short enough for nothing to be lost. */
+const settled = 400;
+
+const bytes: Reader<Uint8Array> = (value, where) => {
+  if (value instanceof Uint8Array) return value;
+  throw new Unexpected(where);
+};
+
+const listFiles = listOf(
+  shape<ListFile>({ name: text(), sample: flag, inHand: flag, encoding: oneOf("windows-1252", null), bytes }),
+  100,
+);
+
+function readStored({ value, lists }: Stored): Kept | FormFault {
+  return readVersioned(value, (whole, where) => ({
+    family: family(whole, where),
+    lists: listFiles(lists, "lists"),
+  }));
+}
+
+export function familyKeeper(
+  store: Store<PageState>,
+  /** null: there is no place on this device. */
+  device: DeviceStore | null,
+  lists: ListsAtHand,
+): FamilyKeeper {
+  /** Of the record that this page wrote or read last; 0: of none. */
+  let revision = 0;
+  /** What it holds. */
+  let written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
+  let before: Kept | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let turn: Promise<void> = Promise.resolve();
+
+  function textOf(state: PageState): string {
+    return JSON.stringify(familyIn(state));
+  }
+
+  const trouble = (trouble: KeepingTrouble | null): void => {
+    const { keeping } = store.read();
+    if (keeping.trouble !== trouble) store.change(keepingIs({ trouble }));
+  };
+
+  /** One piece of work with the device after the other; what goes wrong is said, and ends there. */
+  function inTurn(work: (device: DeviceStore) => Promise<void>): void {
+    if (device === null) {
+      store.change(keepingIs({ on: false, trouble: "missing" }));
+      return;
+    }
+    turn = turn
+      .then(() => work(device))
+      .catch((cause: unknown) => {
+        trouble((cause as Error | null)?.name === "QuotaExceededError" ? "full" : "refused");
+      });
+  }
+
+  function differs(state: PageState): boolean {
+    return textOf(state) !== written.family || lists.mark(state) !== written.lists;
+  }
+
+  async function write(device: DeviceStore, over: number | null): Promise<void> {
+    const state = store.read();
+    const now = { family: textOf(state), lists: lists.mark(state) };
+    const sameLists = over === revision && revision > 0 && now.lists === written.lists;
+    const made = await device.write(
+      over,
+      { version: formVersion, ...familyIn(state) },
+      sameLists ? undefined : await lists.files(),
+    );
+    if (made !== null) {
+      revision = made;
+      written = now;
+      trouble(null);
+    } else if ((await device.read()) !== null) {
+      trouble("elsewhere");
+    } else {
+      // Switched off in another page: it must not come back by itself.
+      revision = 0;
+      store.change(keepingIs({ on: false, trouble: "gone" }));
+    }
+  }
+
+  async function show(kept: Kept): Promise<void> {
+    store.change(familyBroughtBack(kept.family));
+    await lists.replaceWith(kept.lists);
+    store.change(wantsBroughtBack(kept.family));
+  }
+
+  async function showStored(stored: Stored): Promise<void> {
+    const kept = readStored(stored);
+    revision = stored.revision;
+    if (isFault(kept)) {
+      store.change(keepingIs({ on: true, trouble: kept.code as KeepingTrouble }));
+      return;
+    }
+    await show(kept);
+    written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
+    store.change(keepingIs({ on: true, trouble: null }));
+  }
+
+  const stop = store.subscribe((state) => {
+    const { on, trouble } = state.keeping;
+    if (!on || waitsForWord(trouble) || !differs(state)) return;
+    clearTimeout(timer);
+    timer = setTimeout(flush, settled);
+  });
+
+  function flush(): void {
+    clearTimeout(timer);
+    const state = store.read();
+    if (state.keeping.on && !waitsForWord(state.keeping.trouble) && differs(state))
+      inTurn((device) => write(device, revision));
+  }
+
+  return {
+    async begin() {
+      const stored = await device?.read().catch(() => null);
+      if (stored == null) return;
+      revision = stored.revision;
+      // Somebody was quicker than the device: neither is thrown away unasked.
+      if (differs(store.read())) store.change(keepingIs({ on: true, trouble: "elsewhere" }));
+      else await showStored(stored);
+    },
+    keepOnDevice(on) {
+      store.change(keepingIs({ on, trouble: null, said: null }));
+      clearTimeout(timer);
+      inTurn(async (device) => {
+        if (on) {
+          await write(device, revision);
+          return;
+        }
+        await device.clear();
+        revision = 0;
+      });
+    },
+    settle(stays) {
+      inTurn(async (device) => {
+        const stored = stays === "here" ? null : await device.read();
+        if (stored === null) await write(device, null);
+        else await showStored(stored);
+      });
+    },
+    flush,
+    lookAgain() {
+      const state = store.read();
+      if (!state.keeping.on || state.keeping.trouble !== null || differs(state)) return;
+      inTurn(async (device) => {
+        const stored = await device.read();
+        if (stored === null) store.change(keepingIs({ on: false, trouble: "gone" }));
+        else if (stored.revision !== revision && !differs(store.read())) await showStored(stored);
+      });
+    },
+    async fileToSave() {
+      const state = store.read();
+      const name = `saddlerule-${state.today}.json`;
+      return { name, text: fileText(familyIn(state), await lists.files()) };
+    },
+    async openFile(file) {
+      const kept = await file.text().then(readFileText, (): FormFault => ({ code: "foreign", where: "" }));
+      if (isFault(kept)) {
+        store.change(keepingIs({ said: { what: "fault", file: file.name, fault: kept } }));
+        return;
+      }
+      before = { family: familyIn(store.read()), lists: await lists.files() };
+      await show(kept);
+      store.change(keepingIs({ said: { what: "opened", file: file.name } }));
+    },
+    async undoOpening() {
+      if (before === null) return;
+      await show(before);
+      before = null;
+      store.change(keepingIs({ said: { what: "undone" } }));
+    },
+    async wipe() {
+      clearTimeout(timer);
+      store.change(keepingIs({ on: false }));
+      await lists.replaceWith([]);
+      before = null;
+      revision = 0;
+      store.change(({ today, unit, language, list }) => ({
+        ...firstState(today, unit, language),
+        screen: { name: "keep" },
+        list: { ...noList, edition: list.edition + 1 },
+      }));
+      store.change(keepingIs({ said: { what: "wiped" } }));
+      if (device !== null) inTurn((device) => device.clear());
+      await turn;
+    },
+    stop() {
+      clearTimeout(timer);
+      stop();
+    },
+  };
+}

@@ -1,0 +1,136 @@
+// Two to four bikes side by side: their spans on one scale, then what differs, and folded away what is the same on all.
+import { BikesOnTape } from "../../drawings/bikes-on-tape";
+import { usePage } from "../../page/page-context";
+import { Cautions } from "../../parts/cautions";
+import { CheckSign } from "../../parts/check-sign";
+import { Fold } from "../../parts/fold";
+import { ScreenHead } from "../../parts/screen-head";
+import { VerdictSign } from "../../parts/verdict-sign";
+import type { PageState } from "../../state/page-state";
+import { bikePicked, picksCleared } from "../../state/picking";
+import { wantsCleared, went } from "../../state/screen-changes";
+import { BackToRack } from "../bike/back-to-rack";
+import { FactList } from "../bike/bike-facts";
+import { factsOf } from "../rack/rack-bikes";
+import { DisplayUnit } from "../rack/rack-head";
+import { besideRows, differs } from "./beside-rows";
+import type { BikeBeside, Cell, FactRow } from "./beside-rows";
+
+export function SideBySide({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const { picked, beside, judged } = state;
+  const bikes = picked.flatMap((id): BikeBeside[] => {
+    const told = beside.find((bike) => bike.id === id);
+    return told === undefined ? [] : [{ judged: told, facts: factsOf(state, id) }];
+  });
+  const missing = picked.length - bikes.length;
+  const rows = besideRows(texts, figures, bikes);
+  const same = rows.filter((row) => !differs(row));
+  return (
+    <>
+      <BackToRack />
+      <ScreenHead title={texts.beside.title} aside={<DisplayUnit unit={state.unit} />}>
+        {picked.length < 2 && <p>{texts.beside.needMore}</p>}
+      </ScreenHead>
+      <div class="inset stack">
+        {missing > 0 && beside.length > 0 && (
+          <div>
+            <p>{texts.beside.missing({ number: missing })}</p>
+            <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
+              {texts.wishes.showAll}
+            </button>
+          </div>
+        )}
+        {bikes.length > 0 && (
+          <>
+            <BikesOnTape
+              bikes={bikes.map(({ judged }) => judged)}
+              window={judged.answer?.rider.window_mm ?? null}
+              named
+            />
+            <Differences bikes={bikes} rows={rows.filter(differs)} />
+            {bikes.length > 1 && same.length > 0 && (
+              <section class="sheet">
+                <Fold title={texts.beside.same({ number: same.length })}>
+                  <FactList rows={same.map(({ name, cells }) => [name, cells[0]?.text ?? null])} />
+                </Fold>
+              </section>
+            )}
+          </>
+        )}
+        <div class="buttons">
+          {picked.length < 4 && (
+            <button type="button" class="button" onClick={() => change(went({ name: "rack" }))}>
+              {texts.beside.add}
+            </button>
+          )}
+          <button type="button" class="button" onClick={() => change(picksCleared())}>
+            {texts.beside.clear}
+          </button>
+        </div>
+        <Cautions />
+      </div>
+    </>
+  );
+}
+
+function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) {
+  const { texts, change } = usePage();
+  return (
+    <section class="stack">
+      <h3>{texts.beside.differences}</h3>
+      {rows.length === 0 && bikes.length > 1 && <p>{texts.beside.noDifferences}</p>}
+      <div class="beside-scroll" role="region" aria-label={texts.beside.table} tabIndex={0}>
+        <table class="beside" style={{ minWidth: `${bikes.length * 8.5}em` }}>
+          <thead>
+            <tr>
+              {bikes.map(({ judged: { id, name } }) => (
+                <th key={id} scope="col">
+                  <button type="button" class="plain-link" onClick={() => change(went({ name: "bike", id }))}>
+                    {name}
+                  </button>
+                  <button
+                    type="button"
+                    class="button"
+                    aria-label={texts.beside.remove({ bike: name })}
+                    onClick={() => change(bikePicked(id, false))}
+                  >
+                    {texts.beside.removeShort}
+                  </button>
+                </th>
+              ))}
+            </tr>
+          </thead>
+          {rows.map(({ name, cells }) => (
+            <tbody key={name}>
+              <tr>
+                <th scope="rowgroup" colSpan={bikes.length}>
+                  <span>{name}</span>
+                </th>
+              </tr>
+              <tr>
+                {cells.map((cell, place) => (
+                  <td key={place}>
+                    <CellWords cell={cell} />
+                  </td>
+                ))}
+              </tr>
+            </tbody>
+          ))}
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function CellWords({ cell: { text, verdict, check } }: { cell: Cell }) {
+  const { texts } = usePage();
+  if (text === null) return <span class="soft">{texts.bike.unknown}</span>;
+  return (
+    <span class="cell">
+      {verdict !== undefined && <VerdictSign verdict={verdict} />}
+      {check !== undefined && <CheckSign state={check} />}
+      <span>{text}</span>
+    </span>
+  );
+}

@@ -1,0 +1,16 @@
+// A check in words.
+import type { Check } from "../../engine/wire-answers";
+import { checkFigures } from "../../figures/check-figures";
+import type { Figures } from "../../figures/format-figures";
+import { unworded } from "../../parts/notes";
+import { byCode } from "../../texts/texts";
+import type { Texts } from "../../texts/texts";
+
+/** "Weight: look closer.", and the sentence that says why. */
+export function checkWords(texts: Texts, figures: Figures, check: Check): { title: string; why: string } {
+  const { states, names, wording } = texts.checks;
+  return {
+    title: `${byCode(names, check.what) ?? check.what}: ${states[check.state]}.`,
+    why: byCode(wording, check.code, checkFigures(figures, check)) ?? unworded(texts, check.why),
+  };
+}
