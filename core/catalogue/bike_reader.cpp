@@ -68,6 +68,12 @@ public:
                 ProblemCode::bike_too_many_fields, entry_.begin, {},
                 {{"count", std::to_string(entry_.members.size())}, {"limit", std::to_string(most_fields)}});
         }
+        // Comes first: cells beyond the header mean that those before them have slipped.
+        if (const JsonMember* nameless = entry_.find({})) {
+            member_ = nameless;
+            return field_problem(ProblemCode::bike_field_without_name, nameless->value,
+                                 {{"value", as_written(nameless->value)}});
+        }
         for (const JsonMember& member : entry_.members) {
             if (auto fault = read_member(member))
                 return *std::move(fault);
@@ -110,10 +116,6 @@ private:
         if (seen_before()) {
             return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
                            {{"field", excerpt(member.name)}});
-        }
-        if (member.name.empty()) {
-            return field_problem(ProblemCode::bike_field_without_name, member.value,
-                                 {{"value", as_written(member.value)}});
         }
         if (const std::string* text = longer_than_allowed(member)) {
             return field_problem(ProblemCode::bike_text_too_long, member.value,

@@ -31,20 +31,21 @@ Problem refusal(ProblemCode code, std::vector<std::pair<std::string, std::string
 
 } // namespace
 
-Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::vector<SetAside>* refused) {
+Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::vector<SetAside>* refused,
+                                const ReadingOptions& options) {
     auto converted = std::make_shared<std::string>();
-    const auto text = utf8_text(*bytes, *converted);
+    const auto text = utf8_text(*bytes, *converted, options.encoding);
     if (!text)
         return text.problem();
     switch (form_of(*text)) {
     case Form::table:
-        return read_table_catalogue(*text, refused);
+        return read_table_catalogue(*text, refused, options.progress);
     case Form::markup:
         return refusal(ProblemCode::file_is_other, {{"found", "a web page or other markup"}});
     case Form::json:
         break;
     }
-    auto list = read_json_catalogue(*text, refused);
+    auto list = read_json_catalogue(*text, refused, options.progress);
     if (list)
         list.value().texts.push_back(converted->empty() ? std::move(bytes) : std::move(converted));
     return list;

@@ -3,7 +3,9 @@
 #pragma once
 
 #include "core/catalogue/kept_list.h"
+#include "core/catalogue/reading_progress.h"
 #include "core/outcomes/result.h"
+#include "core/text/utf8_text.h"
 
 #include <memory>
 #include <string>
@@ -11,12 +13,17 @@
 
 namespace saddlerule {
 
-/// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. The list shares the
-/// bytes as long as it lasts, where they are its text. What was
-/// set aside in a file that is refused as a whole goes to `refused`, where that is given.
+struct ReadingOptions {
+    TextEncoding encoding = TextEncoding::told_by_file;
+    ReadingProgress progress; ///< empty where nobody wants to know
+};
+
+/// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. The list
+/// shares the bytes as long as it lasts, where they are its text. What was set aside in a file that is refused
+/// as a whole goes to `refused`, where that is given.
 ///
-/// Problems: the codes file_* and json_*.
+/// Problems: the codes file_*, json_* and table_*.
 Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes,
-                                std::vector<SetAside>* refused = nullptr);
+                                std::vector<SetAside>* refused = nullptr, const ReadingOptions& options = {});
 
 } // namespace saddlerule

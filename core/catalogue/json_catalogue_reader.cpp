@@ -17,8 +17,8 @@ using Kind = JsonValue::Kind;
 
 class JsonCatalogueReader {
 public:
-    explicit JsonCatalogueReader(std::string_view text)
-        : text_(text), builder_(std::make_unique<JsonPlaces>(text)) {}
+    JsonCatalogueReader(std::string_view text, const ReadingProgress& progress)
+        : text_(text), progress_(progress, text.size()), builder_(std::make_unique<JsonPlaces>(text)) {}
 
     Result<KeptList> read(std::vector<SetAside>* refused) {
         // Told before reading: what stands in a bare list is nothing to build a tree of.
@@ -68,6 +68,7 @@ private:
                                        builder_.read_by(*facts_used_);
                                    }
                                    builder_.take(entry, text_, entry.begin);
+                                   progress_.reached(entry.end);
                                }};
         return read_json(text_, JsonLimits(), &sink);
     }
@@ -88,14 +89,16 @@ private:
     }
 
     std::string_view text_;
+    ProgressTeller progress_;
     CatalogueBuilder builder_;
     std::optional<ReadingFacts> facts_used_; ///< to read the bikes by
 };
 
 } // namespace
 
-Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused) {
-    return JsonCatalogueReader(utf8).read(refused);
+Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
+                                     const ReadingProgress& progress) {
+    return JsonCatalogueReader(utf8, progress).read(refused);
 }
 
 } // namespace saddlerule

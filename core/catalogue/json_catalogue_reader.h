@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/catalogue/kept_list.h"
+#include "core/catalogue/reading_progress.h"
 #include "core/outcomes/result.h"
 
 #include <string_view>
@@ -14,6 +15,7 @@ namespace saddlerule {
 /// where that is given.
 ///
 /// Problems: the codes json_* and file_*, with their position.
-Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr);
+Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr,
+                                     const ReadingProgress& progress = {});
 
 } // namespace saddlerule

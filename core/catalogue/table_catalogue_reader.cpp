@@ -162,7 +162,8 @@ bool is_about_units(const std::vector<SetAside>& set_aside) {
 
 } // namespace
 
-Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused) {
+Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
+                                      const ReadingProgress& progress) {
     auto read = read_table_head(utf8);
     if (!read)
         return std::move(read).problem();
@@ -181,9 +182,11 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     LastingTexts texts;
     RowWriter writer(head.columns, facts);
     TableRecords& rows = head.rows;
+    ProgressTeller teller(progress, utf8.size());
     while (rows.next()) {
         const JsonValue& entry = writer.write(rows.cells());
         builder.take(entry, texts.add(writer.json()), rows.row());
+        teller.reached(rows.end());
     }
     if (const auto quote = rows.unclosed_quote()) {
         return Problem{.code = ProblemCode::table_quote_not_closed,

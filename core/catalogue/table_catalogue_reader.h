@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/catalogue/kept_list.h"
+#include "core/catalogue/reading_progress.h"
 #include "core/outcomes/result.h"
 
 #include <string_view>
@@ -18,6 +19,7 @@ namespace saddlerule {
 /// to `refused`, where that is given.
 ///
 /// Problems: the codes table_* and file_*, with row and column name.
-Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr);
+Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr,
+                                      const ReadingProgress& progress = {});
 
 } // namespace saddlerule

@@ -140,6 +140,22 @@ std::optional<Problem> convert_utf16(std::string_view bytes, std::size_t low, st
     return std::nullopt;
 }
 
+/// What Windows-1252 has where Latin-1 has control characters, 0x80 to 0x9F; five of them stand for themselves
+/// (WHATWG Encoding Standard, index windows-1252, from memory).
+constexpr char32_t windows_1252_letters[] = {0x20AC, 0x0081, 0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021,
+                                             0x02C6, 0x2030, 0x0160, 0x2039, 0x0152, 0x008D, 0x017D, 0x008F,
+                                             0x0090, 0x2018, 0x2019, 0x201C, 0x201D, 0x2022, 0x2013, 0x2014,
+                                             0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x009D, 0x017E, 0x0178};
+
+void convert_windows_1252(std::string_view bytes, std::string& text) {
+    text.clear();
+    text.reserve(bytes.size() + bytes.size() / 8);
+    for (const char c : bytes) {
+        const auto byte = static_cast<std::uint8_t>(c);
+        append_utf8(text, byte >= 0x80 && byte <= 0x9F ? windows_1252_letters[byte - 0x80] : byte);
+    }
+}
+
 } // namespace
 
 std::size_t first_ill_formed(std::string_view bytes) {
@@ -153,7 +169,7 @@ std::size_t first_ill_formed(std::string_view bytes) {
     return offset;
 }
 
-Result<std::string_view> utf8_text(std::string_view bytes, std::string& converted) {
+Result<std::string_view> utf8_text(std::string_view bytes, std::string& converted, TextEncoding encoding) {
     if (auto refused = refused_before_decoding(bytes))
         return *std::move(refused);
 
@@ -165,6 +181,9 @@ Result<std::string_view> utf8_text(std::string_view bytes, std::string& converte
         text = converted;
     } else if (text.starts_with(utf8_mark)) {
         text.remove_prefix(utf8_mark.size());
+    } else if (encoding == TextEncoding::windows_1252) {
+        convert_windows_1252(bytes, converted);
+        text = converted;
     }
 
     const std::size_t nul = text.find('\0');
