@@ -68,6 +68,10 @@ export function listSaving(store: Store<PageState>): ListSaving {
   const handles = new Map<number, FileHandle>();
   const desk = (): DeskState => store.read().desk;
 
+  /** Spreadsheets take a table for UTF-8 only with a mark at its start. */
+  const text = ({ form, answer }: DeskState["save"]): string =>
+    (form === "csv" ? "\ufeff" : "") + (answer?.text ?? "");
+
   async function write(handle: FileHandle, text: string): Promise<void> {
     const file = await handle.createWritable();
     await file.write(text);
@@ -93,7 +97,7 @@ export function listSaving(store: Store<PageState>): ListSaving {
       const handle = handles.get(inHand);
       if (handle === undefined || save.answer === null) return;
       try {
-        await write(handle, save.answer.text);
+        await write(handle, text(save));
         wrote(handle.name);
       } catch (failure) {
         if (!isChangeOfMind(failure)) store.change(saveFailed());
@@ -103,19 +107,19 @@ export function listSaving(store: Store<PageState>): ListSaving {
       const { inHand, save } = desk();
       if (save.answer === null) return;
       const name = fileName(desk());
-      const { text } = save.answer;
+
       try {
         const handle = await pickers().showSaveFilePicker?.({ suggestedName: name });
-        if (handle === undefined) download(name, text);
+        if (handle === undefined) download(name, text(save));
         else {
-          await write(handle, text);
+          await write(handle, text(save));
           if (save.only === "all") handles.set(inHand, handle);
         }
         wrote(handle?.name ?? name);
       } catch (failure) {
         if (isChangeOfMind(failure)) return;
         // A page inside another one may not write files.
-        download(name, text);
+        download(name, text(save));
         wrote(name);
       }
     },

@@ -70,7 +70,8 @@ function Closing({ desk }: { desk: DeskState }) {
           class="button main"
           onClick={() => {
             change(closingAsked(null));
-            void work.take(list.key).then(() => change(viewed("save")));
+            const inHand = list.key === desk.inHand ? Promise.resolve() : work.take(list.key);
+            void inHand.then(() => change(viewed("save")));
           }}
         >
           {texts.desk.save}
