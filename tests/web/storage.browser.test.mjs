@@ -1,0 +1,345 @@
+// What is kept on the device: nothing until somebody asks for it, then everything that was typed; and what happens where the
+// device is full, refuses, or holds something that cannot be read.
+
+import assert from "node:assert/strict";
+import test, { after, before } from "node:test";
+import { goTo, launchBrowser, openPage, pageAddress, screens } from "../support/open-page.mjs";
+
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(() => browser.close());
+
+const now = "2026-11-25T10:00:00";
+
+async function openAt(options = {}) {
+  const opened = await openPage(browser, screens.phone, { now });
+  await opened.page.getByRole("radio", { name: "centimetres" }).check();
+  if (options.inseam !== null) await typeInseam(opened.page, options.inseam ?? "49.5");
+  return opened;
+}
+
+async function typeInseam(page, figure) {
+  await page.getByRole("textbox", { name: "Inside leg" }).fill(figure);
+}
+
+const inseamOn = (page) => page.getByRole("textbox", { name: "Inside leg" }).inputValue();
+
+async function keepOnDevice(page, on = true) {
+  await goTo(page, "Keep");
+  await page.getByRole("checkbox", { name: "Keep on this device" }).setChecked(on);
+  if (on) await page.getByText("Kept as you type.").waitFor();
+}
+
+/** Longer than the page waits for somebody to finish a word. */
+const written = (page) => page.waitForTimeout(900);
+
+async function reload(page) {
+  await page.goto(pageAddress);
+  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.waitForTimeout(600);
+}
+
+async function anotherTab(page) {
+  const tab = await page.context().newPage();
+  await tab.clock.setFixedTime(new Date(now));
+  await reload(tab);
+  return tab;
+}
+
+/** Every trace on the device that a page can leave by itself. */
+function traces(page) {
+  return page.evaluate(async () => ({
+    databases: (await indexedDB.databases()).map(({ name }) => name),
+    local: localStorage.length,
+    session: sessionStorage.length,
+    cookies: document.cookie,
+  }));
+}
+
+const noTraces = { databases: [], local: 0, session: 0, cookies: "" };
+
+/** Reads the record, or puts another value in its place. */
+function record(page, replacement) {
+  return page.evaluate(
+    (replacement) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open("saddlerule");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const transaction = database.transaction("kept", "readwrite");
+          const kept = transaction.objectStore("kept");
+          const found = kept.get("record");
+          found.onsuccess = () => {
+            if (replacement !== undefined) kept.put({ ...found.result, value: replacement }, "record");
+          };
+          transaction.oncomplete = () => {
+            database.close();
+            resolve(found.result);
+          };
+        };
+      }),
+    replacement,
+  );
+}
+
+test("nothing is stored before somebody asks for it, however much is typed", async () => {
+  const { page, faults, close } = await openAt();
+  await page.getByRole("button", { name: "Add a rider" }).click();
+  await typeInseam(page, "58");
+  await goTo(page, "Keep");
+  await page.getByText("Off: when you close this page, all is forgotten.").waitFor();
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  await reload(page);
+  assert.equal(await inseamOn(page), "");
+  assert.deepEqual(await traces(page), noTraces);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("switched on, riders, readings, wishes and taped bikes survive the page; switched off, they are deleted", async () => {
+  const { page, faults, close } = await openAt();
+  await page.getByRole("radio", { name: "Rides with confidence" }).check();
+  await goTo(page, "Tape one");
+  await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("50");
+  await page.getByRole("textbox", { name: "Saddle at its highest" }).fill("64");
+  await page.getByRole("button", { name: "Keep it on the rack" }).click();
+  await keepOnDevice(page);
+  // What is typed from now on is kept as well.
+  await goTo(page, "Rider");
+  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
+  await typeInseam(page, "58");
+  await goTo(page, "Rack");
+  await page.getByText("Filter and order").click();
+  await page.getByRole("textbox", { name: "Price up to" }).fill("90");
+  await written(page);
+
+  await reload(page);
+  assert.equal(await inseamOn(page), "58");
+  await page.getByRole("radio", { name: "Rider 1" }).check();
+  assert.equal(await inseamOn(page), "49.5");
+  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
+  await goTo(page, "Rack");
+  const rack = page.getByRole("list", { name: "Bikes, best first" });
+  await rack.getByRole("heading", { name: "Taped bike 1" }).waitFor();
+  await page.getByText("Filter and order").click();
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
+  await page.getByRole("radio", { name: "Wim" }).check();
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "90");
+
+  await keepOnDevice(page, false);
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  await goTo(page, "Rider");
+  assert.equal(await inseamOn(page), "58", "what stands on the page stays there");
+  await reload(page);
+  assert.equal(await inseamOn(page), "");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a reading of another day is an earlier one, and there is room for one of today", async () => {
+  const { page, close } = await openAt();
+  await keepOnDevice(page);
+  await page.clock.setFixedTime(new Date("2027-03-01T10:00:00"));
+  await reload(page);
+  assert.equal(await inseamOn(page), "");
+  await page.getByText("Earlier readings").click();
+  assert.equal(await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(), "49.5");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await close();
+});
+
+test("one button says what it wipes, asks once, and leaves no trace", async () => {
+  const { page, faults, close } = await openAt();
+  await page.getByRole("button", { name: "Add a rider" }).click();
+  await keepOnDevice(page);
+  await page.getByText(/This wipes: 2 riders with readings and wishes and what this browser keeps/).waitFor();
+  await page.getByRole("button", { name: "Wipe everything" }).click();
+  await page.getByRole("button", { name: "No, keep it" }).click();
+  await page.getByRole("button", { name: "Wipe everything" }).click();
+  await page.getByRole("button", { name: "Yes, wipe all of it" }).click();
+  await page.getByText("Everything is wiped.").waitFor();
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  await goTo(page, "Rider");
+  assert.equal(await inseamOn(page), "");
+  assert.equal(await page.getByRole("radio", { name: "Rider 2" }).count(), 0);
+  await typeInseam(page, "52");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+const unreadable = {
+  "is damaged": [{ version: 1, riders: "none" }, /cannot be read\. It is left as it is/],
+  "is no record at all": ["nonsense", /cannot be read\. It is left as it is/],
+  "was kept by a newer page": [{ version: 2, brood: [] }, /A newer Saddlerule kept something/],
+};
+
+for (const [what, [value, sentence]] of Object.entries(unreadable)) {
+  test(`a record that ${what} costs a sentence, and is not written over unasked`, async () => {
+    const { page, faults, close } = await openAt();
+    await keepOnDevice(page);
+    await record(page, value);
+    await reload(page);
+    await page.getByRole("alert").getByText(sentence).waitFor();
+    await typeInseam(page, "60");
+    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+    await written(page);
+    assert.deepEqual((await record(page)).value, value);
+
+    await page.getByRole("button", { name: "See Keep" }).click();
+    await page.getByRole("button", { name: "Keep what stands here" }).click();
+    await page.getByText("Kept as you type.").waitFor();
+    await reload(page);
+    assert.equal(await inseamOn(page), "60");
+    assert.deepEqual(faults, []);
+    await close();
+  });
+}
+
+test("a full device costs a sentence, keeps what it had, and is tried again", async () => {
+  const { page, faults, close } = await openAt();
+  await keepOnDevice(page);
+  const before = await record(page);
+  await page.evaluate(() => {
+    // As the standard has it: what finds no room takes its whole transaction with it.
+    const { put } = IDBObjectStore.prototype;
+    const error = Object.getOwnPropertyDescriptor(IDBTransaction.prototype, "error");
+    IDBObjectStore.prototype.put = function () {
+      this.transaction.abort();
+    };
+    Object.defineProperty(IDBTransaction.prototype, "error", {
+      configurable: true,
+      get: () => new DOMException("no room", "QuotaExceededError"),
+    });
+    window.makeRoom = () => {
+      IDBObjectStore.prototype.put = put;
+      Object.defineProperty(IDBTransaction.prototype, "error", error);
+    };
+  });
+  await goTo(page, "Rider");
+  await typeInseam(page, "60");
+  await page.getByRole("alert").getByText(/no room left on this device/).waitFor();
+  assert.deepEqual(await record(page), before);
+  await page.evaluate(() => window.makeRoom());
+  await typeInseam(page, "61");
+  await page.getByRole("alert").getByText(/no room left/).waitFor({ state: "hidden" });
+  await reload(page);
+  assert.equal(await inseamOn(page), "61");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+const refusals = {
+  "has no place for pages": [
+    () => Object.defineProperty(window, "indexedDB", { value: undefined }),
+    /gives pages no place to keep anything/,
+  ],
+  "refuses, as private windows do": [
+    () => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException("not here", "SecurityError");
+      };
+    },
+    /does not let the page keep anything/,
+  ],
+  "never answers": [
+    () => {
+      IDBFactory.prototype.open = () => ({});
+    },
+    /does not let the page keep anything/,
+  ],
+};
+
+for (const [what, [stub, sentence]] of Object.entries(refusals)) {
+  test(`a browser that ${what} costs a sentence, and only when somebody asks`, async () => {
+    const { page, faults, close } = await openAt({ inseam: null });
+    await page.context().addInitScript(stub);
+    await reload(page);
+    assert.equal(await page.getByRole("alert").getByText(/keep/).count(), 0);
+    await goTo(page, "Keep");
+    await page.getByRole("checkbox", { name: "Keep on this device" }).click();
+    await page.getByText(sentence).waitFor();
+    await goTo(page, "Rider");
+    await typeInseam(page, "49.5");
+    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+    assert.deepEqual(faults, []);
+    await close();
+  });
+}
+
+test("of two tabs the one that somebody comes back to follows the other", async () => {
+  const { page, close } = await openAt();
+  await keepOnDevice(page);
+  const tab = await anotherTab(page);
+  assert.equal(await inseamOn(tab), "49.5");
+  await typeInseam(tab, "60");
+  await written(tab);
+  await goTo(page, "Rider");
+  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+  await page.waitForTimeout(500);
+  assert.equal(await inseamOn(page), "60");
+  await close();
+});
+
+test("two tabs that are typed in at once keep apart until somebody chooses", async () => {
+  const { page, faults, close } = await openAt();
+  await keepOnDevice(page);
+  const tab = await anotherTab(page);
+  await typeInseam(tab, "60");
+  await written(tab);
+  await goTo(page, "Rider");
+  await typeInseam(page, "70");
+  await page.getByRole("alert").getByText(/changed in another tab/).waitFor();
+  assert.equal(await inseamOn(page), "70");
+  assert.match(JSON.stringify((await record(page)).value), /"60"/);
+
+  await page.getByRole("button", { name: "See Keep" }).click();
+  await page.getByRole("button", { name: "Take what is kept on the device" }).click();
+  await page.getByText("Kept as you type.").waitFor();
+  await goTo(page, "Rider");
+  assert.equal(await inseamOn(page), "60");
+
+  await typeInseam(page, "71");
+  await written(page);
+  await typeInseam(tab, "62");
+  await tab.getByRole("button", { name: "See Keep" }).click();
+  await tab.getByRole("button", { name: "Keep what stands here" }).click();
+  await tab.getByText("Kept as you type.").waitFor();
+  await reload(tab);
+  assert.equal(await inseamOn(tab), "62");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("what was switched off in one tab is not brought back by another", async () => {
+  const { page, close } = await openAt();
+  await keepOnDevice(page);
+  const tab = await anotherTab(page);
+  await keepOnDevice(page, false);
+  await written(page);
+  await typeInseam(tab, "60");
+  await tab.getByRole("alert").getByText(/keeping was switched off/).waitFor();
+  await written(tab);
+  assert.deepEqual(await traces(tab), noTraces);
+  assert.equal(await inseamOn(tab), "60");
+  await close();
+});
+
+test("what was typed a moment ago is kept when the page is left", async () => {
+  const { page, close } = await openAt();
+  await keepOnDevice(page);
+  await goTo(page, "Rider");
+  await typeInseam(page, "63");
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await page.waitForTimeout(100);
+  await reload(page);
+  assert.equal(await inseamOn(page), "63");
+  await close();
+});
