@@ -1,15 +1,20 @@
 // What the engine has to say: worded here by code where the page has words, in its own sentence where not.
 import { usePage } from "../page/page-context";
 import type { Note, SetAside } from "../engine/wire-answers";
+import type { PlacedNote } from "../engine/wire-lists";
+import { problemFigures } from "../figures/problem-figures";
+import type { Figures } from "../figures/format-figures";
 import { byCode, upperFirst } from "../texts/texts";
 import type { Texts } from "../texts/texts";
 
-type Said = Pick<Note | SetAside, "code" | "problem" | "expected" | "figures" | "line" | "column">;
+type Said = Pick<Note | SetAside, "code" | "problem" | "expected" | "figures" | "line" | "column"> &
+  Pick<PlacedNote, "row" | "column_name">;
 
-export function worded(texts: Texts, said: Said): string {
-  const { line, column } = said;
-  const sentence = byCode(texts.problems.wording, said.code, said.figures);
+export function worded(texts: Texts, figures: Figures, said: Said): string {
+  const { line, column, row, column_name: name = "" } = said;
+  const sentence = byCode(texts.problems.wording, said.code, problemFigures(texts, figures, said));
   if (sentence === undefined) return unworded(texts, said.problem, said.expected);
+  if (row !== undefined) return texts.problems.inRow({ row, column: name === "" ? null : name, sentence });
   return line === undefined || column === undefined
     ? sentence
     : texts.problems.inFile({ line, column, sentence });
@@ -24,12 +29,12 @@ export function unworded(texts: Texts, problem: string, expected = ""): string {
 }
 
 export function Notes({ notes }: { notes: Said[] }) {
-  const { texts } = usePage();
+  const { texts, figures } = usePage();
   if (notes.length === 0) return null;
   return (
     <ul class="notes">
       {notes.map((note, place) => (
-        <li key={place}>{worded(texts, note)}</li>
+        <li key={place}>{worded(texts, figures, note)}</li>
       ))}
     </ul>
   );

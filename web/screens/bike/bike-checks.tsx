@@ -48,7 +48,7 @@ function CheckLines({ checks }: { checks: Check[] }) {
 
 function CheckLine({ check }: { check: Check }) {
   const { texts, figures } = usePage();
-  const { basis, source } = texts.checks;
+  const { basis, source, sources } = texts.checks;
   const { title, why } = checkWords(texts, figures, check);
   const small = [
     byCode(basis, check.basis),

@@ -6,6 +6,7 @@ import { usePage } from "../../page/page-context";
 import { movesOn, plainNumber } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState } from "../../state/page-state";
+import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
 const oldestRider = 18;
@@ -21,20 +22,21 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ rider, judged }: PageState, texts: Texts): string | null {
+function massProblemOf({ rider, judged }: PageState, texts: Texts, figures: Figures): string | null {
   if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
   const { refusal } = judged;
-  return refusal?.where.startsWith("rider.mass") === true ? worded(texts, refusal) : null;
+  return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
 
 export function RiderMore({ state }: { state: PageState }) {
-  const { texts, change } = usePage();
+  const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
   const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
   const { refusal } = state.judged;
-  const statureProblem = refusal?.where.startsWith("rider.stature") === true ? worded(texts, refusal) : null;
-  const massProblem = massProblemOf(state, texts);
+  const statureProblem =
+    refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
+  const massProblem = massProblemOf(state, texts, figures);
   return (
     <div class="stack">
       <p class="soft">{texts.rider.moreWhy}</p>

@@ -4,6 +4,7 @@ import { TextField, TickField } from "../../parts/fields";
 import { Notes, worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
 import { readingKeyOf } from "../../engine/questions";
+import type { Figures } from "../../figures/format-figures";
 import type { Note } from "../../engine/wire-answers";
 import type { TypedUnit } from "../../engine/wire-requests";
 import {
@@ -20,9 +21,11 @@ const units: TypedUnit[] = ["cm", "in"];
 const mostOfADay = 4;
 
 /** What is wrong with one reading, in words; null where nothing is. */
-function problemOf(state: PageState, texts: Texts, key: number): string | null {
+function problemOf(state: PageState, texts: Texts, figures: Figures, key: number): string | null {
   const { refusal } = state.judged;
-  return refusal !== null && readingKeyOf(state, refusal.where) === key ? worded(texts, refusal) : null;
+  return refusal !== null && readingKeyOf(state, refusal.where) === key
+    ? worded(texts, figures, refusal)
+    : null;
 }
 
 /** Questions about readings stand with the readings. */
@@ -31,7 +34,7 @@ export function aboutReadings({ where }: Note): boolean {
 }
 
 export function TodaysReadings({ state }: { state: PageState }) {
-  const { texts, change } = usePage();
+  const { texts, figures, change } = usePage();
   const readings = state.rider.readings.filter((reading) => reading.on === state.today);
   const newest = readings.at(-1);
   const { answer, refusal } = state.judged;
@@ -51,7 +54,7 @@ export function TodaysReadings({ state }: { state: PageState }) {
               key={reading.key}
               reading={reading}
               number={place + 1}
-              problem={problemOf(state, texts, reading.key)}
+              problem={problemOf(state, texts, figures, reading.key)}
             />
           ))}
         </div>
@@ -119,7 +122,7 @@ function TodaysReading({ reading, number, problem }: TodaysReadingProps) {
 }
 
 export function EarlierReadings({ state }: { state: PageState }) {
-  const { texts, change } = usePage();
+  const { texts, figures, change } = usePage();
   const earlier = state.rider.readings.filter((reading) => reading.on !== state.today);
   return (
     <>
@@ -130,7 +133,7 @@ export function EarlierReadings({ state }: { state: PageState }) {
             <EarlierReading
               reading={reading}
               today={state.today}
-              problem={problemOf(state, texts, reading.key)}
+              problem={problemOf(state, texts, figures, reading.key)}
             />
           </li>
         ))}
