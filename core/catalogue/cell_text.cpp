@@ -438,7 +438,9 @@ std::string cell_of_json(std::string_view field_name, const JsonValue& value, st
                read_cell(cell, field, context, back, back_text) && same_value(value, text, back, back_text);
     };
     std::string plain = plain_form(field, value, text, decimal_mark);
-    if (reads_back(plain))
+    // The first price may tell the currency of a table that names none.
+    const bool tells_currency = field_name == "price" && !context.currency && currency_in_price(plain);
+    if (!tells_currency && reads_back(plain))
         return plain;
     std::string raw(written(value, text));
     if (reads_back(raw))

@@ -116,15 +116,25 @@ TableColumn column_of(std::string_view heading) {
 }
 
 std::string heading_of(std::string_view field_name) {
-    constexpr std::string_view never_plain("\r\n\0", 3);
+    // Separators in a name could make another one seem to suit the header better.
+    constexpr std::string_view never_plain(",;\t\r\n\0", 6);
     const TableColumn column = column_of(field_name);
     const bool plain = column.name == field_name && column.field == field_named(field_name) &&
+                       !field_name.starts_with('#') &&
                        field_name.find_first_of(never_plain) == std::string_view::npos;
+    if (plain)
+        return std::string(field_name);
+    std::string json;
+    append_json_text(json, field_name);
     std::string heading;
-    if (plain && !field_name.starts_with('#'))
-        heading = field_name;
-    else
-        append_json_text(heading, field_name);
+    for (const char c : json) {
+        if (c == ',')
+            heading += "\\u002c";
+        else if (c == ';')
+            heading += "\\u003b";
+        else
+            heading += c;
+    }
     return heading;
 }
 

@@ -1,6 +1,7 @@
 #include "core/catalogue/table_head.h"
 
 #include "core/catalogue/bike_reader.h"
+#include "core/catalogue/cell_text.h"
 #include "core/json/json_text.h"
 #include "core/outcomes/figure_text.h"
 #include "core/table/spreadsheet_guard.h"
@@ -17,7 +18,6 @@ namespace saddlerule {
 namespace {
 
 constexpr std::array separators{',', ';', '\t'};
-constexpr std::size_t most_columns = 1000;
 constexpr char remark_mark = '#';
 
 /// A line of `# key: value`; the key is empty where the line has none.
@@ -54,18 +54,64 @@ std::string whole_remark(const std::vector<TableCell>& cells, char separator) {
     return text;
 }
 
+/// Its name, where it is one that bare numbers of a list may count in.
+std::string_view name_for_list(std::optional<LengthUnit> unit) {
+    const auto* const found = std::find_if(unit_names.begin(), unit_names.end(),
+                                           [&](const auto& named) { return named.second == unit; });
+    return found == unit_names.end() ? std::string_view() : found->first;
+}
+
+/// Where the key ends: at the first colon, or at that behind a key in quotes, which may hold what it likes.
+std::size_t end_of_key(std::string_view text) {
+    const std::size_t first = text.find(':');
+    if (!text.starts_with('"'))
+        return first;
+    for (std::size_t colon = first; colon != std::string_view::npos; colon = text.find(':', colon + 1)) {
+        if (read_json(text.substr(0, colon), JsonLimits()))
+            return colon;
+    }
+    return first;
+}
+
 RemarkLine remark_of(std::string_view text, std::size_t row) {
     text = trimmed(text.substr(1));
-    std::size_t colon = text.find(':');
-    if (text.starts_with('"')) { // a key in quotes holds what it likes
-        const std::size_t end = text.find("\":");
-        colon = end == std::string_view::npos ? end : end + 1;
-    }
+    const std::size_t colon = end_of_key(text);
     if (colon == std::string_view::npos)
         return {.key = {}, .value = std::string(text), .row = row};
     return {.key = std::string(trimmed(text.substr(0, colon))),
             .value = std::string(trimmed(text.substr(colon + 1))),
             .row = row};
+}
+
+/// The name that a key stands for.
+std::string name_of_key(std::string_view key) {
+    for (const std::string_view known : header_fields) {
+        if (letters_of(known) == letters_of(key))
+            return std::string(known);
+    }
+    if (key.starts_with('"')) {
+        const auto name = read_json(key, JsonLimits());
+        if (name && name->kind == JsonValue::Kind::text)
+            return name->text;
+    }
+    return std::string(key);
+}
+
+/// What people write for the units or the currency of a list, in the words of the JSON form.
+std::string_view strict_word(std::string_view name, std::string_view text, std::string& code) {
+    if (name == "units")
+        return name_for_list(unit_from_text(text));
+    if (name == "currency") {
+        const auto currency = currency_named(text);
+        code = currency ? currency->code() : std::string_view();
+    }
+    return code;
+}
+
+/// Texts by nature; whatever else a list says of itself may be a figure or a flag.
+const CatalogueField* field_like(std::string_view name) {
+    const bool is_known = std::find(header_fields.begin(), header_fields.end(), name) != header_fields.end();
+    return is_known && name != "version" ? field_named("notes") : nullptr;
 }
 
 void take_columns(Attempt& attempt) {
@@ -127,13 +173,6 @@ std::optional<LengthUnit> units_of(const std::vector<TableColumn>& columns) {
     return units;
 }
 
-/// Its name, where it is one that bare numbers of a list may count in.
-std::string_view name_for_list(std::optional<LengthUnit> unit) {
-    const auto* const found = std::find_if(unit_names.begin(), unit_names.end(),
-                                           [&](const auto& named) { return named.second == unit; });
-    return found == unit_names.end() ? std::string_view() : found->first;
-}
-
 /// Puts what the list says of itself in JSON, with the words of the JSON form where people have their own.
 class HeadWriter {
 public:
@@ -144,7 +183,7 @@ public:
         for (const RemarkLine& remark : remarks) {
             if (remark.key.empty() && remark.value.empty())
                 continue;
-            const std::string name = remark.key.empty() ? name_of_remark() : name_of_field(remark.key);
+            const std::string name = remark.key.empty() ? name_of_remark() : name_of_key(remark.key);
             begin(name, remark.row);
             put_value(name, remark.value);
         }
@@ -169,19 +208,6 @@ private:
         return remarks_ == 1 ? "remark" : "remark " + std::to_string(remarks_);
     }
 
-    static std::string name_of_field(std::string_view key) {
-        for (const std::string_view known : header_fields) {
-            if (letters_of(known) == letters_of(key))
-                return std::string(known);
-        }
-        if (key.starts_with('"')) {
-            const auto name = read_json(key, JsonLimits());
-            if (name && name->kind == JsonValue::Kind::text)
-                return name->text;
-        }
-        return std::string(key);
-    }
-
     void begin(std::string_view name, std::size_t row) {
         if (!head_.fields.empty())
             head_.json += ',';
@@ -196,19 +222,10 @@ private:
     }
 
     void put_value(std::string_view name, const std::string& text) {
-        if (name == "units" && unit_from_text(text)) {
-            const std::string_view unit = name_for_list(unit_from_text(text));
-            append_json_text(head_.json, unit.empty() ? std::string_view(text) : unit);
-            return;
-        }
-        if (name == "currency" && currency_named(text)) {
-            append_json_text(head_.json, currency_named(text)->code());
-            return;
-        }
-        const bool is_text = name == "format" || name == "title" || name == "measured_on" ||
-                             name == "units" || name == "currency";
+        std::string code;
+        const std::string_view word = strict_word(name, text, code);
         JsonValue value;
-        if (!read_cell(text, is_text ? field_named("notes") : nullptr, CellContext(), value, head_.json))
+        if (!read_cell(word.empty() ? text : word, field_like(name), CellContext(), value, head_.json))
             head_.json += "null";
     }
 
@@ -261,9 +278,9 @@ Result<TableHead> read_table_head(std::string_view utf8) {
         return problem_at(ProblemCode::table_without_header, utf8, rows.begin(),
                           {{"found", excerpt(trimmed(line.substr(0, line.find_first_of("\r\n"))))}});
     }
-    if (attempt.columns.size() > most_columns) {
+    if (attempt.columns.size() > most_table_columns) {
         return problem_at(ProblemCode::table_too_many_columns, utf8, rows.begin(),
-                          {{"limit", std::to_string(most_columns)}});
+                          {{"limit", std::to_string(most_table_columns)}});
     }
     if (const auto again = column_twice(attempt.columns)) {
         const TableColumn& column = attempt.columns[*again];
@@ -281,6 +298,30 @@ Result<TableHead> read_table_head(std::string_view utf8) {
         .rows = rows, .columns = std::move(attempt.columns), .row = rows.row(), .json = {}, .fields = {}};
     HeadWriter(head).write(attempt.remarks);
     return head;
+}
+
+std::string head_line(const UnknownField& field) {
+    if (field.name == "format" || field.name == "version")
+        return {};
+    const bool plain_key = !field.name.empty() && trimmed(field.name) == field.name &&
+                           field.name.find_first_of(":\"\r\n") == std::string::npos &&
+                           field.name.find('\0') == std::string::npos &&
+                           name_of_key(field.name) == field.name;
+    std::string line = "# ";
+    if (plain_key)
+        line += field.name;
+    else
+        append_json_text(line, field.name);
+    line += ": ";
+    const auto value = read_json(field.json, JsonLimits());
+    if (!value)
+        return {};
+    const CatalogueField* like = field_like(field.name);
+    std::string text =
+        cell_of_json(like ? like->name : std::string_view(), *value, field.json, CellContext());
+    std::string code;
+    const std::string_view word = strict_word(field.name, text, code);
+    return line + (word.empty() || word == text ? text : field.json);
 }
 
 } // namespace saddlerule

@@ -22,9 +22,15 @@ struct TableHead {
     std::vector<std::pair<std::string, std::size_t>> fields;
 };
 
+/// A table has no more than these.
+constexpr std::size_t most_table_columns = 1000;
+
 /// Reads the head of a table, with the separator that suits it best.
 ///
 /// Problems: table_quote_not_closed, table_without_header, table_column_twice, table_too_many_columns.
 Result<TableHead> read_table_head(std::string_view utf8);
+
+/// The line that reads back as that; empty for what only the JSON form says of itself (its format and version).
+std::string head_line(const UnknownField& field);
 
 } // namespace saddlerule
