@@ -47,13 +47,15 @@ export function listEditing(
     const list = listInHand(desk());
     const changes = (back ? list?.undo : list?.redo)?.at(-1)?.changes;
     if (changes === undefined) return;
+    // Entries may stand at other places afterwards.
+    if ((desk().draft?.number ?? null) !== null) change(draftDropped());
     const answer = await asked<EditAnswer>({ do: "edit", changes, ...window() });
     if (answer !== null) change(listSteppedBack(answer, back));
   }
 
   async function keep(draft: Draft): Promise<boolean> {
     const sent = sentCells(draft, desk().page?.answer.list?.units ?? null);
-    const name = draft.cells.name ?? draft.cells.id ?? draft.name ?? "";
+    const name = [draft.cells.name, draft.cells.id, draft.name].find((text) => text?.trim()) ?? "";
     if (draft.number === null) return edit([{ add: sent }], { what: "added", name });
     if (!isTyped(draft)) return true;
     return edit([{ set: changedCells(draft, sent), number: draft.number }], { what: "changed", name });

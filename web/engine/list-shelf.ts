@@ -1,6 +1,5 @@
 // The lists that are open besides the one in hand, each as the bytes of a file; going from one to the other.
 import { firstEntries, isUnsaved, listInHand } from "../state/list-desk";
-
 import { listOpened } from "../state/list-changes";
 import { listClosed, listTaken, noListLeft, viewed } from "../state/list-steps";
 import type { DeskAsking } from "./desk-asking";

@@ -20,7 +20,9 @@ function withList(desk: DeskState, change: (list: OpenList) => Partial<OpenList>
 function withTold(desk: DeskState, answer: ListRowsAnswer): DeskState {
   const title = answer.list?.title ?? null;
   const open = withList(desk, () => ({ title, entries: answer.counts.entries }));
-  return { ...desk, open, page: { answer, from: desk.rows.from }, refused: null };
+  // What was made for saving is of the list as it was.
+  const save = { ...desk.save, answer: null };
+  return { ...desk, open, page: { answer, from: desk.rows.from }, refused: null, save };
 }
 
 /** The list has been changed, here and for the rack. */
@@ -60,12 +62,7 @@ export function listStepped(answer: EditAnswer, done: Done, key: number): PageCh
     const lastNumber = done.what === "added" ? answer.counts.entries : next.desk.lastNumber;
     return {
       ...withTaped(next, done, false),
-      desk: {
-        ...next.desk,
-        open,
-        said: { done, back: false },
-        lastNumber,
-      },
+      desk: { ...next.desk, open, said: { done, back: false }, lastNumber },
     };
   };
 }
@@ -150,10 +147,9 @@ export function entriesNeared(first: number, end: number): PageChange {
   return (state) => {
     const { from, count } = state.desk.rows;
     if (first >= from && end <= from + count) return state;
-    const rows = {
-      from: Math.max(0, first - (count - (end - first)) / 2) | 0,
-      count: Math.max(count, end - first),
-    };
+    const wanted = Math.max(count, end - first);
+    const before = Math.floor((wanted - (end - first)) / 2);
+    const rows = { from: Math.max(0, first - before), count: wanted };
     return onDesk(() => ({ rows }))(state);
   };
 }

@@ -1,17 +1,19 @@
 // What was done last, and the way to take it back: at hand on every screen of the list.
 import { usePage } from "../../page/page-context";
 import { worded } from "../../parts/notes";
-import { listInHand } from "../../state/list-desk";
+import { isTyped, listInHand } from "../../state/list-desk";
 import { byCode } from "../../texts/texts";
 import type { DeskState } from "../../state/list-desk";
 
 export function DeskBar({ desk }: { desk: DeskState }) {
-  const { texts, work } = usePage();
+  const { texts, figures, work } = usePage();
   const { said, refused } = desk;
   const list = listInHand(desk);
   const words =
     said &&
     byCode(texts.desk.done, said.done.what, { name: said.done.name ?? null, count: said.done.count ?? 1 });
+  const { draft } = desk;
+  const isBusy = (draft?.number ?? null) !== null && draft !== null && isTyped(draft);
   const canStep = list !== null && list.undo.length + list.redo.length > 0;
   return (
     <>
@@ -19,14 +21,14 @@ export function DeskBar({ desk }: { desk: DeskState }) {
         <p role="status">{words != null && (said?.back ? texts.desk.back({ done: words }) : words)}</p>
         {canStep && (
           <>
-            <Step way="undo" steps={list.undo.length} onStep={() => void work.step(true)} />
-            <Step way="redo" steps={list.redo.length} onStep={() => void work.step(false)} />
+            <Step way="undo" steps={isBusy ? 0 : list.undo.length} onStep={() => void work.step(true)} />
+            <Step way="redo" steps={isBusy ? 0 : list.redo.length} onStep={() => void work.step(false)} />
           </>
         )}
       </div>
       {refused !== null && (
         <p class="sheet refused" role="alert">
-          {worded(texts, refused)}
+          {worded(texts, figures, refused)}
         </p>
       )}
     </>
