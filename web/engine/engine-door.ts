@@ -1,14 +1,15 @@
 // The way to an engine: opened when first asked, and an answer to everything, its own failure included.
-import type { OnProgress, OwnEngine } from "./engine-opening";
+import type { OwnEngine } from "./engine-opening";
 import { historyWith } from "./list-history";
 import type { Step } from "./list-history";
-import type { EngineRequest } from "./wire-requests";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
+import type { OnProgress } from "./thread";
+import type { Asked } from "./worker-messages";
 
 /** What the page needs of an engine. It never rejects: what goes wrong with it is a refusal with the code `internal`. */
 export interface Engine {
-  ask: (request: EngineRequest, file?: Uint8Array, onProgress?: OnProgress) => Promise<object>;
+  ask: (request: Asked, file?: Uint8Array, onProgress?: OnProgress) => Promise<object>;
 }
 
 export interface EngineDoor extends Engine {

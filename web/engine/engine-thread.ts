@@ -1,8 +1,10 @@
 // The engine's own thread: the script of a worker, which build.mjs puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
-import type { FromThread, ToThread } from "./worker-messages";
+import { compileEngine } from "./compile-engine";
+import { withRows } from "./rows-of-whole-list";
+import type { Asked, FromThread, ToThread } from "./worker-messages";
 
-/** Often enough for a bar that moves, seldom enough for the page to stay free. */
+/** Milliseconds: often enough for a bar that moves, seldom enough for the page to stay free. */
 const progressEvery = 100;
 
 let engine: Awaited<ReturnType<typeof openEngine>> | null = null;
@@ -11,14 +13,11 @@ function say(message: FromThread): void {
   postMessage(message);
 }
 
-async function answerTo(message: ToThread): Promise<object> {
-  if ("module" in message) {
-    engine = await openEngine(message.module);
-    return {};
-  }
+function answered(request: Asked, file: Uint8Array | undefined): object {
   if (engine === null) throw new Error("asked before it was opened");
   let last = performance.now();
-  return engine.ask(message.request, message.file, (done, total) => {
+  const { ask } = engine;
+  return withRows(ask)(request, file, (done, total) => {
     const now = performance.now();
     if (now - last < progressEvery) return;
     last = now;
@@ -26,15 +25,19 @@ async function answerTo(message: ToThread): Promise<object> {
   });
 }
 
+async function reply(message: ToThread): Promise<FromThread> {
+  if ("request" in message) return { answer: answered(message.request, message.file) };
+  const module = "packed" in message ? await compileEngine(message.packed) : message.module;
+  engine = await openEngine(module);
+  return { module };
+}
+
 onmessage = ({ data }: MessageEvent<ToThread>) => {
-  answerTo(data).then(
-    (answer) => {
-      say({ answer });
-    },
-    (failure: unknown) => {
+  reply(data)
+    .then(say)
+    .catch((failure: unknown) => {
       say({ failure: failure instanceof Error ? failure.message : String(failure) });
-    },
-  );
+    });
 };
 
 onmessageerror = () => {

@@ -1,49 +1,174 @@
-// Opening a list of bikes: its bytes go to the engine, and what the engine made of it to the state.
-import { afterPaint } from "./after-paint";
-import { listOpened, listOpening, listRefused } from "../state/list-changes";
+// Opening a list of bikes: a second engine reads the file and judges its bikes while the first one goes on with the list in
+// use. What is told on the way can be stopped, and leaves everything as it was.
+import { listOpened, listRefused, openingShown, openingStopped } from "../state/list-changes";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
-import type { Engine } from "./engine-door";
+import type { Engine, EngineDoor } from "./engine-door";
+import type { OnProgress } from "./thread";
+import { rackQuestion } from "./questions";
+import type { Posed } from "./questions";
+import type { FileHandle } from "./list-saving";
 import { isRefusal } from "./wire-answers";
-import type { ListAnswer } from "./wire-answers";
+import type { Refusal } from "./wire-answers";
+import type { ListRowsAnswer } from "./wire-lists";
 
 export interface ListSource {
   name: string;
   sample: boolean;
-  bytes: () => Promise<Uint8Array>;
+  encoding?: "windows-1252";
+  /** The file itself, where the browser lets the page write into it later. */
+  handle?: FileHandle;
+  /** Rejects where the device does not give the file. */
+  bytes: () => Promise<Uint8Array | Refusal>;
 }
 
-export function fileSource(file: File): ListSource {
+/** What else is to happen as a list comes into use. */
+export interface ListOpeningHooks {
+  /** The list in use is about to be replaced. */
+  leaving: () => Promise<void>;
+  opened: (source: ListSource, bytes: Uint8Array, answer: ListRowsAnswer) => void;
+}
+
+export interface ListOpening {
+  /** A file that is still being opened is let go. */
+  open: (source: ListSource) => Promise<void>;
+  /** The file that was refused last, read in that encoding. */
+  openAs: (encoding: "windows-1252") => Promise<void>;
+  stop: () => void;
+}
+
+/** A list that has come into the second engine. */
+interface Arrived {
+  bytes: Uint8Array;
+  list: ListRowsAnswer;
+  judged: object;
+  posed: Posed;
+}
+
+/** Small files are there before anybody could read about them. */
+const shownAfter = 300;
+
+export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: ListOpeningHooks): ListOpening {
+  let underWay: AbortController | null = null;
+  let last: ListSource | null = null;
+
+  async function open(source: ListSource): Promise<void> {
+    underWay?.abort();
+    last = source;
+    const stopping = (underWay = new AbortController());
+    const { onProgress, over } = followed(store, source.name);
+    const arrived = await arriving(source, stopping.signal, onProgress);
+    over();
+    if (stopping.signal.aborted) return;
+    underWay = null;
+    if (isRefusal(arrived)) {
+      store.change(listRefused(source.name, arrived));
+      return;
+    }
+    const { bytes, list, judged, posed } = arrived;
+    store.change(listOpened(list, source.sample));
+    store.change(rackQuestion.receive(judged, posed));
+    hooks.opened(source, bytes, list);
+  }
+
+  async function arriving(
+    source: ListSource,
+    stop: AbortSignal,
+    onProgress: OnProgress,
+  ): Promise<Arrived | Refusal> {
+    const bytes = await source.bytes().catch(() => unreadable);
+    if (!(bytes instanceof Uint8Array)) return bytes;
+    let arrived: Arrived | Refusal = unreadable;
+    await door.beside(async (second) => {
+      arrived = await readAndJudged(second, source, bytes, onProgress);
+      if (isRefusal(arrived) || stop.aborted) return false;
+      await hooks.leaving();
+      return true;
+    }, stop);
+    return arrived;
+  }
+
+  async function readAndJudged(
+    engine: Engine,
+    { encoding, sample }: ListSource,
+    bytes: Uint8Array,
+    onProgress: OnProgress,
+  ): Promise<Arrived | Refusal> {
+    const list = await engine.ask(
+      { do: "load", rows: { from: 0, count: 48 }, ...(encoding && { encoding }) },
+      bytes,
+      onProgress,
+    );
+    if (isRefusal(list)) return list;
+    onProgress(bytes.length, bytes.length);
+    // As it will be asked once the list is in use: the engine keeps its answer.
+    const posed = rackQuestion.pose(listOpened(list as ListRowsAnswer, sample)(store.read()));
+    const judged = await engine.ask(posed.request);
+    return { bytes, list: list as ListRowsAnswer, judged, posed };
+  }
+
   return {
-    name: file.name,
-    sample: false,
-    bytes: async () => new Uint8Array(await file.arrayBuffer()),
+    open,
+    openAs: async (encoding) => {
+      if (last !== null) await open({ ...last, encoding });
+    },
+    stop() {
+      underWay?.abort();
+      underWay = null;
+      store.change(openingStopped());
+    },
   };
 }
 
-export async function openList(store: Store<PageState>, engine: Engine, source: ListSource): Promise<void> {
-  store.change(listOpening());
-  // Reading a long list takes the page a moment: it says so first.
-  await afterPaint();
-  const bytes = await source.bytes().catch(() => null);
-  if (bytes === null) {
-    store.change(listRefused(source.name, unreadable));
-    return;
-  }
-  const loaded = await engine.ask({ do: "load" }, bytes);
-  const list = isRefusal(loaded) ? loaded : await engine.ask({ do: "list" });
-  store.change(
-    isRefusal(list) ? listRefused(source.name, list) : listOpened(list as ListAnswer, source.sample),
-  );
+/** Shows how far the reading is, once it takes a moment. */
+function followed(store: Store<PageState>, name: string): { onProgress: OnProgress; over: () => void } {
+  let now = { done: 0, total: 0 };
+  let shown = false;
+  const show = (): void => {
+    shown = true;
+    store.change(openingShown(name, now.done, now.total));
+  };
+  const timer = setTimeout(show, shownAfter);
+  return {
+    onProgress(done, total) {
+      now = { done, total };
+      if (shown) show();
+    },
+    over() {
+      shown = false;
+      clearTimeout(timer);
+    },
+  };
 }
 
-/** The device would not give the file: moved, or taken away, since it was chosen. */
-const unreadable = {
-  error: {
-    code: "file_not_given",
-    where: "",
-    problem: "the device could not read the file",
-    expected: "a file that is still where it was",
-    figures: {},
-  },
-};
+const mebibyte = 1024 * 1024;
+
+/** Far beyond what the engine takes: a film must not be read into memory to be refused. */
+const mostRead = 64 * mebibyte;
+
+export function fileSource(file: File, encoding?: "windows-1252"): ListSource {
+  return {
+    name: file.name,
+    sample: false,
+    ...(encoding && { encoding }),
+    bytes: async () =>
+      file.size > mostRead ? tooLarge(file.size) : new Uint8Array(await file.arrayBuffer()),
+  };
+}
+
+function refusal(code: string, problem: string, expected: string, figures: Record<string, string>): Refusal {
+  return { error: { code, where: "", problem, expected, figures } };
+}
+
+function tooLarge(size: number): Refusal {
+  const figures = { size: String(Math.ceil(size / mebibyte)), limit: "8" };
+  return refusal("file_too_large", "the file is far too large", "a list of bikes", figures);
+}
+
+/** Moved, or taken away, since it was chosen. */
+export const unreadable = refusal(
+  "file_not_given",
+  "the device could not read the file",
+  "a file that is still where it was",
+  {},
+);

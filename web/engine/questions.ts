@@ -169,7 +169,9 @@ const forecast: Question = {
 
 export const questions: Question[] = [
   rackQuestion,
-  ...listQuestions, ...deskQuestions, draft,
+  ...listQuestions,
+  ...deskQuestions,
+  draft,
   detail,
   beside,
   sideView,

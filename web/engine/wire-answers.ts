@@ -173,7 +173,7 @@ export interface JudgedBike {
   /** Why there is no cost. */
   cost_gap?: string;
   /** Among the bikes that fit, by length of use, price and weight at once. */
-  standing: { code: Standing; worth: Worth[]; beaten_by?: string } | null;
+  standing: { code: Standing; worth: Worth[]; beaten_by?: string; beaten_by_name?: string } | null;
   not_offered: { code: string; why: string } | null;
   /** How many checks say so. */
   stops: number;

@@ -131,6 +131,9 @@ export interface ListedEntry {
   wheel: BikeFacts["wheel"];
   saddle_lowest_mm: number | null;
   saddle_highest_mm: number | null;
+  price: number | null;
+  currency: string | null;
+  mass_kg: number | null;
   /** Why it was set aside. */
   problem: PlacedNote | null;
   slips: Slip[];
@@ -156,6 +159,8 @@ export interface ListRowsAnswer {
   list: (ListFacts & { entries: number; form: "json" | "table" }) | null;
   counts: ListCounts;
   offers: ListOffers;
+  /** From the lowest saddle of all usable bikes to the highest. */
+  heights_mm: { lowest: number | null; highest: number | null };
   notes: Note[];
   entries: ListedEntry[];
   slip_kinds: { code: SlipCode; count: number }[];
@@ -171,6 +176,8 @@ export interface EntryAnswer {
   id: string | null;
   name: string | null;
   cells: Record<string, string>;
+  /** null: it was set aside. */
+  bike: BikeFacts | null;
   problem: PlacedNote | null;
   slips: Slip[];
   /** As it stands in the file. */

@@ -8,15 +8,20 @@ import { unpack } from "./unpack";
 const host = document.getElementById("saddlerule");
 if (host !== null) {
   mountSaddlerule(host, {
-    engineBytes: () => Promise.resolve(unpacked(packedEngine).buffer),
+    packedEngine: () => Promise.resolve(packedBytes(packedEngine)),
     packedLanguages: () =>
-      Promise.resolve(JSON.parse(new TextDecoder().decode(unpacked(packedTexts))) as PackedLanguages),
+      Promise.resolve(
+        JSON.parse(new TextDecoder().decode(unpack(packedBytes(packedTexts)))) as PackedLanguages,
+      ),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },
   });
 }
 
-function unpacked(base64: string): Uint8Array<ArrayBuffer> {
-  return unpack(Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)));
+function packedBytes(base64: string): Uint8Array {
+  const characters = atob(base64);
+  const bytes = new Uint8Array(characters.length);
+  for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i);
+  return bytes;
 }

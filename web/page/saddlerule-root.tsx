@@ -85,7 +85,15 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
           <section class={shows("rack")}>
             <KeptScreen
               seen={screen.name === "rack" || (screen.name === "rider" && wide)}
-              from={[state.unit, state.judged, state.list, state.wants, state.whatIf, state.picked]}
+              from={[
+                state.unit,
+                state.judged,
+                state.list,
+                state.wants,
+                state.whatIf,
+                state.picked,
+                state.printing,
+              ]}
             >
               {() => <TheRack state={state} />}
             </KeptScreen>

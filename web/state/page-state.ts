@@ -16,6 +16,7 @@ import type { ListedEntry, ListRowsAnswer } from "../engine/wire-lists";
 import type { BrakeWish, Confidence, Order, RowsRequest, TypedUnit } from "../engine/wire-requests";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
+import type { Printing } from "./printing";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
 
@@ -152,6 +153,7 @@ export interface PageState {
   desk: DeskState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
+  printing: Printing | null;
   judged: {
     answer: AssessAnswer | null;
     /** The rider it is about: another one may have been taken in hand since. */
@@ -250,6 +252,7 @@ export function firstState(today: string, unit: TypedUnit, language: Language): 
     opening: null,
     desk: emptyDesk,
     rows: firstRows,
+    printing: null,
     judged: { answer: null, about: 1, from: 0, refusal: null },
     whatIf: { open: false, answer: null },
     bike: { detail: null, sideView: null, forecast: null },

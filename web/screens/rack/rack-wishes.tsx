@@ -9,6 +9,7 @@ import { TextField, TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import type { LoadedList, PageState } from "../../state/page-state";
 import { plainNumber, shareOfPercent } from "../../state/request-building";
+import { printingBegun } from "../../state/printing";
 import { wanted, wantsCleared } from "../../state/screen-changes";
 import { byCode } from "../../texts/texts";
 
@@ -27,7 +28,14 @@ function coloursOf(list: LoadedList | null, locale: string): string[] {
 
 type LeftOut = AssessAnswer["left_out_counts"];
 
-export function RackWishes({ state, leftOut }: { state: PageState; leftOut: LeftOut }) {
+interface RackWishesProps {
+  state: PageState;
+  leftOut: LeftOut;
+  /** How many bikes the wishes leave. */
+  shown: number;
+}
+
+export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
   const { texts, figures, change } = usePage();
   const { wants } = state;
   const { loaded } = state.list;
@@ -110,6 +118,9 @@ export function RackWishes({ state, leftOut }: { state: PageState; leftOut: Left
           problem={shareProblem}
           onType={(resalePercent) => change(wanted({ resalePercent }))}
         />
+        <button type="button" class="button wide" onClick={() => change(printingBegun(true))}>
+          {texts.rack.print({ number: shown })}
+        </button>
       </Fold>
       {leftOut.bikes > 0 && <Hidden leftOut={leftOut} />}
     </div>

@@ -14,6 +14,7 @@ import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { beatenBy, rackBikes } from "./rack-bikes";
+import { PaperHead, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
 
@@ -37,6 +38,7 @@ export function TheRack({ state }: { state: PageState }) {
   const { low, high } = scaleOver(heightsOf(state), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
+  usePrinting(state, bikes);
   const setAside = list.loaded?.counts.set_aside ?? 0;
 
   if (bikes.length === 0 && (answer?.left_out_counts.bikes ?? 0) === 0) return <RackEmpty state={state} />;
@@ -45,6 +47,7 @@ export function TheRack({ state }: { state: PageState }) {
       <ScreenHead title={texts.rack.title} aside={<DisplayUnit unit={state.unit} />}>
         {answer === null ? <p>{texts.rack.noReading}</p> : <VerdictCounts answer={answer} />}
         {judged.refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
+        <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
       <div class="inset">
         {answer === null ? (
@@ -57,7 +60,7 @@ export function TheRack({ state }: { state: PageState }) {
           </button>
         ) : (
           <>
-            <RackWishes state={state} leftOut={answer.left_out_counts} />
+            <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
           </>
         )}
@@ -71,7 +74,13 @@ export function TheRack({ state }: { state: PageState }) {
         />
         <div class="rack-rows">
           {window !== null && <WindowBand scale={scale} window={window} />}
-          <LongList label={texts.rack.listLabel} length={bikes.length} itemAt={bikes.at} onNear={near}>
+          <LongList
+            label={texts.rack.listLabel}
+            length={bikes.length}
+            itemAt={bikes.at}
+            onNear={near}
+            whole={state.printing !== null}
+          >
             {(bike) =>
               bike === null ? (
                 <RowRoom />
