@@ -1,4 +1,4 @@
-// The engine as five plain C functions: the only way in and out of the wasm module. Whoever calls them owns nothing; the
+// The engine as five plain C functions, and one of the host's: the only way in and out of the wasm module. Whoever calls them owns nothing; the
 // three buffers (request, file, answer) live inside the engine and are reused from call to call.
 #pragma once
 
@@ -16,6 +16,13 @@ char* saddlerule_file_buffer(size_t length);
 
 /// Answers the request that stands in the buffers. The file buffer is emptied; the answer stays until the next ask.
 void saddlerule_ask(void);
+
+/// What the module asks of its host: to be told how many bytes of a file are read while saddlerule_ask reads one. The
+/// host must not call any function here meanwhile.
+#ifdef __wasm__
+__attribute__((import_module("env"), import_name("saddlerule_progress")))
+#endif
+void saddlerule_progress(size_t done, size_t total);
 
 /// The answer's UTF-8 JSON, without a terminating zero.
 const char* saddlerule_answer(void);

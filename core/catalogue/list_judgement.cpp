@@ -215,4 +215,11 @@ std::size_t set_aside_before(const Catalogue& catalogue, std::size_t number) {
     return static_cast<std::size_t>(found - catalogue.set_aside.begin());
 }
 
+JudgedEntry judged_entry(const Catalogue& catalogue, std::size_t number) {
+    const std::size_t aside = set_aside_before(catalogue, number);
+    if (aside < catalogue.set_aside.size() && catalogue.set_aside[aside].number == number)
+        return {.bike = nullptr, .set_aside = &catalogue.set_aside[aside]};
+    return {.bike = &catalogue.bikes[number - 1 - aside], .set_aside = nullptr};
+}
+
 } // namespace saddlerule

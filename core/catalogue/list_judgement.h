@@ -5,6 +5,7 @@
 #include "core/json/located_json.h"
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 namespace saddlerule {
@@ -25,5 +26,16 @@ std::size_t number_of_bike(const Catalogue& catalogue, std::size_t index);
 
 /// How many of those set aside stand before that number.
 std::size_t set_aside_before(const Catalogue& catalogue, std::size_t number);
+
+/// What was read of an entry: a bike, or why it was set aside.
+struct JudgedEntry {
+    const Bike* bike = nullptr;
+    const SetAside* set_aside = nullptr;
+
+    const std::string& id() const { return bike ? bike->id : set_aside->id; }
+    const std::string& name() const { return bike ? bike->name : set_aside->name; }
+};
+
+JudgedEntry judged_entry(const Catalogue& catalogue, std::size_t number);
 
 } // namespace saddlerule

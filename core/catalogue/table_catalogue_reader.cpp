@@ -59,7 +59,7 @@ public:
 
     /// The entry that says what the row says; json() is what it was read from.
     const JsonValue& write(const std::vector<TableCell>& cells) {
-        json_ = "{";
+        json_.assign(1, '{');
         used_ = 0;
         nameless_.clear();
         for (std::size_t i = 0; i < cells.size(); ++i) {

@@ -179,7 +179,7 @@ public:
     explicit HeadWriter(TableHead& head) : head_(head) {}
 
     void write(const std::vector<RemarkLine>& remarks) {
-        head_.json = "{";
+        head_.json.assign(1, '{');
         for (const RemarkLine& remark : remarks) {
             if (remark.key.empty() && remark.value.empty())
                 continue;

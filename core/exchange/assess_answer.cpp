@@ -151,8 +151,10 @@ void standing_fields(JsonWriter& json, const JudgedBike& judged) {
             field(json, "code", name_of(judged.standing->standing));
             json.key("worth").array_of(judged.standing->worth,
                                        [&](Worth worth) { write_reason(json, worth); });
-            if (judged.beaten_by)
+            if (judged.beaten_by) {
                 field(json, "beaten_by", judged.beaten_by->id);
+                field(json, "beaten_by_name", judged.beaten_by->name);
+            }
         });
     } else {
         json.null();

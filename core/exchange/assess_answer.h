@@ -4,6 +4,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/choice/assessment.h"
 #include "core/exchange/json_writer.h"
+#include "core/exchange/rows_request.h"
 
 #include <optional>
 #include <string>
@@ -17,12 +18,6 @@ namespace saddlerule {
 enum class Detail {
     full,
     brief, ///< without raise list and checks, which are counted
-};
-
-/// Some of the places, counted from 0: a page shows a window of a long rack.
-struct Rows {
-    std::size_t from = 0;
-    std::size_t count = 0;
 };
 
 /// What stands around an assessment in its answer.

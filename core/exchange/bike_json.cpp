@@ -15,20 +15,6 @@ std::string_view name_in(const Names& names, Value value) {
     return {};
 }
 
-void wheel_field(JsonWriter& json, const std::optional<Wheel>& wheel) {
-    json.key("wheel");
-    if (!wheel) {
-        json.null();
-        return;
-    }
-    json.object([&] {
-        field(json, "text", wheel->text());
-        nominal_field(json, "nominal_in", wheel->nominal_inches());
-        field(json, "bead_seat_mm", wheel->bead_seat());
-        field(json, "tyre_mm", wheel->tyre_width());
-    });
-}
-
 void brakes_field(JsonWriter& json, const std::optional<std::vector<Brake>>& brakes) {
     json.key("brakes");
     if (brakes)
@@ -50,6 +36,20 @@ void price_fields(JsonWriter& json, const std::optional<Money>& price) {
     else
         json.null();
     field(json, "currency", price ? std::optional(std::string(price->currency().code())) : std::nullopt);
+}
+
+void wheel_field(JsonWriter& json, const std::optional<Wheel>& wheel) {
+    json.key("wheel");
+    if (!wheel) {
+        json.null();
+        return;
+    }
+    json.object([&] {
+        field(json, "text", wheel->text());
+        nominal_field(json, "nominal_in", wheel->nominal_inches());
+        field(json, "bead_seat_mm", wheel->bead_seat());
+        field(json, "tyre_mm", wheel->tyre_width());
+    });
 }
 
 std::optional<double> nominal_inches(const std::optional<Wheel>& wheel) {

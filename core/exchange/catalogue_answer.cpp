@@ -1,23 +1,10 @@
 #include "core/exchange/catalogue_answer.h"
 
 #include "core/exchange/bike_json.h"
+#include "core/exchange/list_view.h"
 #include "core/exchange/problem_answer.h"
 
 namespace saddlerule {
-namespace {
-
-void summary_field(JsonWriter& json, const Catalogue& catalogue) {
-    json.key("list").object([&] {
-        text_field(json, "title", catalogue.title);
-        field(json, "measured_on", catalogue.measured_on);
-        field(json, "units", unit_name(catalogue.units));
-        text_field(json, "currency", catalogue.currency ? catalogue.currency->code() : std::string_view());
-        field(json, "bikes", catalogue.bikes.size());
-    });
-}
-
-} // namespace
-
 void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
     json.array_of(set_aside, [&](const SetAside& entry) {
         json.object([&] {
@@ -30,12 +17,12 @@ void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
     });
 }
 
-std::string load_answer(const Catalogue& catalogue) {
+std::string load_answer(const KeptList& list) {
     JsonWriter json;
     json.object([&] {
-        summary_field(json, catalogue);
-        field(json, "set_aside", catalogue.set_aside);
-        field(json, "notes", catalogue.notes);
+        list_summary_field(json, list);
+        field(json, "set_aside", list.catalogue.set_aside);
+        field(json, "notes", list.catalogue.notes);
     });
     return json.take();
 }
@@ -49,16 +36,22 @@ std::string load_refusal(const Problem& problem, const std::vector<SetAside>& se
     return json.take();
 }
 
-std::string list_answer(const Catalogue* catalogue) {
-    if (catalogue == nullptr)
-        return R"({"list":null,"bikes":[],"set_aside":[],"notes":[]})";
+std::string list_answer(const KeptList* list, const std::vector<SlipMark>& slips) {
     constexpr std::size_t usual_facts_size = 720;
-    JsonWriter json(catalogue->bikes.size() * usual_facts_size);
+    const KeptList none;
+    const KeptList& shown = list ? *list : none;
+    const Catalogue& catalogue = shown.catalogue;
+    JsonWriter json(catalogue.bikes.size() * usual_facts_size);
     json.object([&] {
-        summary_field(json, *catalogue);
-        json.key("bikes").array_of(catalogue->bikes, [&](const Bike& bike) { write_bike_facts(json, bike); });
-        field(json, "set_aside", catalogue->set_aside);
-        field(json, "notes", catalogue->notes);
+        if (list)
+            list_summary_field(json, *list);
+        else
+            json.key("list").null();
+        list_counts_field(json, shown, slips, std::nullopt);
+        list_offers_field(json, shown);
+        json.key("bikes").array_of(catalogue.bikes, [&](const Bike& bike) { write_bike_facts(json, bike); });
+        field(json, "set_aside", catalogue.set_aside);
+        field(json, "notes", catalogue.notes);
     });
     return json.take();
 }

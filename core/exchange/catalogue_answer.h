@@ -1,8 +1,9 @@
 // The answers to `load` and `list`: what a catalogue holds, what was set aside and what was noticed.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
+#include "core/catalogue/kept_list.h"
 #include "core/exchange/json_writer.h"
+#include "core/keeping/list_slips.h"
 
 #include <string>
 #include <vector>
@@ -11,12 +12,12 @@ namespace saddlerule {
 
 void write(JsonWriter& json, const std::vector<SetAside>& set_aside);
 
-std::string load_answer(const Catalogue& catalogue);
+std::string load_answer(const KeptList& list);
 
 /// A file that was refused as a whole: the error, and what was set aside in it.
 std::string load_refusal(const Problem& problem, const std::vector<SetAside>& set_aside);
 
-/// With the facts of every bike; `catalogue` may be null while none is loaded.
-std::string list_answer(const Catalogue* catalogue);
+/// With the facts of every bike; `list` may be null while none is loaded.
+std::string list_answer(const KeptList* list, const std::vector<SlipMark>& slips);
 
 } // namespace saddlerule

@@ -1,14 +1,13 @@
 #include "core/exchange/engine.h"
 
 #include "core/catalogue/bike_reader.h"
-#include "core/catalogue/catalogue_reader.h"
 #include "core/drawing/side_view.h"
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
-#include "core/exchange/catalogue_answer.h"
 #include "core/exchange/changes_answer.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/judged_question.h"
+#include "core/exchange/list_desk.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
@@ -29,11 +28,31 @@
 namespace saddlerule {
 namespace {
 
-enum class Task { load, list, assess, changes, forecast, side_view, about };
+enum class Task {
+    load,
+    new_list,
+    list,
+    entry,
+    check_entry,
+    edit,
+    assess,
+    changes,
+    forecast,
+    side_view,
+    about,
+};
 
 constexpr WireName<Task> task_names[] = {
-    {"load", Task::load},       {"list", Task::list},         {"assess", Task::assess},
-    {"changes", Task::changes}, {"forecast", Task::forecast}, {"side_view", Task::side_view},
+    {"load", Task::load},
+    {"new_list", Task::new_list},
+    {"list", Task::list},
+    {"entry", Task::entry},
+    {"check_entry", Task::check_entry},
+    {"edit", Task::edit},
+    {"assess", Task::assess},
+    {"changes", Task::changes},
+    {"forecast", Task::forecast},
+    {"side_view", Task::side_view},
     {"about", Task::about},
 };
 
@@ -43,12 +62,9 @@ constexpr WireName<Detail> detail_names[] = {
 };
 
 /// Requests are not lists of bikes, but many may come in one array.
-constexpr JsonLimits request_limits{.depth = 32, .text_length = 2000, .values = 500'000};
+/// Entries of a list come as texts.
+constexpr JsonLimits request_limits{.depth = 32, .text_length = 4 * largest_file, .values = 500'000};
 
-/// A file's bytes, which outlive their request as long as they are the loaded list's text.
-using FileBytes = std::shared_ptr<const std::string>;
-
-const auto possible_place = *ClosedRange<double>::between(0.0, 1e6);
 const auto forecast_months = *ClosedRange<double>::between(1.0, horizon_months);
 
 const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
@@ -57,50 +73,53 @@ const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
     return found == bikes.end() ? nullptr : &*found;
 }
 
-/// `rows`: `{ "from": 0, "count": 60 }`.
-std::optional<Rows> optional_rows(RequestFields& fields) {
-    const JsonValue* value = fields.optional("rows");
-    if (value == nullptr)
-        return std::nullopt;
-    RequestFields row_fields(*value, fields.path_of("rows"));
-    const auto from = row_fields.optional_number("from", possible_place);
-    const auto count = row_fields.optional_number("count", possible_place);
-    row_fields.require(count.has_value(), "count", "a number of rows");
-    if (auto problem = row_fields.finish())
-        fields.report(*std::move(problem));
-    return Rows{static_cast<std::size_t>(from.value_or(0.0)), static_cast<std::size_t>(count.value_or(0.0))};
-}
-
 } // namespace
 
 struct Engine::State {
-    std::optional<KeptList> list;
-    std::unique_ptr<const JudgedQuestion> last; ///< about this list
+    ListDesk desk;
+    std::unique_ptr<const JudgedQuestion> last; ///< about the list on the desk
 
-    std::string answer_one(const JsonValue& request, std::string_view request_text, const FileBytes& file);
-    std::string load(RequestFields& fields, const FileBytes& file);
+    std::string answer_one(const JsonValue& request, std::string_view request_text, const GivenFile& file);
+    std::string answer(Task task, RequestFields& fields, std::string_view request_text,
+                       const GivenFile& file);
     std::string assess(RequestFields& fields, std::string_view request_text);
     std::string changes(RequestFields& fields, std::string_view request_text);
     std::string forecast(RequestFields& fields);
     std::string side_view(RequestFields& fields, std::string_view request_text);
 
-    const Catalogue* loaded() const { return list ? &list->catalogue : nullptr; }
-
-    std::span<const Bike> listed() const {
-        return list ? std::span<const Bike>(list->catalogue.bikes) : std::span<const Bike>();
-    }
+    const Catalogue* loaded() const { return desk.catalogue(); }
+    std::span<const Bike> listed() const { return desk.bikes(); }
 };
 
 std::string Engine::State::answer_one(const JsonValue& request, std::string_view request_text,
-                                      const FileBytes& file) {
+                                      const GivenFile& file) {
     RequestFields fields(request, "");
     const auto task = fields.optional_choice("do", task_names);
-    fields.require(task.has_value(), "do", "one of load, list, assess, changes, forecast, side_view, about");
-    if (!task)
-        return error_answer(*fields.finish());
-    switch (*task) {
+    std::string known;
+    for (const auto& [name, value] : task_names)
+        known += (known.empty() ? "one of " : ", ") + std::string(name);
+    fields.require(task.has_value(), "do", known);
+    return task ? answer(*task, fields, request_text, file) : error_answer(*fields.finish());
+}
+
+std::string Engine::State::answer(Task task, RequestFields& fields, std::string_view request_text,
+                                  const GivenFile& file) {
+    switch (task) {
     case Task::load:
-        return load(fields, file);
+        last.reset(); // makes room; the list itself stays until the new one is read
+        return desk.load(fields, file);
+    case Task::new_list:
+        last.reset();
+        return desk.new_list(fields, request_text);
+    case Task::list:
+        return desk.list(fields);
+    case Task::entry:
+        return desk.entry(fields);
+    case Task::check_entry:
+        return desk.check_entry(fields);
+    case Task::edit:
+        last.reset();
+        return desk.edit(fields, request_text);
     case Task::assess:
         return assess(fields, request_text);
     case Task::changes:
@@ -109,25 +128,12 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
         return forecast(fields);
     case Task::side_view:
         return side_view(fields, request_text);
-    case Task::list:
     case Task::about:
         break;
     }
     if (auto problem = fields.finish())
         return error_answer(*problem);
-    return *task == Task::list ? list_answer(loaded()) : about_answer();
-}
-
-std::string Engine::State::load(RequestFields& fields, const FileBytes& file) {
-    if (auto problem = fields.finish())
-        return error_answer(*problem);
-    last.reset(); // makes room; the list itself stays until the new one is read
-    std::vector<SetAside> refused;
-    auto read = read_catalogue(file, &refused);
-    if (!read)
-        return load_refusal(read.problem(), refused);
-    list = std::move(read).value();
-    return load_answer(list->catalogue);
+    return about_answer();
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
@@ -196,7 +202,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
 Engine::Engine() : state_(std::make_unique<State>()) {}
 Engine::~Engine() = default;
 
-std::string Engine::answer(std::string_view request, std::string file) {
+std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress) {
     if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
         return error_answer({.code = ProblemCode::request_not_utf8,
                              .figures = {{"byte", std::to_string(ill_formed + 1)}},
@@ -205,14 +211,15 @@ std::string Engine::answer(std::string_view request, std::string file) {
     const auto read = read_json(request, request_limits);
     if (!read)
         return error_answer(read.problem());
-    const auto bytes = std::make_shared<const std::string>(std::move(file));
+    const GivenFile given{.bytes = std::make_shared<const std::string>(std::move(file)),
+                          .progress = progress};
     if (read->kind != JsonValue::Kind::array)
-        return state_->answer_one(*read, request, bytes);
+        return state_->answer_one(*read, request, given);
     std::string answers = "[";
     for (const JsonValue& one : read->items) {
         if (answers.size() > 1)
             answers += ',';
-        answers += state_->answer_one(one, request, bytes);
+        answers += state_->answer_one(one, request, given);
     }
     return answers + ']';
 }

@@ -2,6 +2,8 @@
 // last.
 #pragma once
 
+#include "core/catalogue/reading_progress.h"
+
 #include <memory>
 #include <string>
 #include <string_view>
@@ -19,7 +21,8 @@ public:
 
     /// `request`: a JSON object, UTF-8, or an array of them (answered by an array, in order).
     /// `file`: the bytes of a catalogue file, for `load`; empty otherwise. The list keeps them.
-    std::string answer(std::string_view request, std::string file = {});
+    /// `progress`: told now and then how much of the file has been read.
+    std::string answer(std::string_view request, std::string file = {}, const ReadingProgress& progress = {});
 
 private:
     struct State;

@@ -38,6 +38,13 @@ JsonWriter& JsonWriter::key(std::string_view name) {
     return *this;
 }
 
+JsonWriter& JsonWriter::any_key(std::string_view utf8) {
+    text(utf8);
+    text_ += ':';
+    first_ = true;
+    return *this;
+}
+
 void JsonWriter::null() {
     raw("null");
 }

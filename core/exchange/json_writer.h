@@ -50,6 +50,8 @@ public:
 
     /// The name of the next value. Names are plain ASCII identifiers of the interface.
     JsonWriter& key(std::string_view name);
+    /// The same for a name that comes from a file, of whatever characters.
+    JsonWriter& any_key(std::string_view utf8);
 
     void null();
     void flag(bool value);

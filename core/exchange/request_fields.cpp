@@ -23,6 +23,12 @@ const JsonValue* RequestFields::optional(std::string_view name) {
     return &member->value;
 }
 
+bool RequestFields::given_as_null(std::string_view name) {
+    known_.emplace_back(name);
+    const JsonMember* member = object_.find(name);
+    return member && member->value.kind == JsonValue::Kind::null;
+}
+
 std::optional<std::string> RequestFields::optional_text(std::string_view name) {
     const JsonValue* value = optional(name);
     if (!value)

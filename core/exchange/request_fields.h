@@ -50,6 +50,9 @@ public:
     /// Absent and null are the same: not given.
     const JsonValue* optional(std::string_view name);
 
+    /// Where that makes a difference: null takes something out.
+    bool given_as_null(std::string_view name);
+
     std::optional<std::string> optional_text(std::string_view name);
     std::optional<std::vector<std::string>> optional_texts(std::string_view name);
     std::optional<double> optional_number(std::string_view name, ClosedRange<double> allowed);

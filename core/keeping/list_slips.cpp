@@ -1,0 +1,345 @@
+#include "core/keeping/list_slips.h"
+
+#include "core/catalogue/list_judgement.h"
+#include "core/keeping/slip_limits.h"
+#include "core/outcomes/figure_text.h"
+#include "core/typed_text/length_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+#include <utility>
+
+namespace saddlerule {
+namespace {
+
+using Kind = JsonValue::Kind;
+
+constexpr std::size_t lowest = 0; ///< in usual_lengths
+constexpr std::size_t highest = 1;
+constexpr std::size_t standover = 2;
+constexpr std::size_t lengths = usual_lengths.size();
+
+constexpr std::array typed_units{LengthUnit::millimetre, LengthUnit::centimetre, LengthUnit::inch};
+
+bool is_usual(const UsualLength& usual, Length length, const std::optional<Wheel>& wheel) {
+    if (length < usual.low || length > usual.high)
+        return false;
+    if (!wheel)
+        return true;
+    const double diameters = length / (wheel->rolling_radius() * 2.0);
+    return diameters >= usual.low_by_wheel && diameters <= usual.high_by_wheel;
+}
+
+bool all_usual(const Bike& bike) {
+    return std::all_of(usual_lengths.begin(), usual_lengths.end(), [&](const UsualLength& usual) {
+        const auto& length = bike.*usual.member;
+        return !length || is_usual(usual, *length, bike.wheel);
+    });
+}
+
+std::optional<Length> span_of(const Bike& bike) {
+    if (!bike.saddle_lowest || !bike.saddle_highest)
+        return std::nullopt;
+    return *bike.saddle_highest - *bike.saddle_lowest;
+}
+
+bool is_odd(Length span) {
+    return span < narrowest_span || span > widest_span;
+}
+
+bool says_id_is_taken(const Problem* problem) {
+    return problem && (problem->code == ProblemCode::bike_id_taken ||
+                       problem->code == ProblemCode::bike_id_taken_in_row ||
+                       problem->code == ProblemCode::bike_id_given_twice);
+}
+
+/// A length as it was written.
+struct Figure {
+    bool given = false;
+    bool bare = false;
+    double number = 0.0;   ///< of a bare one
+    std::string_view text; ///< what was written, without quotes
+    Length length;         ///< as the list has it read
+
+    Length in(LengthUnit unit) const { return bare ? length_of(number, unit) : length; }
+};
+
+/// The lengths of one entry, and what their bare figures may count in.
+class EntryFigures {
+public:
+    using Units = std::array<std::optional<LengthUnit>, lengths>;
+
+    EntryFigures(const JsonValue& entry, std::string_view source, const ReadingFacts& facts)
+        : unit_(facts.units.value_or(LengthUnit::centimetre)) {
+        if (const JsonMember* wheel = entry.find("wheel"); wheel && wheel->value.kind == Kind::text)
+            wheel_ = Wheel::from_text(wheel->value.text);
+        for (std::size_t i = 0; i < lengths; ++i) {
+            if (const JsonMember* member = entry.find(usual_lengths[i].field))
+                figures_[i] = read(member->value, source);
+        }
+    }
+
+    const Figure& operator[](std::size_t i) const { return figures_[i]; }
+    LengthUnit unit() const { return unit_; }
+
+    /// For each bare figure that is unusual in the list's unit, and usual in one other only, that unit. What may
+    /// count in either goes with the saddle: who measured that in inches measured the frame in inches.
+    Units other_units() const {
+        Units units;
+        for (std::size_t i = 0; i < lengths; ++i) {
+            if (figures_[i].bare && !usual_in(i, unit_))
+                units[i] = only_other_unit(i);
+        }
+        const auto of_saddle = units[lowest] ? units[lowest] : units[highest];
+        for (std::size_t i = 0; of_saddle && i < lengths; ++i) {
+            if (!units[i] && figures_[i].bare && usual_in(i, *of_saddle))
+                units[i] = of_saddle;
+        }
+        if (units[standover] && figures_[highest].given &&
+            figures_[standover].in(*units[standover]) > in_unit_or(units, highest))
+            units[standover].reset(); // nobody stands over a tube above the saddle
+        if (contradictory(units))
+            return {};
+        return units;
+    }
+
+    /// The one figure of the saddle with the one unit that gives an ordinary span.
+    std::optional<std::pair<std::size_t, LengthUnit>> unit_for_ordinary_span() const {
+        std::optional<std::pair<std::size_t, LengthUnit>> found;
+        for (const std::size_t i : {lowest, highest}) {
+            for (const LengthUnit other : typed_units) {
+                Units units;
+                units[i] = other;
+                const Length span = in_unit_or(units, highest) - in_unit_or(units, lowest);
+                if (other == unit_ || !figures_[i].bare || !usual_in(i, other) || is_odd(span))
+                    continue;
+                if (found)
+                    return std::nullopt;
+                found.emplace(i, other);
+            }
+        }
+        return found;
+    }
+
+private:
+    Figure read(const JsonValue& value, std::string_view source) const {
+        if (value.kind == Kind::number) {
+            return {.given = true,
+                    .bare = true,
+                    .number = value.number,
+                    .text = source.substr(value.begin, value.end - value.begin),
+                    .length = length_of(value.number, unit_)};
+        }
+        if (value.kind != Kind::text)
+            return {};
+        const auto in_millimetres = read_length(value.text, LengthUnit::millimetre);
+        const auto in_list = read_length(value.text, unit_);
+        const auto in_inches = read_length(value.text, LengthUnit::inch);
+        if (!in_list || !in_millimetres || !in_inches)
+            return {};
+        return {.given = true,
+                .bare = *in_millimetres != *in_inches,
+                .number = in_millimetres->in_millimetres(),
+                .text = source.substr(value.begin + 1, value.end - value.begin - 2),
+                .length = *in_list};
+    }
+
+    bool usual_in(std::size_t i, LengthUnit unit) const {
+        return is_usual(usual_lengths[i], figures_[i].in(unit), wheel_);
+    }
+
+    Length in_unit_or(const Units& units, std::size_t i) const {
+        return figures_[i].in(units[i].value_or(unit_));
+    }
+
+    std::optional<LengthUnit> only_other_unit(std::size_t i) const {
+        std::optional<LengthUnit> only;
+        for (const LengthUnit unit : typed_units) {
+            if (unit == unit_ || !usual_in(i, unit))
+                continue;
+            if (only)
+                return std::nullopt;
+            only = unit;
+        }
+        return only;
+    }
+
+    bool contradictory(const Units& units) const {
+        return figures_[lowest].given && figures_[highest].given &&
+               in_unit_or(units, highest) < in_unit_or(units, lowest);
+    }
+
+    std::array<Figure, lengths> figures_;
+    std::optional<Wheel> wheel_;
+    LengthUnit unit_;
+};
+
+bool any(const EntryFigures::Units& units) {
+    return std::any_of(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); });
+}
+
+std::string with_unit(const Figure& figure, LengthUnit unit) {
+    return std::string(figure.text) + ' ' + std::string(unit_name(unit));
+}
+
+Slip slip(ProblemCode code, std::string_view where, std::vector<std::pair<std::string, std::string>> figures,
+          std::vector<FieldCell> repair = {}) {
+    return {.problem = {.code = code,
+                        .figures = std::move(figures),
+                        .where = std::string(where),
+                        .position = {},
+                        .cell = {}},
+            .repair = std::move(repair)};
+}
+
+Slip unit_slip(const EntryFigures& figures, const EntryFigures::Units& units) {
+    std::vector<FieldCell> repair;
+    for (std::size_t i = 0; i < lengths; ++i) {
+        if (units[i])
+            repair.push_back({std::string(usual_lengths[i].field), with_unit(figures[i], *units[i])});
+    }
+    const std::string field = repair.front().name;
+    const auto first = static_cast<std::size_t>(
+        std::find_if(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); }) -
+        units.begin());
+    return slip(ProblemCode::slip_unit, field,
+                {{"field", field},
+                 {"value", figures[first].bare ? with_unit(figures[first], figures.unit()) : std::string()},
+                 {"meant", repair.front().cell},
+                 {"count", std::to_string(repair.size())}},
+                std::move(repair));
+}
+
+constexpr Length beyond_all = Length::metres(1000.0);
+
+} // namespace
+
+std::vector<SlipMark> SlipFinder::find() {
+    std::vector<SlipMark> marks;
+    for (std::size_t number = 1; number <= list_.entries.size(); ++number) {
+        const SlipQuestion entry = question(number);
+        if (entry.bike) {
+            const auto span = span_of(*entry.bike);
+            if (all_usual(*entry.bike) && !(span && is_odd(*span)) && !distance_from_others(entry))
+                continue;
+        }
+        unsigned kinds = 0;
+        for (const Slip& slip : slips_of(entry))
+            kinds |= 1U << slip_kind(slip.problem.code);
+        if (kinds != 0)
+            marks.push_back({static_cast<std::uint32_t>(number), static_cast<std::uint8_t>(kinds)});
+    }
+    return marks;
+}
+
+SlipQuestion SlipFinder::question(std::size_t number) const {
+    const JudgedEntry entry = judged_entry(list_.catalogue, number);
+    return {.source = list_.entries[number - 1].source,
+            .bike = entry.bike,
+            .problem = entry.set_aside ? &entry.set_aside->problem : nullptr,
+            .replaced = entry.bike};
+}
+
+std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
+    std::vector<Slip> slips;
+    const auto value = read_entry(entry.source);
+    if (!value || value->kind != Kind::object)
+        return slips;
+    const CellContext cells = cell_context(list_.facts);
+    const EntryFigures figures(*value, entry.source, list_.facts);
+    const bool length_at_fault =
+        entry.problem && (entry.problem->code == ProblemCode::bike_figure_out_of_range ||
+                          entry.problem->code == ProblemCode::bike_highest_below_lowest);
+    EntryFigures::Units units;
+    if (entry.bike || length_at_fault || says_id_is_taken(entry.problem))
+        units = figures.other_units();
+    if (any(units))
+        slips.push_back(unit_slip(figures, units));
+    if (says_id_is_taken(entry.problem)) {
+        const std::string id = cell_of(*value, entry.source, "id", cells);
+        std::string free = free_ids_.like(id);
+        slips.push_back(slip(ProblemCode::slip_id_taken, "id", {{"id", excerpt(id)}, {"free", excerpt(free)}},
+                             {{"id", free}}));
+    }
+    if (units[lowest] || units[highest])
+        return slips; // once they are right, the rest can be looked at
+    if (entry.problem && entry.problem->code == ProblemCode::bike_highest_below_lowest) {
+        std::string low = cell_of(*value, entry.source, "saddle_lowest", cells);
+        std::string high = cell_of(*value, entry.source, "saddle_highest", cells);
+        slips.push_back(slip(ProblemCode::slip_swapped, "saddle_lowest",
+                             {{"lowest", length_figure(figures[lowest].length, figures.unit())},
+                              {"highest", length_figure(figures[highest].length, figures.unit())}},
+                             {{"saddle_lowest", std::move(high)}, {"saddle_highest", std::move(low)}}));
+    }
+    if (!entry.bike)
+        return slips;
+    const auto span = span_of(*entry.bike);
+    if (span && *span < narrowest_span) {
+        slips.push_back(slip(ProblemCode::slip_span_narrow, "saddle_highest",
+                             {{"span", length_figure(*span, figures.unit())},
+                              {"limit", length_figure(narrowest_span, figures.unit())}},
+                             {{"saddle_highest", {}}}));
+    } else if (span && *span > widest_span) {
+        slips.push_back(slip(ProblemCode::slip_span_wide, "saddle_highest",
+                             {{"span", length_figure(*span, figures.unit())},
+                              {"limit", length_figure(widest_span, figures.unit())}}));
+        if (const auto other = figures.unit_for_ordinary_span()) {
+            slips.back().repair = {{std::string(usual_lengths[other->first].field),
+                                    with_unit(figures[other->first], other->second)}};
+        }
+    }
+    if (const auto distance = distance_from_others(entry)) {
+        slips.push_back(slip(ProblemCode::slip_unlike_others, "saddle_lowest",
+                             {{"value", length_figure(*entry.bike->saddle_lowest, figures.unit())},
+                              {"distance", length_figure(*distance, figures.unit())},
+                              {"wheel", figure_text(*entry.bike->wheel->nominal_inches())}}));
+    }
+    return slips;
+}
+
+std::optional<Length> SlipFinder::distance_from_others(const SlipQuestion& entry) {
+    const auto peer_of = [](const Bike& bike) -> std::optional<Peer> {
+        if (!bike.wheel || !bike.wheel->nominal_inches() || !bike.saddle_lowest)
+            return std::nullopt;
+        return Peer{*bike.wheel->nominal_inches(), bike.kind, *bike.saddle_lowest};
+    };
+    const auto of_list = [&](const Bike& bike) {
+        const auto peer = peer_of(bike);
+        return peer && is_usual(usual_lengths[lowest], peer->lowest, bike.wheel) ? peer : std::nullopt;
+    };
+    if (peers_.empty()) {
+        for (const Bike& bike : list_.catalogue.bikes) {
+            if (const auto peer = of_list(bike))
+                peers_.push_back(*peer);
+        }
+        std::sort(peers_.begin(), peers_.end());
+    }
+    const auto peer = peer_of(*entry.bike);
+    if (!peer)
+        return std::nullopt;
+    const auto first =
+        std::lower_bound(peers_.begin(), peers_.end(), Peer{peer->inches, peer->kind, Length()});
+    const auto last = std::lower_bound(first, peers_.end(), Peer{peer->inches, peer->kind, beyond_all});
+    auto not_counted = entry.replaced ? of_list(*entry.replaced) : std::nullopt;
+    if (not_counted && !std::binary_search(first, last, *not_counted))
+        not_counted.reset();
+    const std::ptrdiff_t others = last - first - (not_counted ? 1 : 0);
+    // The nearest is next to its place in the order; one of those there may not count.
+    const auto place = std::lower_bound(first, last, *peer);
+    Length nearest = beyond_all;
+    for (auto other = place - std::min<std::ptrdiff_t>(2, place - first);
+         other != place + std::min<std::ptrdiff_t>(2, last - place); ++other) {
+        if (not_counted == *other)
+            not_counted.reset();
+        else
+            nearest = std::min(
+                nearest, Length::millimetres(std::abs((other->lowest - peer->lowest).in_millimetres())));
+    }
+    if (others < fewest_others || nearest <= farthest_from_others)
+        return std::nullopt;
+    return nearest;
+}
+
+} // namespace saddlerule
