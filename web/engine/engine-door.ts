@@ -54,6 +54,7 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
   let opening: Promise<OwnEngine> | null = null;
   let history: Step[] = [];
   let turn: Promise<unknown> = Promise.resolve();
+  let over = false;
 
   async function openWithHistory(): Promise<OwnEngine> {
     const engine = await open();
@@ -63,6 +64,7 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
 
   const answer: Engine["ask"] = async (request, file, onProgress) => {
     try {
+      if (over) throw new Error("the engine was ended");
       opening ??= openWithHistory();
       const engine = await opening;
       const answered = await engine.ask(request, file, onProgress);
@@ -75,6 +77,7 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
   };
 
   function end(): void {
+    over = true;
     void opening?.then((engine) => {
       engine.end();
     });

@@ -1,7 +1,6 @@
 // Opening engines: in a worker of their own, so that the page stays free, or on the page where no worker is to be had.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
 import { compileEngine } from "./compile-engine";
-import { withRows } from "./rows-of-whole-list";
 import { startThread } from "./thread";
 import type { OnProgress } from "./thread";
 import type { Asked } from "./worker-messages";
@@ -24,11 +23,11 @@ export function engineOpener(packedEngine: () => Promise<Uint8Array>): EngineOpe
   let threadsServe = true;
 
   async function onPage(): Promise<OwnEngine> {
-    const { ask } = await openEngine(await (compiling ??= packedEngine().then(compileEngine)));
+    const engine = await openEngine(await (compiling ??= packedEngine().then(compileEngine)));
     return {
       ask: (request, file, onProgress) =>
         new Promise((resolve) => {
-          resolve(withRows(ask)(request, file, onProgress));
+          resolve(engine.ask(request, file, onProgress) as object);
         }),
       end: () => undefined,
     };

@@ -1,7 +1,6 @@
 // The engine's own thread: the script of a worker, which build.mjs puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
 import { compileEngine } from "./compile-engine";
-import { withRows } from "./rows-of-whole-list";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
 /** Milliseconds: often enough for a bar that moves, seldom enough for the page to stay free. */
@@ -16,13 +15,12 @@ function say(message: FromThread): void {
 function answered(request: Asked, file: Uint8Array | undefined): object {
   if (engine === null) throw new Error("asked before it was opened");
   let last = performance.now();
-  const { ask } = engine;
-  return withRows(ask)(request, file, (done, total) => {
+  return engine.ask(request, file, (done, total) => {
     const now = performance.now();
     if (now - last < progressEvery) return;
     last = now;
     say({ progress: { done, total } });
-  });
+  }) as object;
 }
 
 async function reply(message: ToThread): Promise<FromThread> {

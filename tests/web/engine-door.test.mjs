@@ -1,0 +1,151 @@
+// The door to the engine: one thing at a time, a fresh engine with the same list after a breakdown, a second one beside it.
+// The engines here are stand-ins that hold a list of words.
+
+import assert from "node:assert/strict";
+import test from "node:test";
+import { pageModule } from "../support/page-module.mjs";
+
+const { engineDoor } = await pageModule("engine/engine-door.ts");
+const { latestWins } = await pageModule("engine/latest-wins.ts");
+
+const bytes = (text) => new TextEncoder().encode(text);
+const noStop = () => new AbortController().signal;
+
+/** Engines that are opened one after the other; each knows whether it was ended. */
+function workshop() {
+  const made = [];
+  const open = async () => {
+    let list = [];
+    const engine = {
+      ended: false,
+      busy: 0,
+      asked: [],
+      async ask(request, file) {
+        assert.equal(++engine.busy, 1, "asked before it had answered");
+        engine.asked.push(request.do);
+        await new Promise((resolve) => setTimeout(resolve, 1));
+        --engine.busy;
+        if (engine.ended) throw new Error("ended");
+        switch (request.do) {
+          case "load":
+            if (file.length === 0) return { error: { code: "file_empty" } };
+            list = new TextDecoder().decode(file).split(" ");
+            return { bikes: list.length };
+          case "edit":
+            list = [...list, ...request.changes];
+            return { undo: [] };
+          case "break":
+            throw new Error("out of memory");
+          default:
+            return { list };
+        }
+      },
+      end() {
+        engine.ended = true;
+      },
+    };
+    made.push(engine);
+    return engine;
+  };
+  return { made, open };
+}
+
+test("an engine is opened when it is first asked, and asked one thing at a time", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  assert.equal(made.length, 0);
+  const load = door.ask({ do: "load" }, bytes("a b"));
+  const answers = await Promise.all([load, door.ask({ do: "list" }), door.ask({ do: "list" })]);
+  assert.deepEqual(answers, [{ bikes: 2 }, { list: ["a", "b"] }, { list: ["a", "b"] }]);
+  assert.equal(made.length, 1);
+});
+
+test("what breaks an engine is refused, and the next engine has the list, edits included", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("old"));
+  await door.ask({ do: "load" }, bytes("a b"));
+  await door.ask({ do: "edit", changes: ["c"] });
+  await door.ask({ do: "edit", changes: ["d", "e"] });
+  const broken = door.ask({ do: "break" });
+  const innocent = door.ask({ do: "list" });
+  const { error } = await broken;
+  assert.equal(error.code, "internal");
+  assert.equal(error.figures.what, "out of memory");
+  assert.deepEqual((await innocent).list, ["a", "b", "c", "d", "e"]);
+  assert.equal(made.length, 2);
+  assert.deepEqual(made[1].asked, ["load", "edit", "list"], "edits in a row are told as one");
+});
+
+test("a file that is refused is not told to the next engine", async () => {
+  const { open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("a"));
+  assert.equal((await door.ask({ do: "load" }, bytes(""))).error.code, "file_empty");
+  await door.ask({ do: "break" });
+  assert.deepEqual((await door.ask({ do: "list" })).list, ["a"]);
+});
+
+test("a second engine takes the place of the first, which answers what it was asked and is ended", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("old"));
+  let meanwhile;
+  await door.beside(async (second) => {
+    await second.ask({ do: "load" }, bytes("new"));
+    meanwhile = door.ask({ do: "list" });
+    return true;
+  }, noStop());
+  assert.deepEqual((await door.ask({ do: "list" })).list, ["new"]);
+  assert.deepEqual((await meanwhile).list, ["old"]);
+  await new Promise((resolve) => setTimeout(resolve, 5));
+  assert.deepEqual(
+    made.map(({ ended }) => ended),
+    [true, false],
+  );
+});
+
+test("a second engine that is not wanted is ended, and the first goes on", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("old"));
+  await door.beside(async (second) => {
+    await second.ask({ do: "load" }, bytes("new"));
+    return false;
+  }, noStop());
+  assert.deepEqual((await door.ask({ do: "list" })).list, ["old"]);
+  assert.deepEqual(
+    made.map(({ ended }) => ended),
+    [false, true],
+  );
+});
+
+test("stopped in the middle, a second engine is ended at once and takes nobody's place", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("old"));
+  const stopping = new AbortController();
+  await door.beside(async (second) => {
+    const loading = second.ask({ do: "load" }, bytes("new"));
+    await new Promise((resolve) => setTimeout(resolve));
+    stopping.abort();
+    assert.equal((await loading).error.code, "internal");
+    return true;
+  }, stopping.signal);
+  assert.equal(made[1].ended, true);
+  assert.deepEqual((await door.ask({ do: "list" })).list, ["old"]);
+});
+
+test("of the questions that come up while one is being answered only the newest is asked", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  const delivered = [];
+  const ask = latestWins(
+    (question) => door.ask({ do: question }),
+    (_, question) => delivered.push(question),
+  );
+  for (const question of ["one", "two", "three", "four"]) ask(question);
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  assert.deepEqual(made[0].asked, ["one", "four"]);
+  assert.deepEqual(delivered, ["four"]);
+});
