@@ -3,7 +3,13 @@
 
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";
-import { goTo, launchBrowser, openPage, pageAddress, screens } from "../support/open-page.mjs";
+import {
+  goTo,
+  launchBrowser,
+  openPage,
+  pageAddress,
+  screens,
+} from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -14,7 +20,8 @@ const now = "2026-11-25T10:00:00";
 async function openAt(options = {}) {
   const opened = await openPage(browser, screens.phone, { now });
   await opened.page.getByRole("radio", { name: "centimetres" }).check();
-  if (options.inseam !== null) await typeInseam(opened.page, options.inseam ?? "49.5");
+  if (options.inseam !== null)
+    await typeInseam(opened.page, options.inseam ?? "49.5");
   return opened;
 }
 
@@ -22,11 +29,14 @@ async function typeInseam(page, figure) {
   await page.getByRole("textbox", { name: "Inside leg" }).fill(figure);
 }
 
-const inseamOn = (page) => page.getByRole("textbox", { name: "Inside leg" }).inputValue();
+const inseamOn = (page) =>
+  page.getByRole("textbox", { name: "Inside leg" }).inputValue();
 
 async function keepOnDevice(page, on = true) {
   await goTo(page, "Keep");
-  await page.getByRole("checkbox", { name: "Keep on this device" }).setChecked(on);
+  await page
+    .getByRole("checkbox", { name: "Keep on this device" })
+    .setChecked(on);
   if (on) await page.getByText("Kept as you type.").waitFor();
 }
 
@@ -71,7 +81,8 @@ function record(page, replacement) {
           const kept = transaction.objectStore("kept");
           const found = kept.get("record");
           found.onsuccess = () => {
-            if (replacement !== undefined) kept.put({ ...found.result, value: replacement }, "record");
+            if (replacement !== undefined)
+              kept.put({ ...found.result, value: replacement }, "record");
           };
           transaction.oncomplete = () => {
             database.close();
@@ -88,7 +99,9 @@ test("nothing is stored before somebody asks for it, however much is typed", asy
   await page.getByRole("button", { name: "Add a rider" }).click();
   await typeInseam(page, "58");
   await goTo(page, "Keep");
-  await page.getByText("Off: when you close this page, all is forgotten.").waitFor();
+  await page
+    .getByText("Off: when you close this page, all is forgotten.")
+    .waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await reload(page);
@@ -120,20 +133,34 @@ test("switched on, riders, readings, wishes and taped bikes survive the page; sw
   assert.equal(await inseamOn(page), "58");
   await page.getByRole("radio", { name: "Rider 1" }).check();
   assert.equal(await inseamOn(page), "49.5");
-  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
+  assert.ok(
+    await page
+      .getByRole("radio", { name: "Rides with confidence" })
+      .isChecked(),
+  );
   await goTo(page, "Rack");
   const rack = page.getByRole("list", { name: "Bikes, best first" });
   await rack.getByRole("heading", { name: "Taped bike 1" }).waitFor();
   await page.getByText("Filter and order").click();
-  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
+  assert.equal(
+    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
+    "",
+  );
   await page.getByRole("radio", { name: "Wim" }).check();
-  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "90");
+  assert.equal(
+    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
+    "90",
+  );
 
   await keepOnDevice(page, false);
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await goTo(page, "Rider");
-  assert.equal(await inseamOn(page), "58", "what stands on the page stays there");
+  assert.equal(
+    await inseamOn(page),
+    "58",
+    "what stands on the page stays there",
+  );
   await reload(page);
   assert.equal(await inseamOn(page), "");
   assert.deepEqual(faults, []);
@@ -147,8 +174,13 @@ test("a reading of another day is an earlier one, and there is room for one of t
   await reload(page);
   assert.equal(await inseamOn(page), "");
   await page.getByText("Earlier readings").click();
-  assert.equal(await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(), "49.5");
-  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  assert.equal(
+    await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(),
+    "49.5",
+  );
+  await page
+    .getByRole("heading", { name: "Saddle height to look for" })
+    .waitFor();
   await close();
 });
 
@@ -156,7 +188,11 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
   const { page, faults, close } = await openAt();
   await page.getByRole("button", { name: "Add a rider" }).click();
   await keepOnDevice(page);
-  await page.getByText(/This wipes: 2 riders with readings and wishes and what this browser keeps/).waitFor();
+  await page
+    .getByText(
+      /This wipes: 2 riders with readings and wishes and what this browser keeps/,
+    )
+    .waitFor();
   await page.getByRole("button", { name: "Wipe everything" }).click();
   await page.getByRole("button", { name: "No, keep it" }).click();
   await page.getByRole("button", { name: "Wipe everything" }).click();
@@ -168,7 +204,9 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
   assert.equal(await inseamOn(page), "");
   assert.equal(await page.getByRole("radio", { name: "Rider 2" }).count(), 0);
   await typeInseam(page, "52");
-  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await page
+    .getByRole("heading", { name: "Saddle height to look for" })
+    .waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   assert.deepEqual(faults, []);
@@ -176,9 +214,15 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
 });
 
 const unreadable = {
-  "is damaged": [{ version: 1, riders: "none" }, /cannot be read\. It is left as it is/],
+  "is damaged": [
+    { version: 1, riders: "none" },
+    /cannot be read\. It is left as it is/,
+  ],
   "is no record at all": ["nonsense", /cannot be read\. It is left as it is/],
-  "was kept by a newer page": [{ version: 2, brood: [] }, /A newer Saddlerule kept something/],
+  "was kept by a newer page": [
+    { version: 2, brood: [] },
+    /A newer Saddlerule kept something/,
+  ],
 };
 
 for (const [what, [value, sentence]] of Object.entries(unreadable)) {
@@ -189,7 +233,9 @@ for (const [what, [value, sentence]] of Object.entries(unreadable)) {
     await reload(page);
     await page.getByRole("alert").getByText(sentence).waitFor();
     await typeInseam(page, "60");
-    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+    await page
+      .getByRole("heading", { name: "Saddle height to look for" })
+      .waitFor();
     await written(page);
     assert.deepEqual((await record(page)).value, value);
 
@@ -210,7 +256,10 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
   await page.evaluate(() => {
     // As the standard has it: what finds no room takes its whole transaction with it.
     const { put } = IDBObjectStore.prototype;
-    const error = Object.getOwnPropertyDescriptor(IDBTransaction.prototype, "error");
+    const error = Object.getOwnPropertyDescriptor(
+      IDBTransaction.prototype,
+      "error",
+    );
     IDBObjectStore.prototype.put = function () {
       this.transaction.abort();
     };
@@ -225,11 +274,17 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
   });
   await goTo(page, "Rider");
   await typeInseam(page, "60");
-  await page.getByRole("alert").getByText(/no room left on this device/).waitFor();
+  await page
+    .getByRole("alert")
+    .getByText(/no room left on this device/)
+    .waitFor();
   assert.deepEqual(await record(page), before);
   await page.evaluate(() => window.makeRoom());
   await typeInseam(page, "61");
-  await page.getByRole("alert").getByText(/no room left/).waitFor({ state: "hidden" });
+  await page
+    .getByRole("alert")
+    .getByText(/no room left/)
+    .waitFor({ state: "hidden" });
   await reload(page);
   assert.equal(await inseamOn(page), "61");
   assert.deepEqual(faults, []);
@@ -268,7 +323,9 @@ for (const [what, [stub, sentence]] of Object.entries(refusals)) {
     await page.getByText(sentence).waitFor();
     await goTo(page, "Rider");
     await typeInseam(page, "49.5");
-    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+    await page
+      .getByRole("heading", { name: "Saddle height to look for" })
+      .waitFor();
     assert.deepEqual(faults, []);
     await close();
   });
@@ -282,7 +339,9 @@ test("of two tabs the one that somebody comes back to follows the other", async 
   await typeInseam(tab, "60");
   await written(tab);
   await goTo(page, "Rider");
-  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+  await page.evaluate(() =>
+    document.dispatchEvent(new Event("visibilitychange")),
+  );
   await page.waitForTimeout(500);
   assert.equal(await inseamOn(page), "60");
   await close();
@@ -296,12 +355,17 @@ test("two tabs that are typed in at once keep apart until somebody chooses", asy
   await written(tab);
   await goTo(page, "Rider");
   await typeInseam(page, "70");
-  await page.getByRole("alert").getByText(/changed in another tab/).waitFor();
+  await page
+    .getByRole("alert")
+    .getByText(/changed in another tab/)
+    .waitFor();
   assert.equal(await inseamOn(page), "70");
   assert.match(JSON.stringify((await record(page)).value), /"60"/);
 
   await page.getByRole("button", { name: "See Keep" }).click();
-  await page.getByRole("button", { name: "Take what is kept on the device" }).click();
+  await page
+    .getByRole("button", { name: "Take what is kept on the device" })
+    .click();
   await page.getByText("Kept as you type.").waitFor();
   await goTo(page, "Rider");
   assert.equal(await inseamOn(page), "60");
@@ -325,7 +389,10 @@ test("what was switched off in one tab is not brought back by another", async ()
   await keepOnDevice(page, false);
   await written(page);
   await typeInseam(tab, "60");
-  await tab.getByRole("alert").getByText(/keeping was switched off/).waitFor();
+  await tab
+    .getByRole("alert")
+    .getByText(/keeping was switched off/)
+    .waitFor();
   await written(tab);
   assert.deepEqual(await traces(tab), noTraces);
   assert.equal(await inseamOn(tab), "60");

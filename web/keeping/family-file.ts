@@ -1,5 +1,5 @@
 // Everything a family keeps as one file, and back. Lists stand in it as their text, or in base64 where they are none.
-import { listOf, oneOf, orNull, shape, text, flag } from "./checked";
+import { flag, listOf, oneOf, orNull, shape, text, Unexpected } from "./checked";
 import { family, formVersion, readVersioned } from "./family-form";
 import type { Family, FormFault, ListFile } from "./family-form";
 
@@ -42,11 +42,12 @@ function listWritten({ bytes, ...list }: ListFile): WrittenList {
 }
 
 function listRead({ text, base64, ...list }: WrittenList): ListFile {
-  const bytes =
-    base64 === null
-      ? new TextEncoder().encode(text ?? "")
-      : Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
-  return { ...list, bytes };
+  if (base64 === null) return { ...list, bytes: new TextEncoder().encode(text ?? "") };
+  try {
+    return { ...list, bytes: Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)) };
+  } catch {
+    throw new Unexpected("lists");
+  }
 }
 
 export function readFileText(content: string): { family: Family; lists: ListFile[] } | FormFault {

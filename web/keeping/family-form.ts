@@ -138,14 +138,15 @@ export function familyBroughtBack({ unit, inHand, riders, tape, picked }: Family
   };
 }
 
-/** A list that is opened clears the wishes for bikes: here they are again. */
-export function wantsBroughtBack({ riders }: Family): Change<PageState> {
+/** A list that is opened clears what was wished for and picked on the one before: here it is again. */
+export function wishesBroughtBack({ riders, picked }: Family): Change<PageState> {
   const wantsOf = (one: WaitingRider): WaitingRider => ({
     ...one,
     wants: riders.find(({ rider }) => rider.key === one.rider.key)?.wants ?? one.wants,
   });
   return (state) => ({
     ...state,
+    picked,
     wants: wantsOf(state).wants,
     waiting: state.waiting.map(wantsOf),
   });

@@ -13,7 +13,7 @@ import {
   formVersion,
   isFault,
   readVersioned,
-  wantsBroughtBack,
+  wishesBroughtBack,
 } from "./family-form";
 import type { Family, FormFault, ListFile } from "./family-form";
 import { keepingIs, waitsForWord } from "./keeping-state";
@@ -129,7 +129,7 @@ export function familyKeeper(
   async function show(kept: Kept): Promise<void> {
     store.change(familyBroughtBack(kept.family));
     await lists.replaceWith(kept.lists);
-    store.change(wantsBroughtBack(kept.family));
+    store.change(wishesBroughtBack(kept.family));
   }
 
   async function showStored(stored: Stored): Promise<void> {

@@ -15,17 +15,27 @@ interface LongListProps<Item> {
   keyOf?: (item: Item) => string;
   /** The places that came near the screen, the last one excluded. */
   onNear?: (first: number, end: number) => void;
+  /** Everything is drawn, for paper. */
+  whole?: boolean;
   /** Draws an item, or the room for one. */
   children: (item: Item | null) => ComponentChildren;
 }
 
-export function LongList<Item>({ label, length, itemAt, keyOf, onNear, children }: LongListProps<Item>) {
+export function LongList<Item>({
+  label,
+  length,
+  itemAt,
+  keyOf,
+  onNear,
+  whole = false,
+  children,
+}: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
   const heights = useRef(new PieceHeights());
   const pieces = Math.ceil(length / pieceLength);
   const [near, lookAgain] = useNearPieces(place, heights.current, pieces);
-  const first = Math.min(near.first, Math.max(0, pieces - 1));
-  const end = Math.min(Math.max(near.end, first + 1), pieces);
+  const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
+  const end = whole ? pieces : Math.min(Math.max(near.end, first + 1), pieces);
 
   // Once it is painted: asking for heights before would lay the page out one time more.
   useEffect(() => {
@@ -36,8 +46,8 @@ export function LongList<Item>({ label, length, itemAt, keyOf, onNear, children 
     // Other items may be lower, and more of them fit the screen.
   }, [lookAgain, length, first, end]);
   useEffect(() => {
-    onNear?.(first * pieceLength, Math.min(length, end * pieceLength));
-  }, [onNear, first, end, length]);
+    if (!whole) onNear?.(first * pieceLength, Math.min(length, end * pieceLength));
+  }, [onNear, first, end, length, whole]);
 
   const drawn: JSX.Element[] = [];
   for (let piece = first; piece < end; piece++) {

@@ -145,6 +145,8 @@ export const english = {
     toRider: "To the rider",
     noneLeft: "Your wishes hide every bike.",
     listLabel: "Bikes, best first",
+    print: "Print {number#this bike|these {number} bikes}",
+    paperPart: "The first {told} of {all} bikes. “Filter and order” has a button that prints all of them.",
   },
 
   verdict: {
@@ -907,7 +909,7 @@ export const english = {
     stands: "What stands here is unchanged.",
     paper: "On paper and by message",
     paperWhy:
-      "Open a bike for its card: saddle height, days to raise it, cautions. The whole rack prints from the rack.",
+      "Open a bike for its card: saddle height, days to raise it, cautions. “Filter and order” on the rack prints all bikes on it.",
     wipe: "Wipe everything",
     wipeWhat: "This wipes: {what}. It cannot be undone.",
     wipes: {

@@ -1,0 +1,57 @@
+// The rack on paper: all bikes that match, not only those near the screen; and for whom they were judged.
+import { useEffect } from "preact/hooks";
+import { usePage } from "../../page/page-context";
+import { riderName } from "../../parts/rider-switch";
+import type { PageState } from "../../state/page-state";
+import { printingBegun, printingOver } from "../../state/printing";
+import type { RackBikes } from "./rack-bikes";
+
+/** How many bikes the engine has told about, which are all on one stretch of the rack. */
+function toldAbout(bikes: RackBikes, { rows }: PageState): number {
+  let told = 0;
+  for (let place = rows.from; place < bikes.length && bikes.at(place) !== null; ++place) ++told;
+  return told;
+}
+
+/** Prints once every bike is there, and follows the browser where somebody prints through it. */
+export function usePrinting(state: PageState, bikes: RackBikes): void {
+  const { change } = usePage();
+  const { printing } = state;
+  const ready = printing?.asked === true && bikes.length > 0 && toldAbout(bikes, state) === bikes.length;
+  useEffect(() => {
+    const begin = (): void => change(printingBegun(false));
+    const end = (): void => change(printingOver());
+    addEventListener("beforeprint", begin);
+    addEventListener("afterprint", end);
+    return () => {
+      removeEventListener("beforeprint", begin);
+      removeEventListener("afterprint", end);
+    };
+  }, [change]);
+  useEffect(() => {
+    if (ready) print();
+  }, [ready]);
+}
+
+export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes }) {
+  const { texts, figures } = usePage();
+  const { rider, waiting, today, judged, printing } = state;
+  if (printing === null) return null;
+  const named = waiting.length > 0 || rider.name.trim() !== "";
+  const window = judged.answer?.rider.window_mm;
+  const told = toldAbout(bikes, state);
+  return (
+    <div class="paper-only">
+      <p>
+        {named && `${riderName(texts, rider)}. `}
+        {texts.card.madeOn({ day: figures.day(today) })}.{" "}
+        {window !== undefined &&
+          `${texts.window.title}: ${texts.window.range({
+            low: figures.bareLength(window.low),
+            high: figures.length(window.high),
+          })}.`}
+      </p>
+      {told < bikes.length && <p>{texts.rack.paperPart({ told, all: bikes.length })}</p>}
+    </div>
+  );
+}
