@@ -71,8 +71,9 @@ public:
         // Comes first: cells beyond the header mean that those before them have slipped.
         if (const JsonMember* nameless = entry_.find({})) {
             member_ = nameless;
+            const std::string value = as_written(nameless->value);
             return field_problem(ProblemCode::bike_field_without_name, nameless->value,
-                                 {{"value", as_written(nameless->value)}});
+                                 {{"value", value.empty() ? "an empty cell" : value}});
         }
         for (const JsonMember& member : entry_.members) {
             if (auto fault = read_member(member))
@@ -181,7 +182,7 @@ private:
     Fault take(const JsonValue& value, std::optional<Length>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
             return wrong_type(value, "a length: a number, or a text such as \"19 1/2 in\"");
-        if (!context_.units && needs_unit(value))
+        if (!context_.units && is_bare_length(value))
             return field_problem(ProblemCode::bike_figure_without_unit, value,
                                  {{"value", as_written(value)}});
         const LengthUnit bare = context_.units.value_or(LengthUnit::centimetre);
@@ -337,15 +338,6 @@ private:
                             figure_text(field_->limits.high) + std::string(unit));
     }
 
-    /// A bare number, in quotes or not: it means one thing in millimetres and another in inches.
-    static bool needs_unit(const JsonValue& value) {
-        if (value.kind == Kind::number)
-            return true;
-        const auto in_millimetres = read_length(value.text, LengthUnit::millimetre);
-        const auto in_inches = read_length(value.text, LengthUnit::inch);
-        return in_millimetres.ok() && in_inches.ok() && *in_millimetres != *in_inches;
-    }
-
     Problem typed_length_problem(const JsonValue& value, Problem found) const {
         for (auto& [name, figure] : found.figures)
             figure = excerpt(figure);
@@ -393,6 +385,14 @@ std::string label(const JsonValue& entry, std::string_view name, std::string_vie
 
 Result<Bike> read_bike(const JsonValue& value, const BikeContext& context) {
     return BikeReader(value, context).read();
+}
+
+bool is_bare_length(const JsonValue& value) {
+    if (value.kind != Kind::text)
+        return value.kind == Kind::number;
+    const auto in_millimetres = read_length(value.text, LengthUnit::millimetre);
+    const auto in_inches = read_length(value.text, LengthUnit::inch);
+    return in_millimetres.ok() && in_inches.ok() && *in_millimetres != *in_inches;
 }
 
 SetAside set_aside_entry(const JsonValue& value, std::size_t number, Problem problem, std::string_view text) {

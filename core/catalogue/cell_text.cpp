@@ -402,9 +402,7 @@ bool read_cell(std::string_view cell, const CatalogueField* field, const CellCon
 }
 
 std::optional<Currency> currency_named(std::string_view text) {
-    std::string code(text);
-    for (char& c : code)
-        c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    std::string_view code = text;
     const auto is_symbol = [&](const auto& row) { return row.second == text; };
     if (std::count_if(currency_symbols.begin(), currency_symbols.end(), is_symbol) == 1)
         code = std::find_if(currency_symbols.begin(), currency_symbols.end(), is_symbol)->first;

@@ -44,8 +44,8 @@ private:
 /// Puts one row after the other in JSON. The entry and its members are made once and used for all rows.
 class RowWriter {
 public:
-    RowWriter(const std::vector<TableColumn>& columns, const ReadingFacts& facts) {
-        for (const TableColumn& column : columns) {
+    RowWriter(const TableHead& head, const ReadingFacts& facts) : width_(head.width) {
+        for (const TableColumn& column : head.columns) {
             const CellContext context{.units = facts.units,
                                       .currency = facts.currency,
                                       .column_unit = column.unit,
@@ -69,7 +69,7 @@ public:
             else if (!trimmed(cells[i].text).empty())
                 nameless_.push_back(without_guard(trimmed(cells[i].text)));
         }
-        if (!nameless_.empty())
+        if (!nameless_.empty() || cells.size() > width_)
             add_nameless();
         json_ += '}';
         entry_.members.resize(used_);
@@ -119,6 +119,9 @@ private:
     void add_nameless() {
         constexpr CellContext no_context{};
         JsonValue& value = next_member({}, "\"\":");
+        // Empty cells beyond the header are no less a sign that those before them have slipped.
+        if (nameless_.empty())
+            nameless_.emplace_back("\"\"");
         if (nameless_.size() == 1) {
             read_cell(nameless_.front(), nullptr, no_context, value, json_);
             return;
@@ -131,6 +134,7 @@ private:
         read_cell(list += ']', nullptr, no_context, value, json_);
     }
 
+    std::size_t width_;
     std::vector<Column> columns_;
     JsonValue entry_;
     std::string json_;
@@ -180,7 +184,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     builder.read_by(facts);
     builder.list().form = ListForm::table;
     LastingTexts texts;
-    RowWriter writer(head.columns, facts);
+    RowWriter writer(head, facts);
     TableRecords& rows = head.rows;
     ProgressTeller teller(progress, utf8.size());
     while (rows.next()) {
@@ -194,6 +198,13 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
                        .where = {},
                        .position = TextPositions(utf8).at(*quote),
                        .cell = CellPlace{.row = rows.row(), .column_name = {}}};
+    }
+    if (builder.count() == 0) {
+        return Problem{.code = ProblemCode::file_bikes_empty,
+                       .figures = {},
+                       .where = "bikes",
+                       .position = {},
+                       .cell = CellPlace{.row = head.row, .column_name = {}}};
     }
     if (auto fault = builder.too_many())
         return *std::move(fault);

@@ -294,8 +294,12 @@ Result<TableHead> read_table_head(std::string_view utf8) {
         if (length > longest_text)
             return remark_too_long(remark, length);
     }
-    TableHead head{
-        .rows = rows, .columns = std::move(attempt.columns), .row = rows.row(), .json = {}, .fields = {}};
+    TableHead head{.rows = rows,
+                   .columns = std::move(attempt.columns),
+                   .width = rows.cells().size(),
+                   .row = rows.row(),
+                   .json = {},
+                   .fields = {}};
     HeadWriter(head).write(attempt.remarks);
     return head;
 }

@@ -16,7 +16,8 @@ namespace saddlerule {
 struct TableHead {
     TableRecords rows; ///< the next one is the first bike
     std::vector<TableColumn> columns;
-    std::size_t row = 0; ///< of the columns' names
+    std::size_t width = 0; ///< cells of the header, with the empty ones behind its columns
+    std::size_t row = 0;   ///< of the columns' names
     /// What the list says of itself, as the members of an object in JSON, and in which row each stands.
     std::string json;
     std::vector<std::pair<std::string, std::size_t>> fields;
