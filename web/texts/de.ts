@@ -39,7 +39,6 @@ export const german: Translation = {
     shoesOn: "An",
     shoesOff: "Aus",
     again: "Noch einmal messen",
-    againWhy: "Zwei Messungen sind besser als eine.",
     remove: "Löschen",
     removeReading: "Messung {figure} vom {on} löschen",
     earlier: "Frühere Messungen",
@@ -130,7 +129,6 @@ export const german: Translation = {
     stale: "Diese Zahlen gelten für die letzte Messung, die lesbar war.",
     toRack: "Räder ansehen",
     toTape: "Hier ein Rad messen",
-    measureFirst: "Gib die Schrittlänge ein, dann steht hier die gesuchte Sattelhöhe.",
   },
   rack: {
     title: "Die Räder",
@@ -155,13 +153,12 @@ export const german: Translation = {
     bar: "{lowest?{highest?Sattel {lowest} bis {highest}|Sattel ab {lowest}; höchste Stellung nicht gemessen}|Sattel bis {highest}; tiefste Stellung nicht gemessen}",
     wheel: "{nominal} Zoll",
     taped: "von dir gemessen",
-    empty: "Noch keine Räder da",
     emptyWhy: "Öffne die Liste deines Vereins, miss ein Rad oder sieh dich mit erfundenen um.",
-    openList: "Liste öffnen",
     noReading: "Gib die Schrittlänge ein, dann siehst du, welche davon passen.",
     toRider: "Zum Kind",
-    noneLeft: "Deine Wünsche blenden alle Räder aus.",
     listLabel: "Räder, beste zuerst",
+    print: "{number#Dieses Rad|Diese {number} Räder} drucken",
+    paperPart: "Die ersten {told} von {all} Rädern. Unter „Filter und Reihenfolge“ lassen sich alle drucken.",
   },
   verdict: {
     setting: "Sattel auf {height}",
@@ -278,7 +275,6 @@ export const german: Translation = {
   },
   bike: {
     back: "Zurück zu den Rädern",
-    setting: "Satteleinstellung",
     aboveFloor: "über dem Boden",
     aboveLowest: "über der tiefsten Stellung",
     belowHighest: "unter der höchsten Stellung",
@@ -300,8 +296,6 @@ export const german: Translation = {
       "Seitenansicht des Rads, maßstäblich. {setting?Der Sattel steht auf {setting}|Der Sattel lässt sich für dieses Kind nicht einstellen}; die Schrittlänge ist {inseam}.",
     inseam: "Schrittlänge",
     saddle: "Sattel",
-    lowest: "tiefste",
-    highest: "höchste",
     assumed: "An diesem Rad nicht gemessen, mit üblichen Maßen gezeichnet: {what}.",
     assumedNames: {
       wheel: "Radgröße",
@@ -501,7 +495,6 @@ export const german: Translation = {
   },
   growth: {
     title: "Wie lange es passt",
-    needsForecast: "Mit der Schrittlänge werden hier die nächsten Jahre gezeichnet.",
     drawing:
       "Bild: die Sattelhöhe, die dein Kind in den nächsten Jahren braucht, und der Bereich dieses Rads.",
     keyNeed: "Blau: die Sattelhöhe, die dein Kind braucht. Hellblau: wie weit sie abweichen kann.",
@@ -910,7 +903,7 @@ export const german: Translation = {
     stands: "Was hier steht, bleibt unverändert.",
     paper: "Auf Papier und als Nachricht",
     paperWhy:
-      "Öffne ein Rad für seine Karte: Sattelhöhe, Tage zum Höherstellen, Hinweise. Alle Räder druckst du bei „Räder“.",
+      "Öffne ein Rad für seine Karte: Sattelhöhe, Tage zum Höherstellen, Hinweise. Alle Räder druckst du unter „Filter und Reihenfolge“.",
     wipe: "Alles löschen",
     wipeWhat: "Das löscht: {what}. Es lässt sich nicht rückgängig machen.",
     wipes: {

@@ -35,7 +35,6 @@ export const english = {
     shoesOn: "On",
     shoesOff: "Off",
     again: "Measure again",
-    againWhy: "Two readings are worth more than one.",
     remove: "Remove",
     removeReading: "Remove the reading {figure} of {on}",
     earlier: "Earlier readings",
@@ -113,7 +112,6 @@ export const english = {
     stale: "These figures are for the last reading that could be read.",
     toRack: "See the bikes",
     toTape: "Tape a bike here",
-    measureFirst: "Type the inside leg, and the saddle height to look for stands here.",
   },
 
   rack: {
@@ -138,12 +136,9 @@ export const english = {
     bar: "{lowest?{highest?Saddle {lowest} to {highest}|Saddle from {lowest}; highest not measured}|Saddle up to {highest}; lowest not measured}",
     wheel: "{nominal} inch",
     taped: "taped by you",
-    empty: "No bikes here yet",
     emptyWhy: "Open your club’s list, tape a bike, or look round with invented ones.",
-    openList: "Open a list",
     noReading: "Type the inside leg, and you will see which of these fit.",
     toRider: "To the rider",
-    noneLeft: "Your wishes hide every bike.",
     listLabel: "Bikes, best first",
     print: "Print {number#this bike|these {number} bikes}",
     paperPart: "The first {told} of {all} bikes. “Filter and order” has a button that prints all of them.",
@@ -267,7 +262,6 @@ export const english = {
 
   bike: {
     back: "Back to the rack",
-    setting: "Saddle setting",
     aboveFloor: "above the floor",
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
@@ -289,8 +283,6 @@ export const english = {
       "Side view of the bike, to scale. {setting?The saddle stands at {setting}|The saddle cannot be set for this rider}; the rider’s inside leg is {inseam}.",
     inseam: "Inside leg",
     saddle: "Saddle",
-    lowest: "lowest",
-    highest: "highest",
     assumed: "Not measured on this bike, drawn with usual figures: {what}.",
     assumedNames: {
       wheel: "wheel size",
@@ -500,7 +492,6 @@ export const english = {
 
   growth: {
     title: "How long it lasts",
-    needsForecast: "With the inside leg typed, the years ahead are drawn here.",
     drawing:
       "Picture: the saddle height your rider needs over the coming years, against the range of this bike.",
     keyNeed: "Blue: the saddle height your rider will need. Pale blue: how far it may differ.",
@@ -678,8 +669,6 @@ export const english = {
     open: "Side by side",
     clear: "Untick all",
     add: "Add a bike",
-    remove: "Take away {bike}",
-    removeShort: "Take away",
     needMore: "Tick at least two bikes on the rack.",
     table: "The ticked bikes, fact by fact",
     differences: "What differs",
@@ -691,6 +680,7 @@ export const english = {
     setting: "Saddle",
     lasting: "How long it lasts",
     cost: "Cost a month",
+    check: "Check: {name}",
   },
 
   /** The work on lists of bikes: looking through, mending, measuring, merging, saving. */

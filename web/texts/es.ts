@@ -39,7 +39,6 @@ export const spanish: Translation = {
     shoesOn: "Sí",
     shoesOff: "No",
     again: "Medir otra vez",
-    againWhy: "Dos medidas valen más que una.",
     remove: "Quitar",
     removeReading: "Quitar la medida {figure} del {on}",
     earlier: "Medidas anteriores",
@@ -129,7 +128,6 @@ export const spanish: Translation = {
     stale: "Estas cifras son de la última medida que se pudo leer.",
     toRack: "Ver las bicis",
     toTape: "Medir una bici aquí",
-    measureFirst: "Escribe la entrepierna y aquí saldrá la altura de sillín que buscar.",
   },
   rack: {
     title: "Las bicis",
@@ -153,13 +151,13 @@ export const spanish: Translation = {
     bar: "{lowest?{highest?Sillín de {lowest} a {highest}|Sillín desde {lowest}; lo más alto sin medir}|Sillín hasta {highest}; lo más bajo sin medir}",
     wheel: "{nominal} pulgadas",
     taped: "medida por ti",
-    empty: "Aún no hay bicis",
     emptyWhy: "Abre la lista de tu club, mide una bici o mira con unas inventadas.",
-    openList: "Abrir una lista",
     noReading: "Escribe la entrepierna y verás cuáles le valen.",
     toRider: "A tu peque",
-    noneLeft: "Tus filtros esconden todas las bicis.",
     listLabel: "Bicis, primero las mejores",
+    print: "Imprimir {number#esta bici|estas {number} bicis}",
+    paperPart:
+      "Las primeras {told} de {all} bicis. «Filtrar y ordenar» tiene un botón para imprimirlas todas.",
   },
   verdict: {
     setting: "Sillín a {height}",
@@ -275,7 +273,6 @@ export const spanish: Translation = {
   },
   bike: {
     back: "Volver a las bicis",
-    setting: "Ajuste del sillín",
     aboveFloor: "sobre el suelo",
     aboveLowest: "sobre lo más bajo",
     belowHighest: "bajo lo más alto",
@@ -297,8 +294,6 @@ export const spanish: Translation = {
       "Vista lateral de la bici, a escala. {setting?El sillín está a {setting}|El sillín no se puede ajustar para tu peque}; la entrepierna es de {inseam}.",
     inseam: "Entrepierna",
     saddle: "Sillín",
-    lowest: "mínimo",
-    highest: "máximo",
     assumed: "Sin medir en esta bici, dibujado con valores habituales: {what}.",
     assumedNames: {
       wheel: "tamaño de rueda",
@@ -493,7 +488,6 @@ export const spanish: Translation = {
   },
   growth: {
     title: "Cuánto dura",
-    needsForecast: "Con la entrepierna se dibujan aquí los próximos años.",
     drawing:
       "Imagen: la altura de sillín que tu peque necesitará los próximos años, frente al recorrido de esta bici.",
     keyNeed: "Azul: la altura de sillín que necesitará. Azul claro: cuánto puede variar.",
@@ -900,7 +894,7 @@ export const spanish: Translation = {
     stands: "Lo que hay aquí no ha cambiado.",
     paper: "En papel y por mensaje",
     paperWhy:
-      "Abre una bici para su ficha: altura del sillín, días para subirlo, avisos. Todas las bicis se imprimen desde «Bicis».",
+      "Abre una bici para su ficha: altura del sillín, días para subirlo, avisos. «Filtrar y ordenar» imprime todas las bicis.",
     wipe: "Borrar todo",
     wipeWhat: "Esto borra: {what}. No se puede deshacer.",
     wipes: {

@@ -39,7 +39,6 @@ export const french: Translation = {
     shoesOn: "Avec",
     shoesOff: "Sans",
     again: "Mesurer encore",
-    againWhy: "Deux mesures valent mieux qu’une.",
     remove: "Supprimer",
     removeReading: "Supprimer la mesure {figure} du {on}",
     earlier: "Mesures précédentes",
@@ -129,7 +128,6 @@ export const french: Translation = {
     stale: "Ces chiffres valent pour la dernière mesure lisible.",
     toRack: "Voir les vélos",
     toTape: "Mesurer un vélo ici",
-    measureFirst: "Indiquez l’entrejambe, et la hauteur de selle à chercher s’affiche ici.",
   },
   rack: {
     title: "Les vélos",
@@ -153,13 +151,13 @@ export const french: Translation = {
     bar: "{lowest?{highest?Selle de {lowest} à {highest}|Selle à partir de {lowest} ; position haute non mesurée}|Selle jusqu’à {highest} ; position basse non mesurée}",
     wheel: "{nominal} pouces",
     taped: "mesuré par vous",
-    empty: "Pas encore de vélos",
     emptyWhy: "Ouvrez la liste de votre club, mesurez un vélo ou découvrez avec des vélos inventés.",
-    openList: "Ouvrir une liste",
     noReading: "Indiquez l’entrejambe et vous verrez lesquels conviennent.",
     toRider: "Vers l’enfant",
-    noneLeft: "Vos souhaits cachent tous les vélos.",
     listLabel: "Vélos, les meilleurs d’abord",
+    print: "Imprimer {number#ce vélo|ces {number} vélos}",
+    paperPart:
+      "Les {told} premiers vélos sur {all}. « Filtrer et trier » a un bouton pour les imprimer tous.",
   },
   verdict: {
     setting: "Selle à {height}",
@@ -276,7 +274,6 @@ export const french: Translation = {
   },
   bike: {
     back: "Retour aux vélos",
-    setting: "Réglage de la selle",
     aboveFloor: "au-dessus du sol",
     aboveLowest: "au-dessus du plus bas",
     belowHighest: "sous le plus haut",
@@ -298,8 +295,6 @@ export const french: Translation = {
       "Vue de profil du vélo, à l’échelle. {setting?La selle est à {setting}|La selle ne peut pas être réglée pour cet enfant} ; l’entrejambe est de {inseam}.",
     inseam: "Entrejambe",
     saddle: "Selle",
-    lowest: "plus bas",
-    highest: "plus haut",
     assumed: "Non mesuré sur ce vélo, dessiné avec des valeurs courantes : {what}.",
     assumedNames: {
       wheel: "taille de roue",
@@ -498,7 +493,6 @@ export const french: Translation = {
   },
   growth: {
     title: "Combien de temps il ira",
-    needsForecast: "Avec l’entrejambe, les années à venir se dessinent ici.",
     drawing:
       "Image : la hauteur de selle qu’il faudra à votre enfant ces prochaines années, face à la plage de ce vélo.",
     keyNeed: "Bleu : la hauteur de selle qu’il faudra. Bleu pâle : l’écart possible.",
@@ -903,7 +897,7 @@ export const french: Translation = {
     stands: "Ce qui est ici n’a pas changé.",
     paper: "Sur papier et par message",
     paperWhy:
-      "Ouvrez un vélo pour sa fiche : hauteur de selle, jours pour la monter, précautions. Tous les vélos s’impriment depuis « Vélos ».",
+      "Ouvrez un vélo pour sa fiche : hauteur de selle, jours pour la monter, précautions. « Filtrer et trier » imprime tous les vélos.",
     wipe: "Tout effacer",
     wipeWhat: "Cela efface : {what}. C’est sans retour.",
     wipes: {

@@ -39,7 +39,6 @@ export const dutch: Translation = {
     shoesOn: "Aan",
     shoesOff: "Uit",
     again: "Nog eens meten",
-    againWhy: "Twee metingen zijn beter dan één.",
     remove: "Verwijderen",
     removeReading: "Meting {figure} van {on} verwijderen",
     earlier: "Eerdere metingen",
@@ -129,7 +128,6 @@ export const dutch: Translation = {
     stale: "Deze cijfers horen bij de laatste meting die leesbaar was.",
     toRack: "Bekijk de fietsen",
     toTape: "Meet hier een fiets",
-    measureFirst: "Vul de binnenbeenlengte in, dan staat hier de gezochte zadelhoogte.",
   },
   rack: {
     title: "De fietsen",
@@ -153,13 +151,12 @@ export const dutch: Translation = {
     bar: "{lowest?{highest?Zadel {lowest} tot {highest}|Zadel vanaf {lowest}; hoogste stand niet gemeten}|Zadel tot {highest}; laagste stand niet gemeten}",
     wheel: "{nominal} inch",
     taped: "door jou gemeten",
-    empty: "Nog geen fietsen",
     emptyWhy: "Open de lijst van je club, meet een fiets of kijk rond met verzonnen fietsen.",
-    openList: "Open een lijst",
     noReading: "Vul de binnenbeenlengte in, dan zie je welke passen.",
     toRider: "Naar het kind",
-    noneLeft: "Je wensen verbergen alle fietsen.",
     listLabel: "Fietsen, beste eerst",
+    print: "{number#Druk deze fiets|Druk deze {number} fietsen} af",
+    paperPart: "De eerste {told} van {all} fietsen. Bij “Filter en volgorde” druk je ze allemaal af.",
   },
   verdict: {
     setting: "Zadel op {height}",
@@ -276,7 +273,6 @@ export const dutch: Translation = {
   },
   bike: {
     back: "Terug naar de fietsen",
-    setting: "Zadelstand",
     aboveFloor: "boven de vloer",
     aboveLowest: "boven de laagste stand",
     belowHighest: "onder de hoogste stand",
@@ -298,8 +294,6 @@ export const dutch: Translation = {
       "Zijaanzicht van de fiets, op schaal. {setting?Het zadel staat op {setting}|Het zadel kan voor dit kind niet worden gesteld}; de binnenbeenlengte is {inseam}.",
     inseam: "Binnenbeen",
     saddle: "Zadel",
-    lowest: "laagste",
-    highest: "hoogste",
     assumed: "Niet gemeten aan deze fiets, getekend met gewone maten: {what}.",
     assumedNames: {
       wheel: "wielmaat",
@@ -499,7 +493,6 @@ export const dutch: Translation = {
   },
   growth: {
     title: "Hoe lang hij past",
-    needsForecast: "Met de binnenbeenlengte worden hier de komende jaren getekend.",
     drawing:
       "Plaatje: de zadelhoogte die je kind de komende jaren nodig heeft, naast het bereik van deze fiets.",
     keyNeed: "Blauw: de zadelhoogte die je kind nodig heeft. Lichtblauw: hoeveel die kan afwijken.",
@@ -906,7 +899,7 @@ export const dutch: Translation = {
     stands: "Wat hier staat, is niet veranderd.",
     paper: "Op papier en per bericht",
     paperWhy:
-      "Open een fiets voor zijn kaart: zadelhoogte, dagen om hem hoger te zetten, waarschuwingen. Alle fietsen druk je af bij “Fietsen”.",
+      "Open een fiets voor zijn kaart: zadelhoogte, dagen om hem hoger te zetten, waarschuwingen. Bij “Filter en volgorde” druk je alle fietsen af.",
     wipe: "Alles wissen",
     wipeWhat: "Dit wist: {what}. Het kan niet ongedaan worden gemaakt.",
     wipes: {

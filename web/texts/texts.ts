@@ -43,7 +43,8 @@ export function textsIn(language: Language, locale: string, translated: PackedTe
   let place = 0;
   function said(node: unknown): unknown {
     if (typeof node === "string" || Array.isArray(node)) {
-      const own: string | readonly string[] = translated[place++] || (node as string);
+      const other = translated[place++] ?? "";
+      const own: string | readonly string[] = other.length > 0 ? other : (node as string);
       return typeof own === "string" && (own.includes("{") || node.includes("{")) ? sentence(own) : own;
     }
     return Object.fromEntries(
