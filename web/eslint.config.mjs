@@ -62,10 +62,10 @@ export default defineConfig(
     languageOptions: {
       globals: Object.fromEntries(
         [
-          ...["Buffer", "URL", "console", "performance", "process", "setTimeout"],
+          ...["AbortController", "Blob", "Buffer", "URL", "console", "performance", "process", "setTimeout"],
           ...["TextDecoder", "TextEncoder", "WebAssembly"],
           ...["CustomEvent", "Event", "InputEvent", "KeyboardEvent", "document", "getComputedStyle"],
-          ...["requestAnimationFrame", "window"],
+          ...["MutationObserver", "PerformanceObserver", "requestAnimationFrame", "self", "window"],
         ].map((name) => [name, "readonly"]),
       ),
     },

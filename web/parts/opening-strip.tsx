@@ -13,10 +13,10 @@ export function OpeningStrip({ opening }: { opening: Opening | null }) {
   const { done, total } = opening;
   return (
     <div class="opening-strip">
-      <label>
-        <span>{stageWords(texts, opening)}</span>
-        <progress {...(total > 0 ? { value: done, max: total } : {})} />
-      </label>
+      <div>
+        <p id="opening-words">{stageWords(texts, opening)}</p>
+        <progress aria-labelledby="opening-words" {...(total > 0 ? { value: done, max: total } : {})} />
+      </div>
       <button type="button" class="button" onClick={stopOpening}>
         {texts.opening.stop}
       </button>
