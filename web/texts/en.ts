@@ -758,7 +758,6 @@ export const english = {
     entryNew: "A new bike",
     entryTitle: "Change {name}",
     keep: "Keep it",
-    keepAside: "Keep it, mend later",
     drop: "Leave it as it was",
     dropNew: "Do not add it",
     copy: "Copy this bike",
@@ -810,8 +809,8 @@ export const english = {
     unit: "Tape in",
     more: "More to measure",
     next: "Next bike",
-    nextAside: "Next bike, mend this one later",
     finish: "Done measuring",
+    aside: "As it stands, it will be set aside until it is mended.",
     waiting: "A mark or a name, and one height, make a bike.",
     fine: "Fits in well.",
 
@@ -905,7 +904,7 @@ export const english = {
     wipes: {
       riders: "{number#1 rider|{number} riders} with readings and wishes",
       taped: "{number#1 taped bike|{number} taped bikes}",
-      lists: "{number#1 open list|{number} open lists}, as far as {number#it is|they are} open here",
+      lists: "{number#1 open list (not its file)|{number} open lists (not their files)}",
       device: "what this browser keeps of Saddlerule",
     },
     wipeSure: "Yes, wipe all of it",

@@ -49,7 +49,9 @@ export function besideRows(texts: Texts, figures: Figures, bikes: BikeBeside[]):
       cells: facts.map((rows) => ({ text: rows[place]?.[1] ?? null })),
     })),
     ...[...new Set(checks.map(({ what }) => what))].map((what) =>
-      row(byCode(texts.checks.names, what) ?? what, ({ judged }) => checkCell(texts, judged.checks, what)),
+      row(texts.beside.check({ name: byCode(texts.checks.names, what) ?? what }), ({ judged }) =>
+        checkCell(texts, judged.checks, what),
+      ),
     ),
   ].filter(({ cells }) => cells.some(({ text }) => text !== null));
 }

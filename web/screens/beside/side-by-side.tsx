@@ -92,17 +92,17 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
                   <button
                     type="button"
                     class="button"
-                    aria-label={texts.beside.remove({ bike: name })}
+                    aria-label={texts.family.remove({ name })}
                     onClick={() => change(bikePicked(id, false))}
                   >
-                    {texts.beside.removeShort}
+                    {texts.rider.remove}
                   </button>
                 </th>
               ))}
             </tr>
           </thead>
-          {rows.map(({ name, cells }) => (
-            <tbody key={name}>
+          {rows.map(({ name, cells }, number) => (
+            <tbody key={number}>
               <tr>
                 <th scope="rowgroup" colSpan={bikes.length}>
                   <span>{name}</span>
