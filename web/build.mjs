@@ -135,8 +135,12 @@ function refuseEndTag(text, tag) {
   return text;
 }
 
+/** The sign of its tab; without one, browsers ask the server for it. */
+const icon = (await readFile(path.join(here, "page/icon.svg"), "utf8")).replace(/>\s+</g, "><").trim();
+
 const policy = [
   "default-src 'none'",
+  "img-src data:",
   `script-src ${hashOf(scriptText)} 'wasm-unsafe-eval'`,
   // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
   `style-src ${hashOf(pageStyle)} ${hashOf(sealedStyle)}`,
@@ -156,6 +160,7 @@ const html = `<!doctype html>
 <meta name="color-scheme" content="light dark">
 <meta name="referrer" content="no-referrer">
 <title>Saddlerule</title>
+<link rel="icon" href="data:image/svg+xml,${encodeURIComponent(icon)}">
 <style>${refuseEndTag(pageStyle, "style")}</style>
 </head>
 <body>

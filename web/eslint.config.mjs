@@ -63,7 +63,17 @@ export default defineConfig(
       globals: Object.fromEntries(
         [
           ...["AbortController", "Blob", "Buffer", "URL", "console", "performance", "process", "setTimeout"],
-          ...["TextDecoder", "TextEncoder", "WebAssembly"],
+          ...["TextDecoder", "TextEncoder", "WebAssembly", "fetch", "structuredClone"],
+          ...["DOMException", "File", "IDBFactory", "IDBObjectStore", "IDBTransaction", "Navigator"],
+          ...[
+            "addEventListener",
+            "dispatchEvent",
+            "indexedDB",
+            "localStorage",
+            "navigator",
+            "sessionStorage",
+          ],
+          ...["innerHeight", "innerWidth", "outerHeight", "outerWidth"],
           ...["CustomEvent", "Event", "InputEvent", "KeyboardEvent", "document", "getComputedStyle"],
           ...["MutationObserver", "PerformanceObserver", "requestAnimationFrame", "self", "window"],
         ].map((name) => [name, "readonly"]),

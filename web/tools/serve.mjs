@@ -1,14 +1,21 @@
-// Serves build/page on a loopback port, for looking at the page in a browser on the same machine.
+// Serves build/page, or another folder, on a loopback port, for looking at the page in a browser on the same machine:
+//
+//   node serve.mjs [--port NUMBER] [--folder FOLDER]      port 0: any that is free
 
 import { createReadStream } from "node:fs";
 import { stat } from "node:fs/promises";
 import { createServer } from "node:http";
-import { extname, join, normalize } from "node:path";
+import { extname, join, normalize, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 
-const { values } = parseArgs({ options: { port: { type: "string", default: "8317" } } });
-const root = fileURLToPath(new URL("../../build/page/", import.meta.url));
+const { values } = parseArgs({
+  options: {
+    port: { type: "string", default: "8317" },
+    folder: { type: "string", default: fileURLToPath(new URL("../../build/page", import.meta.url)) },
+  },
+});
+const root = resolve(values.folder) + sep;
 const types = { ".html": "text/html; charset=utf-8", ".json": "application/json", ".js": "text/javascript" };
 
 const server = createServer(async (request, response) => {

@@ -1,0 +1,102 @@
+// The main job in Chromium, Firefox and WebKit, from one set of texts: from a file and from a server of this machine, with
+// nothing beyond this machine to be reached.
+
+import assert from "node:assert/strict";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { basename, dirname, join } from "node:path";
+import test, { after, before, describe } from "node:test";
+import { root, sample } from "../support/built-engine.mjs";
+import { browsers } from "../support/browsers/browsers.mjs";
+import { Visit } from "../support/browsers/visit.mjs";
+import { pageAddress, pageFile, screens } from "../support/open-page.mjs";
+
+/** A server as a club might run it for an afternoon. */
+async function serve() {
+  const program = join(root, "web/tools/serve.mjs");
+  const server = spawn(process.execPath, [program, "--port", "0", "--folder", dirname(pageFile)], {
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  const [said] = await once(server.stdout, "data");
+  const address = new URL(basename(pageFile), /http:\S+/.exec(said)[0]).href;
+  return {
+    address,
+    async close() {
+      server.kill();
+      await once(server, "exit");
+    },
+  };
+}
+
+async function typesReading(visit, figure, unit) {
+  await visit.press("radio", unit);
+  await visit.types("Inside leg", figure);
+  await visit.sees("heading", "Saddle height to look for");
+}
+
+for (const { name, launch } of browsers) {
+  describe(name, { concurrency: 1, timeout: 180_000 }, () => {
+    let browser;
+    before(async () => (browser = await launch()));
+    after(() => browser.close());
+
+    test(`${name}, from a file: from a reading to a ranked rack, one bike and a taped one`, async (test) => {
+      const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
+      await typesReading(visit, "19 1/2", "inches");
+      await visit.reads("Best: 19½ in");
+      await visit.reads("Look at 16 inch wheels first");
+
+      await visit.goTo("The list");
+      await visit.opensFile(sample("loan-shed.json"));
+      await visit.sees("heading", "Loan shed, autumn list");
+      await visit.press("button", "See the bikes");
+      await visit.sees("heading", "The rack");
+      await visit.reads(/\d+ fit now/);
+      const [first] = await visit.all("article");
+      assert.match(first.words, /^Fits now.* Saddle at 19½ in/);
+      const best = await visit.sees("button", /^Loan \d/);
+      assert.ok(first.words.includes(best.name));
+      await visit.press("button", best.name);
+      await visit.sees("heading", best.name);
+      await visit.sees("img", /^Side view of the bike, to scale/);
+      await visit.reads("Both feet reach the ground flat.");
+
+      await visit.goTo("Tape one");
+      await visit.types(/^Saddle at its lowest/, "21 in");
+      await visit.types(/^Saddle at its highest/, "26 1/2 in");
+      await visit.reads("Too tall today");
+      await visit.types(/^Saddle at its lowest/, "19 in");
+      await visit.reads("Saddle at 19½ in");
+      await visit.press("button", "Keep it on the rack");
+      await visit.goTo("Rack");
+      await visit.reads("taped by you");
+
+      assert.deepEqual(await visit.faults(), []);
+    });
+
+    test(`${name}, from a server that is gone once the page is open: every screen answers`, async (test) => {
+      const server = await serve();
+      const visit = await Visit.to(server.address, { test, browser, size: screens.laptop });
+      await server.close();
+      await typesReading(visit, "49.5", "centimetres");
+      await visit.reads("47 to 50.5 cm");
+      await visit.press("button", "Swap morning, in inches");
+      await visit.reads(/\d+ fit now/);
+      await visit.press("radio", /^Rides with confidence/);
+      await visit.reads("54.6 to 59.7 cm");
+      assert.deepEqual(await visit.faults(), []);
+    });
+
+    test(`${name}: a file that is no list is refused in words, and the open list stays`, async (test) => {
+      const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
+      await visit.goTo("The list");
+      await visit.opensFile(sample("loan-shed.json"));
+      await visit.sees("heading", "Loan shed, autumn list");
+      await visit.opensFile(join(root, "web/pictures/rack-phone.png"));
+      await visit.sees("alert");
+      await visit.reads("“rack-phone.png” could not be opened.");
+      await visit.reads("“Loan shed, autumn list” is still open.");
+      assert.deepEqual(await visit.faults(), []);
+    });
+  });
+}
