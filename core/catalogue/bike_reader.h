@@ -36,6 +36,10 @@ struct BikeContext {
 /// "brakes[1]"), empty for the entry itself.
 Result<Bike> read_bike(const JsonValue& value, const BikeContext& context);
 
+/// A length that means one thing in millimetres and another in inches: a number, in quotes or not, without a
+/// unit.
+bool is_bare_length(const JsonValue& value);
+
 /// The entry as it is set aside, with its id and name as far as they can be read.
 SetAside set_aside_entry(const JsonValue& value, std::size_t number, Problem problem, std::string_view text);
 

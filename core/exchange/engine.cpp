@@ -35,6 +35,9 @@ enum class Task {
     entry,
     check_entry,
     edit,
+    compare,
+    merge,
+    save,
     assess,
     changes,
     forecast,
@@ -49,6 +52,9 @@ constexpr WireName<Task> task_names[] = {
     {"entry", Task::entry},
     {"check_entry", Task::check_entry},
     {"edit", Task::edit},
+    {"compare", Task::compare},
+    {"merge", Task::merge},
+    {"save", Task::save},
     {"assess", Task::assess},
     {"changes", Task::changes},
     {"forecast", Task::forecast},
@@ -120,6 +126,13 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
     case Task::edit:
         last.reset();
         return desk.edit(fields, request_text);
+    case Task::compare:
+        return desk.compare(fields, file);
+    case Task::merge:
+        last.reset();
+        return desk.merge(fields, file);
+    case Task::save:
+        return desk.save(fields);
     case Task::assess:
         return assess(fields, request_text);
     case Task::changes:

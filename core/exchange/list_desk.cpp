@@ -5,7 +5,9 @@
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/edit_request.h"
 #include "core/exchange/entry_answer.h"
+#include "core/exchange/merge_request.h"
 #include "core/exchange/problem_answer.h"
+#include "core/exchange/save_answer.h"
 #include "core/keeping/json_list_writer.h"
 
 #include <utility>
@@ -122,6 +124,43 @@ std::string ListDesk::edit(RequestFields& fields, std::string_view request_text)
     if (auto problem = fields.finish())
         return error_answer(*problem);
     return edited(editor, view);
+}
+
+std::string ListDesk::compare(RequestFields& fields, const GivenFile& file) {
+    const ReadingOptions options = reading_options(fields, file);
+    if (auto problem = fields.finish())
+        return error_answer(*problem);
+    const auto there = read_catalogue(file.bytes, nullptr, options);
+    if (!there)
+        return error_answer(there.problem());
+    const KeptList none;
+    return compare_answer(list_ ? *list_ : none, *there);
+}
+
+std::string ListDesk::merge(RequestFields& fields, const GivenFile& file) {
+    const ReadingOptions options = reading_options(fields, file);
+    const MergeWishes wishes = merge_wishes(fields);
+    const auto view = optional_list_view(fields);
+    if (auto problem = fields.finish())
+        return error_answer(*problem);
+    const auto there = read_catalogue(file.bytes, nullptr, options);
+    if (!there)
+        return error_answer(there.problem());
+    if (!list_)
+        take(KeptList());
+    ListEditor editor(*list_);
+    apply_merge(fields, *list_, *there, wishes, editor);
+    if (auto problem = fields.finish())
+        return error_answer(*problem);
+    return edited(editor, view);
+}
+
+std::string ListDesk::save(RequestFields& fields) {
+    const SaveWishes wishes = save_wishes(fields);
+    if (auto problem = fields.finish())
+        return error_answer(*problem);
+    const KeptList none;
+    return save_answer(list_ ? *list_ : none, wishes);
 }
 
 std::string ListDesk::edited(ListEditor& editor, const std::optional<ListView>& view) {

@@ -35,6 +35,9 @@ public:
     std::string entry(RequestFields& fields);
     std::string check_entry(RequestFields& fields);
     std::string edit(RequestFields& fields, std::string_view request_text);
+    std::string compare(RequestFields& fields, const GivenFile& file);
+    std::string merge(RequestFields& fields, const GivenFile& file);
+    std::string save(RequestFields& fields);
 
 private:
     void take(KeptList list);

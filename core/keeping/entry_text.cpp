@@ -1,7 +1,9 @@
 #include "core/keeping/entry_text.h"
 
 #include "core/json/json_text.h"
+#include "core/outcomes/figure_text.h"
 #include "core/text/utf8_text.h"
+#include "core/typed_text/decimal_text.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -89,6 +91,16 @@ std::vector<FieldCell> cells_of(const JsonValue& entry, std::string_view source,
             cells.push_back({member.name, cell_of_json(member.name, member.value, source, context)});
     }
     return cells;
+}
+
+std::string bare_with_unit(const JsonValue& length, std::string_view source, LengthUnit unit) {
+    const std::string_view as_written = source.substr(length.begin, length.end - length.begin);
+    std::string figure = length.text;
+    if (length.kind == Kind::number) {
+        constexpr int decimals = 6; // JSON has figures such as 4.95e1, which nobody types
+        figure = read_decimal(as_written) ? std::string(as_written) : figure_text(length.number, decimals);
+    }
+    return figure + ' ' + std::string(unit_name(unit));
 }
 
 std::string cell_of(const JsonValue& entry, std::string_view source, std::string_view field,

@@ -35,6 +35,9 @@ std::string entry_with(std::string_view source, std::span<const FieldCell> cells
 /// there twice only the first.
 std::vector<FieldCell> cells_of(const JsonValue& entry, std::string_view source, const CellContext& context);
 
+/// The cell that says a bare length with the unit it counts in: "49.5 cm".
+std::string bare_with_unit(const JsonValue& length, std::string_view source, LengthUnit unit);
+
 /// The value of a field as a cell; empty where it is not given.
 std::string cell_of(const JsonValue& entry, std::string_view source, std::string_view field,
                     const CellContext& context);

@@ -59,9 +59,9 @@ bool says_id_is_taken(const Problem* problem) {
 struct Figure {
     bool given = false;
     bool bare = false;
-    double number = 0.0;   ///< of a bare one
-    std::string_view text; ///< what was written, without quotes
-    Length length;         ///< as the list has it read
+    double number = 0.0; ///< of a bare one
+    Length length;       ///< as the list has it read
+    const JsonValue* value = nullptr;
 
     Length in(LengthUnit unit) const { return bare ? length_of(number, unit) : length; }
 };
@@ -72,17 +72,21 @@ public:
     using Units = std::array<std::optional<LengthUnit>, lengths>;
 
     EntryFigures(const JsonValue& entry, std::string_view source, const ReadingFacts& facts)
-        : unit_(facts.units.value_or(LengthUnit::centimetre)) {
+        : source_(source), unit_(facts.units.value_or(LengthUnit::centimetre)) {
         if (const JsonMember* wheel = entry.find("wheel"); wheel && wheel->value.kind == Kind::text)
             wheel_ = Wheel::from_text(wheel->value.text);
         for (std::size_t i = 0; i < lengths; ++i) {
             if (const JsonMember* member = entry.find(usual_lengths[i].field))
-                figures_[i] = read(member->value, source);
+                figures_[i] = read(member->value);
         }
     }
 
     const Figure& operator[](std::size_t i) const { return figures_[i]; }
     LengthUnit unit() const { return unit_; }
+    /// A bare figure as a cell that counts in that unit.
+    std::string with_unit(std::size_t i, LengthUnit unit) const {
+        return bare_with_unit(*figures_[i].value, source_, unit);
+    }
 
     /// For each bare figure that is unusual in the list's unit, and usual in one other only, that unit. What may
     /// count in either goes with the saddle: who measured that in inches measured the frame in inches.
@@ -124,13 +128,13 @@ public:
     }
 
 private:
-    Figure read(const JsonValue& value, std::string_view source) const {
+    Figure read(const JsonValue& value) const {
         if (value.kind == Kind::number) {
             return {.given = true,
                     .bare = true,
                     .number = value.number,
-                    .text = source.substr(value.begin, value.end - value.begin),
-                    .length = length_of(value.number, unit_)};
+                    .length = length_of(value.number, unit_),
+                    .value = &value};
         }
         if (value.kind != Kind::text)
             return {};
@@ -142,8 +146,8 @@ private:
         return {.given = true,
                 .bare = *in_millimetres != *in_inches,
                 .number = in_millimetres->in_millimetres(),
-                .text = source.substr(value.begin + 1, value.end - value.begin - 2),
-                .length = *in_list};
+                .length = *in_list,
+                .value = &value};
     }
 
     bool usual_in(std::size_t i, LengthUnit unit) const {
@@ -171,6 +175,7 @@ private:
                in_unit_or(units, highest) < in_unit_or(units, lowest);
     }
 
+    std::string_view source_;
     std::array<Figure, lengths> figures_;
     std::optional<Wheel> wheel_;
     LengthUnit unit_;
@@ -178,10 +183,6 @@ private:
 
 bool any(const EntryFigures::Units& units) {
     return std::any_of(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); });
-}
-
-std::string with_unit(const Figure& figure, LengthUnit unit) {
-    return std::string(figure.text) + ' ' + std::string(unit_name(unit));
 }
 
 Slip slip(ProblemCode code, std::string_view where, std::vector<std::pair<std::string, std::string>> figures,
@@ -198,7 +199,7 @@ Slip unit_slip(const EntryFigures& figures, const EntryFigures::Units& units) {
     std::vector<FieldCell> repair;
     for (std::size_t i = 0; i < lengths; ++i) {
         if (units[i])
-            repair.push_back({std::string(usual_lengths[i].field), with_unit(figures[i], *units[i])});
+            repair.push_back({std::string(usual_lengths[i].field), figures.with_unit(i, *units[i])});
     }
     const std::string field = repair.front().name;
     const auto first = static_cast<std::size_t>(
@@ -206,7 +207,7 @@ Slip unit_slip(const EntryFigures& figures, const EntryFigures::Units& units) {
         units.begin());
     return slip(ProblemCode::slip_unit, field,
                 {{"field", field},
-                 {"value", figures[first].bare ? with_unit(figures[first], figures.unit()) : std::string()},
+                 {"value", figures.with_unit(first, figures.unit())},
                  {"meant", repair.front().cell},
                  {"count", std::to_string(repair.size())}},
                 std::move(repair));
@@ -287,7 +288,7 @@ std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
                               {"limit", length_figure(widest_span, figures.unit())}}));
         if (const auto other = figures.unit_for_ordinary_span()) {
             slips.back().repair = {{std::string(usual_lengths[other->first].field),
-                                    with_unit(figures[other->first], other->second)}};
+                                    figures.with_unit(other->first, other->second)}};
         }
     }
     if (const auto distance = distance_from_others(entry)) {
