@@ -4,14 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
-import {
-  goTo,
-  launchBrowser,
-  openList,
-  openPage,
-  screens,
-  shownText,
-} from "../support/open-page.mjs";
+import { goTo, launchBrowser, openList, openPage, screens, shownText } from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -52,8 +45,7 @@ async function openCard(options) {
 }
 
 /** Pages of a PDF, by its own page objects. */
-const pagesOf = (pdf) =>
-  pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
+const pagesOf = (pdf) => pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
 
 const plain = (text) => text.replaceAll("\u00a0", " ");
 
@@ -69,20 +61,11 @@ test("the card prints alone on one sheet of A5 or A4, with setting, days to rais
     assert.ok(said.includes(bike));
     assert.match(said, /Saddle at 49\.5 cm/);
     assert.match(said, /As of 25 November 2026/);
-    assert.match(
-      said,
-      /When to raise the saddle\n+\d+ \w+ 202\d: \d+(\.5)? cm/,
-    );
+    assert.match(said, /When to raise the saddle\n+\d+ \w+ 202\d: \d+(\.5)? cm/);
     assert.match(said, /Outgrown about \w+ 20\d\d/);
     assert.match(said, /Helmet on, every ride\./);
-    assert.match(
-      said,
-      /Never raise the post past its minimum-insertion mark\./,
-    );
-    assert.doesNotMatch(
-      said,
-      /Rider 1|Inside leg|Print the card|Tape one|Filter/,
-    );
+    assert.match(said, /Never raise the post past its minimum-insertion mark\./);
+    assert.doesNotMatch(said, /Rider 1|Inside leg|Print the card|Tape one|Filter/);
     assert.deepEqual(faults, []);
     await close();
   }
@@ -91,10 +74,7 @@ test("the card prints alone on one sheet of A5 or A4, with setting, days to rais
 test("the card bears a name only if one is wanted", async () => {
   const { page, bike, close } = await openCard();
   const card = page.getByRole("article", { name: "Saddle card" });
-  assert.equal(
-    await card.getByRole("heading", { level: 3 }).first().textContent(),
-    bike,
-  );
+  assert.equal(await card.getByRole("heading", { level: 3 }).first().textContent(), bike);
   await page.getByRole("checkbox", { name: "Put the name on it" }).check();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
   await card.getByRole("heading", { name: `Wim: ${bike}` }).waitFor();
@@ -144,17 +124,11 @@ test("without a share sheet the text is copied, and without a clipboard it is sh
   });
   await page.getByRole("button", { name: "Copy as text" }).click();
   await page.getByText("Copy this text by hand:").waitFor();
-  assert.match(
-    await page.locator("pre").textContent(),
-    /Helmet on, every ride/,
-  );
+  assert.match(await page.locator("pre").textContent(), /Helmet on, every ride/);
   await page.evaluate(() => (window.clipboardHere = true));
   await page.getByRole("button", { name: "Copy as text" }).click();
   await page.getByText("Copied. Paste it into a message.").waitFor();
-  assert.match(
-    plain(await page.evaluate(() => window.copied)),
-    /Saddle at 49\.5 cm/,
-  );
+  assert.match(plain(await page.evaluate(() => window.copied)), /Saddle at 49\.5 cm/);
   await close();
 });
 
@@ -163,18 +137,16 @@ test("printing the rack prints every bike that matches, and then few are in the 
   await page.evaluate(() => {
     window.print = () => {
       const { shadowRoot } = document.querySelector("main");
-      window.printed = [
-        ...shadowRoot.querySelectorAll(".screen.rack .row-name"),
-      ].map((name) => name.textContent);
+      window.printed = [...shadowRoot.querySelectorAll(".screen.rack .row-name")].map(
+        (name) => name.textContent,
+      );
     };
   });
   await page.getByText("Filter and order").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill("120");
   await page.getByText(/hidden by your wishes/).waitFor();
   const number = Number(
-    /\d+/.exec(
-      await page.getByRole("button", { name: /^Print these/ }).textContent(),
-    )[0],
+    /\d+/.exec(await page.getByRole("button", { name: /^Print these/ }).textContent())[0],
   );
   await page.getByRole("button", { name: /^Print these/ }).click();
   await page.waitForFunction(() => window.printed !== undefined);
@@ -184,18 +156,13 @@ test("printing the rack prints every bike that matches, and then few are in the 
   await page.emulateMedia({ media: "print" });
   const said = plain(await shownText(page));
   for (const bike of printed) assert.ok(said.includes(bike), bike);
-  assert.match(
-    said,
-    /As of 25 November 2026\. Saddle height to look for: 47 to 50\.5 cm\./,
-  );
+  assert.match(said, /As of 25 November 2026\. Saddle height to look for: 47 to 50\.5 cm\./);
   assert.doesNotMatch(said, /Filter and order|The first \d+ of/);
   await page.emulateMedia({ media: "screen" });
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   await page.waitForFunction(
     (number) =>
-      document
-        .querySelector("main")
-        .shadowRoot.querySelectorAll(".screen.rack .row-name").length < number,
+      document.querySelector("main").shadowRoot.querySelectorAll(".screen.rack .row-name").length < number,
     number,
   );
   assert.deepEqual(faults, []);
@@ -253,18 +220,13 @@ test("everything is saved to one file and opens elsewhere: riders, wishes, taped
   await openSaved(other.page, text);
   await other.page.getByText("family.json is open.").waitFor();
   assert.equal(await inseam(other.page).inputValue(), "19 1/2 in");
-  assert.ok(
-    await other.page.getByRole("radio", { name: "Wim 🚲" }).isChecked(),
-  );
+  assert.ok(await other.page.getByRole("radio", { name: "Wim 🚲" }).isChecked());
   await goTo(other.page, "Rack");
   await rackOf(other.page).getByRole("article").first().waitFor();
   await other.page.getByText("2 bikes ticked.").waitFor();
   await other.page.getByRole("radio", { name: "Rider 1" }).check();
   await other.page.getByText("Filter and order").click();
-  assert.equal(
-    await other.page.getByRole("textbox", { name: "Price up to" }).inputValue(),
-    "120",
-  );
+  assert.equal(await other.page.getByRole("textbox", { name: "Price up to" }).inputValue(), "120");
   assert.equal(
     JSON.stringify({
       ...JSON.parse((await saveEverything(other.page)).text),
@@ -318,36 +280,14 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
       /is damaged \(at riders\[0\]\.rider\.stage\)/,
     ],
     [damaged((file) => (file.riders = [])), /is damaged \(at riders\)/],
-    [
-      damaged((file) => file.riders.push(file.riders[0])),
-      /is damaged \(at riders\)/,
-    ],
+    [damaged((file) => file.riders.push(file.riders[0])), /is damaged \(at riders\)/],
     [damaged((file) => (file.inHand = 7)), /is damaged \(at inHand\)/],
+    [damaged((file) => (file.riders[0].rider.readings[0].figure.text = "4".repeat(5000))), /figure\.text\)/],
+    [damaged((file) => (file.riders[0].rider.readings[0].key = { toString: "x" })), /readings\[0\]\.key\)/],
+    [damaged((file) => (file.tape.kept = { length: 1 })), /is damaged \(at tape\.kept\)/],
+    [damaged((file) => (file.lists[0].text = 12)), /is damaged \(at lists\[0\]\.text\)/],
     [
-      damaged(
-        (file) =>
-          (file.riders[0].rider.readings[0].figure.text = "4".repeat(5000)),
-      ),
-      /figure\.text\)/,
-    ],
-    [
-      damaged(
-        (file) => (file.riders[0].rider.readings[0].key = { toString: "x" }),
-      ),
-      /readings\[0\]\.key\)/,
-    ],
-    [
-      damaged((file) => (file.tape.kept = { length: 1 })),
-      /is damaged \(at tape\.kept\)/,
-    ],
-    [
-      damaged((file) => (file.lists[0].text = 12)),
-      /is damaged \(at lists\[0\]\.text\)/,
-    ],
-    [
-      damaged((file) =>
-        Object.assign(file.lists[0], { text: null, base64: "%%%" }),
-      ),
+      damaged((file) => Object.assign(file.lists[0], { text: null, base64: "%%%" })),
       /is damaged \(at lists\)/,
     ],
   ];
@@ -355,10 +295,7 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
     await openSaved(page, content, "odd.json");
     await page.getByRole("status").getByText(sentence).waitFor();
     await page.getByText("What stands here is unchanged.").waitFor();
-    assert.equal(
-      JSON.stringify(JSON.parse((await saveEverything(page)).text)),
-      JSON.stringify(whole),
-    );
+    assert.equal(JSON.stringify(JSON.parse((await saveEverything(page)).text)), JSON.stringify(whole));
   }
   assert.deepEqual(faults, []);
   await close();

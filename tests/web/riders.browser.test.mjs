@@ -3,13 +3,7 @@
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
-import {
-  goTo,
-  launchBrowser,
-  openList,
-  openPage,
-  screens,
-} from "../support/open-page.mjs";
+import { goTo, launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -27,18 +21,12 @@ async function openWithTwo(viewport) {
   await page.getByRole("radio", { name: "centimetres" }).check();
   await inseam(page).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
-  assert.equal(
-    await page.getByRole("radio", { name: "Rider 1" }).count(),
-    0,
-    "one rider needs no switch",
-  );
+  assert.equal(await page.getByRole("radio", { name: "Rider 1" }).count(), 0, "one rider needs no switch");
   await page.getByRole("button", { name: "Add a rider" }).click();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
   await inseam(page).fill("58");
   await page.getByRole("radio", { name: "Rides with confidence" }).check();
-  await page
-    .getByRole("heading", { name: "Saddle height to look for" })
-    .waitFor();
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   return opened;
 }
 
@@ -48,11 +36,7 @@ for (const [name, viewport] of Object.entries(screens)) {
     await page.getByRole("radio", { name: "Rider 1" }).check();
     await page.getByText("47 to 50.5 cm").waitFor();
     assert.equal(await inseam(page).inputValue(), "49.5");
-    assert.ok(
-      await page
-        .getByRole("radio", { name: "Rides alone, new to it" })
-        .isChecked(),
-    );
+    assert.ok(await page.getByRole("radio", { name: "Rides alone, new to it" }).isChecked());
 
     await openList(page, sample("loan-shed.json"));
     await goTo(page, "Rack");
@@ -89,16 +73,10 @@ test("wishes are each rider's own", async () => {
   await page.getByText(/hidden by your wishes/).waitFor();
   await page.getByRole("radio", { name: "Rider 1" }).check();
   await page.getByText(/hidden by your wishes/).waitFor({ state: "detached" });
-  assert.equal(
-    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
-    "",
-  );
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
   await page.getByRole("radio", { name: "Wim" }).check();
   await page.getByText(/hidden by your wishes/).waitFor();
-  assert.equal(
-    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
-    "100",
-  );
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "100");
   await close();
 });
 
@@ -111,18 +89,10 @@ test("a rider is removed and brought back with everything that was typed", async
   await page.getByRole("button", { name: "Undo" }).click();
   assert.equal(await inseam(page).inputValue(), "58");
   assert.ok(await page.getByRole("radio", { name: "Wim" }).isChecked());
-  assert.ok(
-    await page
-      .getByRole("radio", { name: "Rides with confidence" })
-      .isChecked(),
-  );
+  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
   await page.getByRole("button", { name: "Remove Wim" }).click();
   await page.getByText("47 to 50.5 cm").waitFor();
-  assert.equal(
-    await page.getByRole("button", { name: /^Remove/ }).count(),
-    0,
-    "the last rider stays",
-  );
+  assert.equal(await page.getByRole("button", { name: /^Remove/ }).count(), 0, "the last rider stays");
   assert.deepEqual(faults, []);
   await close();
 });
@@ -131,20 +101,10 @@ test("a rider who has no reading yet is not shown the answers of another", async
   const { page, close } = await openWithTwo(screens.laptop);
   await page.getByRole("button", { name: "Add a rider" }).click();
   await page.getByRole("heading", { name: "How to measure" }).waitFor();
-  assert.equal(
-    await page
-      .getByRole("heading", { name: "Saddle height to look for" })
-      .count(),
-    0,
-  );
+  assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await inseam(page).fill("forty");
   await page.getByText(/“forty” is not a figure/).waitFor();
-  assert.equal(
-    await page
-      .getByRole("heading", { name: "Saddle height to look for" })
-      .count(),
-    0,
-  );
+  assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await close();
 });
 
@@ -152,20 +112,14 @@ test("six riders with long names fit a narrow phone, each target 44 px high", as
   const { page, close } = await openPage(browser, { width: 320, height: 640 });
   for (let number = 2; number <= 6; ++number) {
     await page.getByRole("button", { name: "Add a rider" }).click();
-    await page
-      .getByRole("textbox", { name: "Name or nickname" })
-      .fill(`Maximiliane the ${number}th`);
+    await page.getByRole("textbox", { name: "Name or nickname" }).fill(`Maximiliane the ${number}th`);
   }
-  const wide = await page.evaluate(
-    () => document.documentElement.scrollWidth - window.innerWidth,
-  );
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   assert.ok(wide <= 0, `${wide} px too wide`);
   const low = await page
     .locator(".rider-switch label")
     .evaluateAll((labels) =>
-      labels
-        .map((label) => label.getBoundingClientRect().height)
-        .filter((height) => height < 44),
+      labels.map((label) => label.getBoundingClientRect().height).filter((height) => height < 44),
     );
   assert.deepEqual(low, []);
   await page.getByRole("radio", { name: "Rider 1" }).check();

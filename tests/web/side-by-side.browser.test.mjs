@@ -4,13 +4,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, sample } from "../support/built-engine.mjs";
-import {
-  goTo,
-  launchBrowser,
-  openList,
-  openPage,
-  screens,
-} from "../support/open-page.mjs";
+import { goTo, launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -46,18 +40,12 @@ async function openRack(viewport) {
   return opened;
 }
 
-const tick = (page, place) =>
-  rackOf(page).getByRole("checkbox").nth(place).check();
-const openBeside = (page) =>
-  page.getByRole("button", { name: "Side by side", exact: true }).click();
+const tick = (page, place) => rackOf(page).getByRole("checkbox").nth(place).check();
+const openBeside = (page) => page.getByRole("button", { name: "Side by side", exact: true }).click();
 
 /** The table as { fact: [a text for each bike] }. */
 async function tableOn(page) {
-  await page
-    .getByRole("rowheader")
-    .or(page.locator("tbody th"))
-    .first()
-    .waitFor();
+  await page.getByRole("rowheader").or(page.locator("tbody th")).first().waitFor();
   const bodies = await page
     .locator("table.beside tbody")
     .evaluateAll((bodies) =>
@@ -66,9 +54,7 @@ async function tableOn(page) {
         [...body.querySelectorAll("td")].map((cell) => cell.textContent),
       ]),
     );
-  return Object.fromEntries(
-    bodies.map(([fact, cells]) => [fact, cells.map(plain)]),
-  );
+  return Object.fromEntries(bodies.map(([fact, cells]) => [fact, cells.map(plain)]));
 }
 
 for (const [name, viewport] of Object.entries(screens)) {
@@ -79,9 +65,7 @@ for (const [name, viewport] of Object.entries(screens)) {
     await page.getByText("1 bike ticked. Tick one more.").waitFor();
     await tick(page, 2);
     await openBeside(page);
-    await page
-      .getByRole("heading", { name: "Side by side", level: 2 })
-      .waitFor();
+    await page.getByRole("heading", { name: "Side by side", level: 2 }).waitFor();
     await page.getByRole("columnheader", { name: bikes[2].name }).waitFor();
 
     const table = await tableOn(page);
@@ -101,14 +85,9 @@ for (const [name, viewport] of Object.entries(screens)) {
     );
 
     const same = page.getByText(/^The same on all/);
-    assert.ok(
-      !(await page.getByText("Fits now").nth(0).isVisible()) ||
-        table.Fit === undefined,
-    );
+    assert.ok(!(await page.getByText("Fits now").nth(0).isVisible()) || table.Fit === undefined);
     await same.click();
-    const facts = plain(
-      await page.locator(".screen.beside .facts").textContent(),
-    );
+    const facts = plain(await page.locator(".screen.beside .facts").textContent());
     assert.match(facts, /FitFits now/);
     assert.match(facts, /SaddleSaddle at 49\.5 cm/);
     const drawn = await page
@@ -117,9 +96,7 @@ for (const [name, viewport] of Object.entries(screens)) {
     assert.equal(drawn.length, 3);
     assert.match(plain(drawn[0]), /^Heights from the floor, \d+ cm to \d+ cm/);
     assert.match(plain(drawn[1]), /^Saddle [\d.]+ cm to [\d.]+ cm$/);
-    const wide = await page.evaluate(
-      () => document.documentElement.scrollWidth - window.innerWidth,
-    );
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     assert.ok(wide <= 0, `${wide} px too wide`);
     assert.deepEqual(faults, []);
     await close();
@@ -130,22 +107,14 @@ test("checks that differ are told apart, and an unknown figure is called so", as
   const { page, close } = await openRack(screens.laptop);
   const bikes = await judged();
   const priced = bikes.findIndex((bike) => bike.price !== null);
-  const unpriced = bikes.findIndex(
-    (bike) => bike.price === null && bike.verdict === "fits_now",
-  );
+  const unpriced = bikes.findIndex((bike) => bike.price === null && bike.verdict === "fits_now");
   await tick(page, priced);
   await tick(page, unpriced);
   await openBeside(page);
   const table = await tableOn(page);
-  assert.deepEqual(
-    table.Price.toSorted(),
-    [`€${bikes[priced].price}`, "not known"].toSorted(),
-  );
-  const checks = Object.keys(table).filter((fact) =>
-    fact.startsWith("Check: "),
-  );
-  const stateOf = (bike, what) =>
-    bike.checks.find((check) => check.what === what)?.state;
+  assert.deepEqual(table.Price.toSorted(), [`€${bikes[priced].price}`, "not known"].toSorted());
+  const checks = Object.keys(table).filter((fact) => fact.startsWith("Check: "));
+  const stateOf = (bike, what) => bike.checks.find((check) => check.what === what)?.state;
   const differing = bikes[priced].checks.filter(
     ({ what, state }) => stateOf(bikes[unpriced], what) !== state,
   );
@@ -163,13 +132,9 @@ test("no more than four are ticked, and any of them is taken away or added again
   const columns = page.getByRole("columnheader");
   await columns.nth(3).waitFor();
   const gone = await columns.nth(1).getByRole("button").first().textContent();
-  await page
-    .getByRole("button", { name: `Remove ${gone}`, exact: true })
-    .click();
+  await page.getByRole("button", { name: `Remove ${gone}`, exact: true }).click();
   await page.waitForFunction(
-    () =>
-      document.querySelector("main").shadowRoot.querySelectorAll("thead th")
-        .length === 3,
+    () => document.querySelector("main").shadowRoot.querySelectorAll("thead th").length === 3,
   );
   assert.equal(await page.getByRole("columnheader", { name: gone }).count(), 0);
   await page.getByRole("button", { name: "Add a bike" }).click();
@@ -188,15 +153,11 @@ test("no more than four are ticked, and any of them is taken away or added again
 test("a bike is ticked from its own screen; one that wishes hide later is said to be missing", async () => {
   const { page, close } = await openRack(screens.phone);
   const bikes = await judged();
-  await rackOf(page)
-    .getByRole("button", { name: bikes[0].name, exact: true })
-    .click();
+  await rackOf(page).getByRole("button", { name: bikes[0].name, exact: true }).click();
   await page.getByRole("button", { name: "Tick for side by side" }).click();
   await page.getByText("1 bike ticked.").waitFor();
   await page.getByRole("button", { name: "Back to the rack" }).click();
-  const dear = bikes.findIndex(
-    (bike) => bike.price > bikes[0].price && bike.verdict === "fits_now",
-  );
+  const dear = bikes.findIndex((bike) => bike.price > bikes[0].price && bike.verdict === "fits_now");
   await rackOf(page)
     .getByRole("checkbox", {
       name: `Side by side: ${bikes[dear].name}`,
@@ -204,14 +165,10 @@ test("a bike is ticked from its own screen; one that wishes hide later is said t
     })
     .check();
   await page.getByText("Filter and order").click();
-  await page
-    .getByRole("textbox", { name: "Price up to" })
-    .fill(String(bikes[0].price));
+  await page.getByRole("textbox", { name: "Price up to" }).fill(String(bikes[0].price));
   await page.getByText(/hidden by your wishes/).waitFor();
   await openBeside(page);
-  await page
-    .getByText(/1 ticked bike is not here: hidden by your wishes/)
-    .waitFor();
+  await page.getByText(/1 ticked bike is not here: hidden by your wishes/).waitFor();
   await page.getByRole("button", { name: "Show all bikes" }).click();
   await page.getByRole("columnheader", { name: bikes[dear].name }).waitFor();
   await close();

@@ -2,14 +2,10 @@
 // device is full, refuses, or holds something that cannot be read.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
-import {
-  goTo,
-  launchBrowser,
-  openPage,
-  pageAddress,
-  screens,
-} from "../support/open-page.mjs";
+import { sample } from "../support/built-engine.mjs";
+import { goTo, launchBrowser, openList, openPage, pageAddress, screens } from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -20,8 +16,7 @@ const now = "2026-11-25T10:00:00";
 async function openAt(options = {}) {
   const opened = await openPage(browser, screens.phone, { now });
   await opened.page.getByRole("radio", { name: "centimetres" }).check();
-  if (options.inseam !== null)
-    await typeInseam(opened.page, options.inseam ?? "49.5");
+  if (options.inseam !== null) await typeInseam(opened.page, options.inseam ?? "49.5");
   return opened;
 }
 
@@ -29,14 +24,11 @@ async function typeInseam(page, figure) {
   await page.getByRole("textbox", { name: "Inside leg" }).fill(figure);
 }
 
-const inseamOn = (page) =>
-  page.getByRole("textbox", { name: "Inside leg" }).inputValue();
+const inseamOn = (page) => page.getByRole("textbox", { name: "Inside leg" }).inputValue();
 
 async function keepOnDevice(page, on = true) {
   await goTo(page, "Keep");
-  await page
-    .getByRole("checkbox", { name: "Keep on this device" })
-    .setChecked(on);
+  await page.getByRole("checkbox", { name: "Keep on this device" }).setChecked(on);
   if (on) await page.getByText("Kept as you type.").waitFor();
 }
 
@@ -81,8 +73,7 @@ function record(page, replacement) {
           const kept = transaction.objectStore("kept");
           const found = kept.get("record");
           found.onsuccess = () => {
-            if (replacement !== undefined)
-              kept.put({ ...found.result, value: replacement }, "record");
+            if (replacement !== undefined) kept.put({ ...found.result, value: replacement }, "record");
           };
           transaction.oncomplete = () => {
             database.close();
@@ -94,14 +85,28 @@ function record(page, replacement) {
   );
 }
 
+/** The lists in the record: { file name: its text }. */
+function storedLists(page) {
+  return page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        indexedDB.open("saddlerule").onsuccess = ({ target: { result: database } }) => {
+          database.transaction("kept").objectStore("kept").get("lists").onsuccess = ({ target }) => {
+            database.close();
+            const texts = target.result.map(({ name, bytes }) => [name, new TextDecoder().decode(bytes)]);
+            resolve(Object.fromEntries(texts));
+          };
+        };
+      }),
+  );
+}
+
 test("nothing is stored before somebody asks for it, however much is typed", async () => {
   const { page, faults, close } = await openAt();
   await page.getByRole("button", { name: "Add a rider" }).click();
   await typeInseam(page, "58");
   await goTo(page, "Keep");
-  await page
-    .getByText("Off: when you close this page, all is forgotten.")
-    .waitFor();
+  await page.getByText("Off: when you close this page, all is forgotten.").waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await reload(page);
@@ -133,36 +138,49 @@ test("switched on, riders, readings, wishes and taped bikes survive the page; sw
   assert.equal(await inseamOn(page), "58");
   await page.getByRole("radio", { name: "Rider 1" }).check();
   assert.equal(await inseamOn(page), "49.5");
-  assert.ok(
-    await page
-      .getByRole("radio", { name: "Rides with confidence" })
-      .isChecked(),
-  );
+  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
   await goTo(page, "Rack");
   const rack = page.getByRole("list", { name: "Bikes, best first" });
   await rack.getByRole("heading", { name: "Taped bike 1" }).waitFor();
   await page.getByText("Filter and order").click();
-  assert.equal(
-    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
-    "",
-  );
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
   await page.getByRole("radio", { name: "Wim" }).check();
-  assert.equal(
-    await page.getByRole("textbox", { name: "Price up to" }).inputValue(),
-    "90",
-  );
+  assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "90");
 
   await keepOnDevice(page, false);
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await goTo(page, "Rider");
-  assert.equal(
-    await inseamOn(page),
-    "58",
-    "what stands on the page stays there",
-  );
+  assert.equal(await inseamOn(page), "58", "what stands on the page stays there");
   await reload(page);
   assert.equal(await inseamOn(page), "");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("open lists are kept as they are, byte by byte, and the one on the rack hangs there again", async () => {
+  const { page, faults, close } = await openAt();
+  await openList(page, sample("swap-morning.json"));
+  await page.getByRole("heading", { name: "Swap morning" }).first().waitFor();
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
+  await keepOnDevice(page);
+  await reload(page);
+  await goTo(page, "Rack");
+  const rack = page.getByRole("list", { name: "Bikes, best first" });
+  await rack
+    .getByRole("article")
+    .first()
+    .getByText(/Loan \d\d/)
+    .waitFor();
+  const kept = await storedLists(page);
+  assert.deepEqual(kept, {
+    "swap-morning.json": readFileSync(sample("swap-morning.json"), "utf8"),
+    "loan-shed.json": readFileSync(sample("loan-shed.json"), "utf8"),
+  });
+  await keepOnDevice(page, false);
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
   assert.deepEqual(faults, []);
   await close();
 });
@@ -174,13 +192,8 @@ test("a reading of another day is an earlier one, and there is room for one of t
   await reload(page);
   assert.equal(await inseamOn(page), "");
   await page.getByText("Earlier readings").click();
-  assert.equal(
-    await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(),
-    "49.5",
-  );
-  await page
-    .getByRole("heading", { name: "Saddle height to look for" })
-    .waitFor();
+  assert.equal(await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(), "49.5");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await close();
 });
 
@@ -188,11 +201,7 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
   const { page, faults, close } = await openAt();
   await page.getByRole("button", { name: "Add a rider" }).click();
   await keepOnDevice(page);
-  await page
-    .getByText(
-      /This wipes: 2 riders with readings and wishes and what this browser keeps/,
-    )
-    .waitFor();
+  await page.getByText(/This wipes: 2 riders with readings and wishes and what this browser keeps/).waitFor();
   await page.getByRole("button", { name: "Wipe everything" }).click();
   await page.getByRole("button", { name: "No, keep it" }).click();
   await page.getByRole("button", { name: "Wipe everything" }).click();
@@ -204,9 +213,7 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
   assert.equal(await inseamOn(page), "");
   assert.equal(await page.getByRole("radio", { name: "Rider 2" }).count(), 0);
   await typeInseam(page, "52");
-  await page
-    .getByRole("heading", { name: "Saddle height to look for" })
-    .waitFor();
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   assert.deepEqual(faults, []);
@@ -214,15 +221,9 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
 });
 
 const unreadable = {
-  "is damaged": [
-    { version: 1, riders: "none" },
-    /cannot be read\. It is left as it is/,
-  ],
+  "is damaged": [{ version: 1, riders: "none" }, /cannot be read\. It is left as it is/],
   "is no record at all": ["nonsense", /cannot be read\. It is left as it is/],
-  "was kept by a newer page": [
-    { version: 2, brood: [] },
-    /A newer Saddlerule kept something/,
-  ],
+  "was kept by a newer page": [{ version: 2, brood: [] }, /A newer Saddlerule kept something/],
 };
 
 for (const [what, [value, sentence]] of Object.entries(unreadable)) {
@@ -233,9 +234,7 @@ for (const [what, [value, sentence]] of Object.entries(unreadable)) {
     await reload(page);
     await page.getByRole("alert").getByText(sentence).waitFor();
     await typeInseam(page, "60");
-    await page
-      .getByRole("heading", { name: "Saddle height to look for" })
-      .waitFor();
+    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
     await written(page);
     assert.deepEqual((await record(page)).value, value);
 
@@ -256,10 +255,7 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
   await page.evaluate(() => {
     // As the standard has it: what finds no room takes its whole transaction with it.
     const { put } = IDBObjectStore.prototype;
-    const error = Object.getOwnPropertyDescriptor(
-      IDBTransaction.prototype,
-      "error",
-    );
+    const error = Object.getOwnPropertyDescriptor(IDBTransaction.prototype, "error");
     IDBObjectStore.prototype.put = function () {
       this.transaction.abort();
     };
@@ -323,9 +319,7 @@ for (const [what, [stub, sentence]] of Object.entries(refusals)) {
     await page.getByText(sentence).waitFor();
     await goTo(page, "Rider");
     await typeInseam(page, "49.5");
-    await page
-      .getByRole("heading", { name: "Saddle height to look for" })
-      .waitFor();
+    await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
     assert.deepEqual(faults, []);
     await close();
   });
@@ -339,9 +333,7 @@ test("of two tabs the one that somebody comes back to follows the other", async 
   await typeInseam(tab, "60");
   await written(tab);
   await goTo(page, "Rider");
-  await page.evaluate(() =>
-    document.dispatchEvent(new Event("visibilitychange")),
-  );
+  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
   await page.waitForTimeout(500);
   assert.equal(await inseamOn(page), "60");
   await close();
@@ -357,15 +349,13 @@ test("two tabs that are typed in at once keep apart until somebody chooses", asy
   await typeInseam(page, "70");
   await page
     .getByRole("alert")
-    .getByText(/changed in another tab/)
+    .getByText(/another tab or window may have changed it/)
     .waitFor();
   assert.equal(await inseamOn(page), "70");
   assert.match(JSON.stringify((await record(page)).value), /"60"/);
 
   await page.getByRole("button", { name: "See Keep" }).click();
-  await page
-    .getByRole("button", { name: "Take what is kept on the device" })
-    .click();
+  await page.getByRole("button", { name: "Take what is kept on the device" }).click();
   await page.getByText("Kept as you type.").waitFor();
   await goTo(page, "Rider");
   assert.equal(await inseamOn(page), "60");

@@ -91,6 +91,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   };
 
   const stopGuarding = guardUnsaved(store);
+  // What was kept is asked for before the first drawing, which most often finds it there.
+  void keeper.begin();
   let mounted = true;
   const drawNow = (): void => {
     if (mounted) draw(store.read());
@@ -107,9 +109,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   });
   let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
-    if (!mounted) return;
-    stopAsking = keepAnswered(store, engines, questions);
-    void keeper.begin();
+    if (mounted) stopAsking = keepAnswered(store, engines, questions);
   });
   return () => {
     mounted = false;

@@ -919,7 +919,7 @@ export const english = {
       newer:
         "A newer Saddlerule kept something on this device. It is left as it is, and nothing new is kept.",
       elsewhere:
-        "What is kept on this device was changed in another tab or window. Nothing more is kept from here until you choose.",
+        "What is kept on this device is not what stands here: another tab or window may have changed it. Nothing more is kept until you choose.",
       gone: "In another tab or window, keeping was switched off. Nothing is kept on this device now.",
     },
     toKeep: "See Keep",
