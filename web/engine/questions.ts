@@ -16,13 +16,14 @@ import type {
   AssessAnswer,
   ChangesAnswer,
   ForecastAnswer,
+  JudgedBike,
   Note,
   Refusal,
   SideViewAnswer,
 } from "./wire-answers";
 import { deskQuestions } from "./desk-questions";
 import { listQuestions } from "./list-questions";
-import type { EngineRequest } from "./wire-requests";
+import type { AssessRequest, EngineRequest } from "./wire-requests";
 
 /** A question, and beside it what else its answer depends on. */
 export interface Posed {
@@ -48,6 +49,12 @@ function nothingKnown(refusal: Refusal): boolean {
   return refusal.error.code === "rider_without_measure";
 }
 
+/** Bikes that were told of already stay the same objects, so that their rows are not drawn again. */
+function withKept(answer: AssessAnswer, before: JudgedBike[]): AssessAnswer {
+  const kept = new Map(before.map((bike) => [bike.id, bike]));
+  return { ...answer, bikes: answer.bikes.map((bike) => kept.get(bike.id) ?? bike) };
+}
+
 export const rackQuestion = {
   engine: "rack",
   pose: (state: PageState): Posed => ({
@@ -57,10 +64,13 @@ export const rackQuestion = {
     from: state.rows.from,
   }),
   receive:
-    (answer: object, { from = 0, rider: about = 0 }: Posed): Change<PageState> =>
+    (answer: object, { request, edition, from = 0, rider: about = 0 }: Posed): Change<PageState> =>
     (state) => {
       if (!isRefusal(answer)) {
-        return { ...state, judged: { answer: answer as AssessAnswer, about, from, refusal: null } };
+        const question = JSON.stringify([{ ...(request as AssessRequest), rows: null }, edition]);
+        const before = question === state.judged.question ? (state.judged.answer?.bikes ?? []) : [];
+        const told = withKept(answer as AssessAnswer, before);
+        return { ...state, judged: { answer: told, question, about, from, refusal: null } };
       }
       // While a figure is half typed the last verdicts stay, marked as such.
       const { judged } = state;

@@ -1,7 +1,7 @@
 // How high the pieces of a long list are: as they were when last seen, and as the first one seen for the others.
 
 /** Items in a piece. */
-export const pieceLength = 4;
+export const pieceLength = 2;
 
 /** Height of an item before any was seen. */
 const firstGuess = 190;

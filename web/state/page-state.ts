@@ -156,6 +156,8 @@ export interface PageState {
   printing: Printing | null;
   judged: {
     answer: AssessAnswer | null;
+    /** What was asked, but for the window of rows. */
+    question: string;
     /** The rider it is about: another one may have been taken in hand since. */
     about: number;
     /** The place of the first bike in the answer. */
@@ -253,7 +255,7 @@ export function firstState(today: string, unit: TypedUnit, language: Language): 
     desk: emptyDesk,
     rows: firstRows,
     printing: null,
-    judged: { answer: null, about: 1, from: 0, refusal: null },
+    judged: { answer: null, question: "", about: 1, from: 0, refusal: null },
     whatIf: { open: false, answer: null },
     bike: { detail: null, sideView: null, forecast: null },
   };

@@ -31,26 +31,38 @@ export function rackBikes({ judged, list }: Pick<PageState, "judged" | "list">):
   };
 }
 
-function judgedOnRack(bike: JudgedBike | undefined): RackBike | null {
-  return bike === undefined
-    ? null
-    : { ...bike, wheelInches: bike.wheel_nominal_in, span: bike.span_mm, judged: bike };
+/** The same object for the same bike, so that its row is not drawn again. */
+const onRack = new WeakMap<JudgedBike | ListedEntry, RackBike>();
+
+function keptOnRack<Bike extends JudgedBike | ListedEntry>(
+  bike: Bike | undefined,
+  make: (bike: Bike) => RackBike,
+): RackBike | null {
+  if (bike === undefined) return null;
+  const kept = onRack.get(bike) ?? make(bike);
+  onRack.set(bike, kept);
+  return kept;
 }
 
-function listedOnRack(bike: ListedEntry | undefined): RackBike | null {
-  return bike === undefined
-    ? null
-    : {
-        ...bike,
-        // A usable bike has both: the engine gives it an id where the file has none.
-        id: bike.id ?? "",
-        name: bike.name ?? "",
-        taped: false,
-        wheelInches: bike.wheel?.nominal_in ?? null,
-        span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
-        judged: null,
-      };
-}
+const judgedOnRack = (bike: JudgedBike | undefined): RackBike | null =>
+  keptOnRack(bike, (bike) => ({
+    ...bike,
+    wheelInches: bike.wheel_nominal_in,
+    span: bike.span_mm,
+    judged: bike,
+  }));
+
+const listedOnRack = (bike: ListedEntry | undefined): RackBike | null =>
+  keptOnRack(bike, (bike) => ({
+    ...bike,
+    // A usable bike has both: the engine gives it an id where the file has none.
+    id: bike.id ?? "",
+    name: bike.name ?? "",
+    taped: false,
+    wheelInches: bike.wheel?.nominal_in ?? null,
+    span: { lowest: bike.saddle_lowest_mm, highest: bike.saddle_highest_mm },
+    judged: null,
+  }));
 
 /** The bike that puts this one behind. */
 export function beatenBy(judged: JudgedBike | null): NamedBike | null {

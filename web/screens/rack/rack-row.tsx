@@ -1,12 +1,13 @@
 // One bike on the rack: seen as a span first, then told in words.
 import type { HeightScale } from "../../drawings/height-scale";
 import { SpanBar } from "../../drawings/span-bar";
-import type { NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { unlessSame } from "../../parts/unless-same";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { bikePicked } from "../../state/picking";
 import { went } from "../../state/screen-changes";
 import { Choosing } from "./choosing";
+import { beatenBy } from "./rack-bikes";
 import type { RackBike } from "./rack-bikes";
 import { VerdictLine } from "./verdict-line";
 import { lastingWords } from "./verdict-words";
@@ -16,11 +17,10 @@ interface RackRowProps {
   picked: boolean;
   /** Another one may be picked. */
   pickable: boolean;
-  beatenBy: NamedBike | null;
   scale: HeightScale;
 }
 
-export function RackRow({ bike, picked, pickable, beatenBy, scale }: RackRowProps) {
+export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, scale }: RackRowProps) {
   const { texts, figures, change } = usePage();
   const { judged } = bike;
   const lasting = judged === null ? null : lastingWords(texts, figures, judged);
@@ -69,10 +69,10 @@ export function RackRow({ bike, picked, pickable, beatenBy, scale }: RackRowProp
       />
       {judged !== null && <VerdictLine bike={judged} />}
       {lasting !== null && <p class="soft">{lasting}</p>}
-      {judged !== null && <Choosing bike={judged} beatenBy={beatenBy} />}
+      {judged !== null && <Choosing bike={judged} beatenBy={beatenBy(judged)} />}
     </article>
   );
-}
+});
 
 /** Where a bike will stand that the engine is still being asked about. */
 export function RowRoom() {

@@ -7,13 +7,14 @@ import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
+import { listInHand } from "../../state/list-desk";
 import type { PageState } from "../../state/page-state";
 import { mostPicked } from "../../state/picking";
 import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
-import { beatenBy, rackBikes } from "./rack-bikes";
+import { rackBikes } from "./rack-bikes";
 import { PaperHead, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
@@ -47,6 +48,7 @@ export function TheRack({ state }: { state: PageState }) {
       <ScreenHead title={texts.rack.title} aside={<DisplayUnit unit={state.unit} />}>
         {answer === null ? <p>{texts.rack.noReading}</p> : <VerdictCounts answer={answer} />}
         {judged.refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
+        {listInHand(state.desk)?.sample === true && <p class="sample-mark">{texts.list.sampleMark}</p>}
         <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
       <div class="inset">
@@ -89,7 +91,6 @@ export function TheRack({ state }: { state: PageState }) {
                   bike={bike}
                   picked={state.picked.includes(bike.id)}
                   pickable={state.picked.length < mostPicked}
-                  beatenBy={beatenBy(bike.judged)}
                   scale={scale}
                 />
               )
