@@ -23,10 +23,18 @@ export function launchBrowser() {
 
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
- * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock.
+ * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
+ * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it.
  */
-export async function openPage(browser, viewport, { now, ...options } = {}) {
+export async function openPage(browser, viewport, { now, pickers, prepare, ...options } = {}) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
+  // Files come and go as in browsers without these: a test that wants them brings its own.
+  await context.addInitScript(() => {
+    window.showOpenFilePicker = undefined;
+    window.showSaveFilePicker = undefined;
+  });
+  if (pickers) await context.addInitScript(pickers);
+  await prepare?.(context);
   const page = await context.newPage();
   if (now) await page.clock.setFixedTime(new Date(now));
   const faults = [];
@@ -38,7 +46,7 @@ export async function openPage(browser, viewport, { now, ...options } = {}) {
       faults.push(`request: ${request.url()}`);
   });
   await page.goto(pageAddress);
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.locator(".screen.current .screen-title").waitFor();
   return { page, faults, close: () => context.close() };
 }
 

@@ -65,8 +65,9 @@ function focusTitle(root: Element): void {
     ?.focus({ preventScroll: true });
 }
 
+/** The entry worked on last, or what takes the last step back. */
 function entryInList(root: Element, number: number | null): HTMLElement | null {
-  return root.querySelector(`[data-entry="${number ?? ""}"]`);
+  return root.querySelector(number === null ? ".screen.current .undo" : `[data-entry="${number}"]`);
 }
 
 function bikeOnRack(root: Element, id: string): HTMLElement | null {

@@ -1,20 +1,23 @@
 // Ways to a list of bikes: a file on the device, or one of the invented samples inside the page.
 import { samples } from "../engine/samples";
 import { fileSource } from "../engine/list-opening";
+import { pickedSource, pickers } from "../engine/list-saving";
 import { usePage } from "../page/page-context";
 import type { ListState } from "../state/page-state";
 
 export function ListChooser({ list }: { list: ListState }) {
   const { texts, openList } = usePage();
-  const words = list.busy
-    ? texts.list.busy
-    : list.loaded === null
-      ? texts.list.choose
-      : texts.list.chooseOther;
+  const words = list.loaded === null ? texts.list.choose : texts.list.chooseOther;
   return (
     <label class="button main wide file-choice">
       <input
         type="file"
+        onClick={(event) => {
+          // Where the browser lets a page keep the file itself, the list can be saved back into it.
+          if (pickers().showOpenFilePicker === undefined) return;
+          event.preventDefault();
+          void pickedSource().then((source) => source && openList(source));
+        }}
         onChange={(event) => {
           const field = event.currentTarget;
           const file = field.files?.[0];
@@ -28,7 +31,8 @@ export function ListChooser({ list }: { list: ListState }) {
   );
 }
 
-export function SampleChooser() {
+/** `onChosen`: what else is to happen once a sample is on its way. */
+export function SampleChooser({ onChosen }: { onChosen?: () => void }) {
   const { texts, openList } = usePage();
   return (
     <section class="stack" aria-label={texts.list.samples}>
@@ -36,7 +40,15 @@ export function SampleChooser() {
       <p class="soft">{texts.list.samplesWhy}</p>
       <div class="buttons">
         {samples.map((sample) => (
-          <button key={sample.name} type="button" class="button" onClick={() => openList(sample)}>
+          <button
+            key={sample.name}
+            type="button"
+            class="button"
+            onClick={() => {
+              openList(sample);
+              onChosen?.();
+            }}
+          >
             {texts.list[sample.label]}
           </button>
         ))}

@@ -12,6 +12,7 @@ import { VerdictSign } from "../parts/verdict-sign";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
 import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
+import { DeskBar } from "./desk/desk-bar";
 import { VerdictLine } from "./rack/verdict-line";
 import { lastingWords } from "./rack/verdict-words";
 
@@ -22,6 +23,7 @@ export function TapeOne({ state }: { state: PageState }) {
   const { draft, kept } = state.tape;
   return (
     <>
+      {state.desk.said?.done.taped !== undefined && <DeskBar desk={state.desk} />}
       <ScreenHead title={texts.tape.title}>
         <p>{texts.tape.lead}</p>
       </ScreenHead>

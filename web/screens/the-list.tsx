@@ -89,7 +89,7 @@ function Entries({ state }: { state: PageState }) {
 }
 
 function Refused({ list }: { list: ListState }) {
-  const { texts, openListAs } = usePage();
+  const { texts, figures, openListAs } = usePage();
   const { refusal, loaded } = list;
   if (refusal === null) return null;
   const stillOpen =
@@ -101,7 +101,7 @@ function Refused({ list }: { list: ListState }) {
       <p>
         <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
-      <p>{worded(texts, refusal.problem)}</p>
+      <p>{worded(texts, figures, refusal.problem)}</p>
       {refusal.problem.code === "file_not_utf8" && (
         <>
           <button type="button" class="button" onClick={() => openListAs("windows-1252")}>
@@ -118,7 +118,7 @@ function Refused({ list }: { list: ListState }) {
 
 /** All entries of a file in which none could be used. */
 function SetAsideEntries({ entries }: { entries: SetAside[] }) {
-  const { texts } = usePage();
+  const { texts, figures } = usePage();
   if (entries.length === 0) return null;
   return (
     <LongList
@@ -133,7 +133,7 @@ function SetAsideEntries({ entries }: { entries: SetAside[] }) {
             <p>
               <strong>{entry.name ?? entry.id ?? texts.list.setAsideName({ number: entry.number })}</strong>
             </p>
-            <p>{worded(texts, entry)}</p>
+            <p>{worded(texts, figures, entry)}</p>
             <Fold title={texts.list.asWritten}>
               <pre tabIndex={0}>{entry.source}</pre>
             </Fold>

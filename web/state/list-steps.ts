@@ -59,7 +59,8 @@ export function listStepped(answer: EditAnswer, done: Done, key: number): PageCh
     const next = told(state, answer);
     const step: Step = { key, done, changes: answer.undo };
     const open = withList(next.desk, ({ undo }) => ({ undo: [...undo, step], redo: [] }));
-    const lastNumber = done.what === "added" ? answer.counts.entries : next.desk.lastNumber;
+    // A new entry may stand far down the list: the focus goes to the bar that speaks of it.
+    const lastNumber = done.what === "added" ? null : next.desk.lastNumber;
     return {
       ...withTaped(next, done, false),
       desk: { ...next.desk, open, said: { done, back: false }, lastNumber },
@@ -131,8 +132,11 @@ export function noListLeft(): PageChange {
 }
 
 export function viewed(view: DeskView): PageChange {
-  return onDesk(() => ({ view, refused: null }));
+  return onDesk(({ save }) => ({ view, refused: null, save: { ...save, ...unsaid, only: "all" } }));
 }
+
+/** Nothing is known yet of what would be saved. */
+const unsaid = { answer: null, savedAs: null, failed: false } as const;
 
 export function shown(show: ListShow): PageChange {
   return onDesk(() => ({ show, rows: firstEntries }));
@@ -155,5 +159,11 @@ export function entriesNeared(first: number, end: number): PageChange {
 }
 
 export function saveWished(part: Partial<SaveWish>): PageChange {
-  return onDesk(({ save }) => ({ save: { ...save, ...part, answer: null, savedAs: null, failed: false } }));
+  return (state) => {
+    const { save } = state.desk;
+    const wished = { ...save, ...part };
+    const isNews =
+      wished.form !== save.form || wished.separator !== save.separator || wished.only !== save.only;
+    return isNews ? onDesk(() => ({ save: { ...wished, ...unsaid } }))(state) : state;
+  };
 }

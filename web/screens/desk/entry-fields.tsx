@@ -46,7 +46,7 @@ interface EntryFieldProps {
 }
 
 export function EntryField({ draft, field, units, currency = null, big = false }: EntryFieldProps) {
-  const { texts, change } = usePage();
+  const { texts, figures, change } = usePage();
   const { checked } = draft;
   const text = draft.cells[field] ?? "";
   const unit = lengthFields.includes(field) ? (draft.unit ?? units) : field === "price" ? currency : null;
@@ -65,7 +65,7 @@ export function EntryField({ draft, field, units, currency = null, big = false }
           kind={plainFields.includes(field) || !known.includes(field) ? "plain" : "figure"}
           big={big}
           longest={2000}
-          problem={problem !== null && isAbout(problem, field) ? worded(texts, problem) : null}
+          problem={problem !== null && isAbout(problem, field) ? worded(texts, figures, problem) : null}
           onType={type}
         />
       ) : (

@@ -13,7 +13,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
   const { texts, change, work } = usePage();
   const { draft, page } = desk;
   if (draft === null) return null;
-  const { number, checked, source } = draft;
+  const { number, source } = draft;
   const name = draft.name ?? texts.list.setAsideName({ number: number ?? 0 });
   const units = page?.answer.list?.units ?? null;
   const field = (name: string) => (
@@ -30,7 +30,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
     <>
       <ScreenHead title={number === null ? texts.desk.entryNew : texts.desk.entryTitle({ name })} />
       <div class="inset stack" onKeyDown={toNextField}>
-        <ProblemElsewhere desk={desk} />
+        <CheckSaid desk={desk} />
         {Object.entries(fieldGroups).map(([group, fields]) => (
           <fieldset key={group} class="sheet stack">
             <legend class="aloud">{texts.desk.groups[group as keyof Texts["desk"]["groups"]]}</legend>
@@ -51,7 +51,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
         )}
         <div class="buttons at-hand">
           <button type="button" class="button main onward-field" onClick={() => void work.keepDraft()}>
-            {(checked?.problem ?? null) !== null ? texts.desk.keepAside : texts.desk.keep}
+            {texts.desk.keep}
           </button>
           <button type="button" class="button" onClick={() => change(draftDropped())}>
             {number === null ? texts.desk.dropNew : texts.desk.drop}
@@ -72,11 +72,19 @@ export function EntryForm({ desk }: { desk: DeskState }) {
   );
 }
 
-/** A problem that belongs to no field of the form. */
-export function ProblemElsewhere({ desk }: { desk: DeskState }) {
-  const { texts } = usePage();
+/** What follows from the check, and a problem that belongs to no field of the form. */
+export function CheckSaid({ desk }: { desk: DeskState }) {
+  const { texts, figures } = usePage();
   const problem = desk.draft?.checked?.problem ?? null;
   const fields = [...Object.values(fieldGroups).flat(), ...otherFields(desk.draft?.cells ?? {})];
-  const elsewhere = problem !== null && !fields.some((field) => isAbout(problem, field));
-  return <div role="status">{elsewhere && <p class="problem">{worded(texts, problem)}</p>}</div>;
+  return (
+    <div role="status">
+      {problem !== null && (
+        <p class="problem">
+          {!fields.some((field) => isAbout(problem, field)) && worded(texts, figures, problem)}{" "}
+          {texts.desk.aside}
+        </p>
+      )}
+    </div>
+  );
 }

@@ -87,7 +87,7 @@ function EntryRow({ entry }: { entry: ListedEntry }) {
       {problem !== null && (
         <>
           <p>
-            <em class="tag">{texts.desk.setAside}</em> {worded(texts, problem)}
+            <em class="tag">{texts.desk.setAside}</em> {worded(texts, figures, problem)}
           </p>
           <button
             type="button"

@@ -86,7 +86,7 @@ export function SaveList({ desk }: { desk: DeskState }) {
 }
 
 function LeftOut({ answer }: { answer: SaveAnswer }) {
-  const { texts } = usePage();
+  const { texts, figures } = usePage();
   const { left_out: out, entries } = answer;
   if (out.length === 0) return null;
   return (
@@ -96,7 +96,7 @@ function LeftOut({ answer }: { answer: SaveAnswer }) {
         {out.slice(0, 20).map((entry) => (
           <li key={entry.number}>
             {entry.name ?? entry.id ?? texts.list.setAsideName({ number: entry.number })}:{" "}
-            {worded(texts, entry)}
+            {worded(texts, figures, entry)}
           </li>
         ))}
       </ul>

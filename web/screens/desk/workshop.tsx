@@ -9,7 +9,7 @@ import { ScreenHead } from "../../parts/screen-head";
 import type { DeskState } from "../../state/list-desk";
 import { draftDropped, fieldInHand, measuredIn } from "../../state/list-drafts";
 import { EntryField } from "./entry-fields";
-import { ProblemElsewhere } from "./entry-form";
+import { CheckSaid } from "./entry-form";
 import { toNextField } from "./next-field";
 
 const first = ["id", "saddle_lowest", "saddle_highest"];
@@ -74,11 +74,9 @@ export function Workshop({ desk }: { desk: DeskState }) {
         </figure>
         <div class="stack">
           {first.map(field(true))}
-          <ProblemElsewhere desk={desk} />
+          {measured ? <CheckSaid desk={desk} /> : <p class="soft">{texts.desk.waiting}</p>}
           <p class="soft" role="status">
-            {!measured
-              ? texts.desk.waiting
-              : checked?.problem === null && checked.slips.length === 0 && texts.desk.fine}
+            {measured && checked?.problem === null && checked.slips.length === 0 && texts.desk.fine}
           </p>
           <Fold title={texts.desk.more} more={`(${texts.optional})`}>
             <div class="pair">{more.map(field(false))}</div>
@@ -91,7 +89,7 @@ export function Workshop({ desk }: { desk: DeskState }) {
               if (measured) void work.nextBike().then((taken) => taken && toFirst());
             }}
           >
-            {measured && (checked?.problem ?? null) !== null ? texts.desk.nextAside : texts.desk.next}
+            {texts.desk.next}
           </button>
           <button
             type="button"

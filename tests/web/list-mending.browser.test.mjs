@@ -1,0 +1,182 @@
+// A list with mistakes: what was set aside is found with its place and mended, slips are repaired by a tap and taken back.
+
+import assert from "node:assert/strict";
+import test, { after, before } from "node:test";
+import {
+  choice,
+  entry,
+  eventually,
+  field,
+  fileFolder,
+  focused,
+  jsonList,
+  openDesk,
+  press,
+  tall,
+} from "../support/list-desk.mjs";
+import { goTo, launchBrowser, openList, screens, shownText } from "../support/open-page.mjs";
+
+const folder = fileFolder();
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(async () => {
+  await browser.close();
+  folder.done();
+});
+
+const hall = folder.file(
+  "hall.csv",
+  [
+    "# title: Hall list",
+    "# units: cm",
+    "id;name;saddle lowest;saddle highest;shelf",
+    "L01;Loan 01;49,5;63;a",
+    "L02;Loan 02;63;49,5;b",
+    "L03;Loan 03;forty;60;c",
+    "L04;Loan 04;52;66;d",
+  ].join("\n"),
+);
+
+test("a row that cannot be used is named by row and column, and mended in its own field", async () => {
+  const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
+  await page.getByRole("heading", { name: "2 bikes set aside" }).waitFor();
+  await page.getByRole("button", { name: "Show them" }).first().click();
+  assert.equal((await focused(page)).text, "Bikes in the list");
+  const odd = entry(page, "Loan 03");
+  await odd.getByText(/row 6, saddle.lowest/i).waitFor();
+  assert.match(await odd.textContent(), /forty/);
+  await odd.getByRole("button", { name: "Mend it: Loan 03" }).click();
+  await page.getByRole("heading", { name: "Change Loan 03" }).waitFor();
+  const lowest = field(page, "Saddle at its lowest (cm)");
+  assert.equal(await lowest.inputValue(), "forty");
+  assert.equal(await field(page, "shelf").inputValue(), "c");
+  await eventually(async () => assert.equal(await lowest.getAttribute("aria-invalid"), "true"));
+  await page.getByText("As it stands, it will be set aside until it is mended.").waitFor();
+  await lowest.fill("40,5");
+  await page.getByText("As it stands, it will").waitFor({ state: "detached" });
+  assert.equal(await lowest.getAttribute("aria-invalid"), "false");
+  await lowest.press("Enter");
+  assert.equal((await focused(page)).id, "desk-saddle_highest");
+  await press(page, "Keep it");
+  await page.getByText("Changed Loan 03.").waitFor();
+  await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+  await page.getByRole("radio", { name: "All 4" }).check();
+  await entry(page, "Loan 03")
+    .getByText(/Saddle 40.5.cm to 60.cm/)
+    .waitFor();
+  await press(page, "Undo");
+  await page.getByRole("heading", { name: "2 bikes set aside" }).waitFor();
+  await press(page, "Redo");
+  await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("swapped heights are repaired by a tap, never unasked, and taken back", async () => {
+  const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
+  const odd = entry(page, "Loan 02");
+  await odd.getByText(/look swapped/).waitFor();
+  await odd.getByText("set aside").waitFor();
+  await odd.getByRole("button", { name: "Swap them" }).click();
+  await odd.getByText(/Saddle 49.5.cm to 63.cm/).waitFor();
+  await page.getByText("Repaired Loan 02.").waitFor();
+  await eventually(async () => assert.match((await focused(page)).text, /Loan 02/));
+  await press(page, "Undo");
+  await odd.getByText(/look swapped/).waitFor();
+  await page.getByText("Taken back: Repaired Loan 02.").waitFor();
+  assert.equal(await page.getByText("not saved").count(), 0, "as it was opened");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("inches typed as centimetres are repaired all at once, and all taken back at once", async () => {
+  const bikes = ["A", "B", "C"].map((id) => ({ id, saddle_lowest: 17.5, saddle_highest: 24.5 }));
+  const list = folder.file(
+    "inches.json",
+    jsonList([...bikes, { id: "D", saddle_lowest: 45, saddle_highest: 60 }]),
+  );
+  const { page, close } = await openDesk(browser, screens.laptop, [list]);
+  await entry(page, "A")
+    .getByRole("button", { name: /Read it as 17.5 in/ })
+    .waitFor();
+  await page.getByRole("button", { name: /Repair all/ }).click();
+  await page.getByText(/Repaired \d+ bikes/).waitFor();
+  await entry(page, "B")
+    .getByText(/Saddle 44.5.cm to 62.2.cm/)
+    .waitFor();
+  await press(page, "Undo");
+  await entry(page, "B")
+    .getByRole("button", { name: /Read it as/ })
+    .first()
+    .waitFor();
+  await close();
+});
+
+test("search and the four views show what they say, and none of it loses the place", async () => {
+  const { page, close } = await openDesk(browser, screens.phone, [hall]);
+  await field(page, "Find a bike").fill("loan 04");
+  await entry(page, "Loan 01").waitFor({ state: "detached" });
+  assert.equal(await page.getByRole("article").count(), 1);
+  await field(page, "Find a bike").fill("nothing like this");
+  await page.getByText("Nothing here.").waitFor();
+  await field(page, "Find a bike").fill("");
+  await page.getByRole("radio", { name: "Good 2" }).check();
+  await entry(page, "Loan 03").waitFor({ state: "detached" });
+  assert.equal(await page.getByRole("article").count(), 2);
+  await entry(page, "Loan 04").getByRole("button").first().click();
+  await press(page, "Leave it as it was");
+  await eventually(async () =>
+    assert.match((await focused(page)).text, /Loan 04/, "back on the row that was opened"),
+  );
+  await close();
+});
+
+test("a file in Windows-1252 is refused, and read so by a tap", async () => {
+  const list = Buffer.from(jsonList([{ name: "Gr\u00fcn, 16 in", saddle_lowest: 48 }]), "latin1");
+  const file = folder.file("older.json", Buffer.concat([list.subarray(0, -1), Buffer.from(" }")]));
+  const { page, close } = await openDesk(browser, screens.phone);
+  await openList(page, file);
+  await page.getByText("“older.json” could not be opened.").waitFor();
+  await press(page, "Read it as Windows-1252");
+  await entry(page, "Gr\u00fcn, 16 in").waitFor();
+  await close();
+});
+
+test("an empty file is refused in words, and the way to a new list stays", async () => {
+  const { page, close } = await openDesk(browser, screens.phone);
+  await openList(page, folder.file("empty.csv", ""));
+  await page.getByText("“empty.csv” could not be opened.").waitFor();
+  assert.match(await shownText(page), /empty/i);
+  await press(page, "Start a new list");
+  await field(page, "Title of the list").fill("Shed");
+  await press(page, "Keep it");
+  await page.getByRole("heading", { name: "Shed" }).waitFor();
+  await page.getByText("No bike in this list yet.").waitFor();
+  await close();
+});
+
+test("a bike is added, copied and removed, and the focus goes along", async () => {
+  const { page, faults, close } = await openDesk(browser, tall, [hall]);
+  await press(page, "Add a bike");
+  assert.equal(await field(page, "Mark on its tag").inputValue(), "L05", "the next mark by the pattern");
+  await field(page, "Name").fill("Loan 05");
+  await field(page, "Saddle at its lowest (cm)").fill("19 1/2 in");
+  await choice(page, "Brakes").selectOption({ label: "two hand brakes" });
+  await press(page, "Keep it");
+  await page.getByText("Added Loan 05.").waitFor();
+  await eventually(async () => assert.match((await focused(page)).text, /Undo/));
+  await entry(page, "Loan 05").getByRole("button").first().click();
+  assert.equal(await field(page, "Saddle at its lowest (cm)").inputValue(), "19 1/2 in");
+  await press(page, "Copy this bike");
+  await page.getByText("Copied Loan 05.").waitFor();
+  assert.notEqual(await field(page, "Mark on its tag").inputValue(), "L05");
+  await press(page, "Remove this bike");
+  await page.getByText("Removed Loan 05.").waitFor();
+  await press(page, "Undo");
+  await page.getByText("Taken back: Removed Loan 05.").waitFor();
+  await goTo(page, "Rack");
+  await page.getByRole("heading", { name: "The rack" }).waitFor();
+  await page.getByText("Loan 05").first().waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});

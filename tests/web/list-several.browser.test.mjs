@@ -1,0 +1,196 @@
+// Several lists open at once, two of them merged, taped bikes put into one; and a list of a thousand entries.
+
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { join } from "node:path";
+import test, { after, before } from "node:test";
+import { root } from "../support/built-engine.mjs";
+import {
+  entries,
+  entry,
+  eventually,
+  field,
+  fileFolder,
+  focused,
+  jsonList,
+  openDesk,
+  press,
+  saved,
+  tall,
+} from "../support/list-desk.mjs";
+import { goTo, launchBrowser, openPage, screens } from "../support/open-page.mjs";
+
+const folder = fileFolder();
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(async () => {
+  await browser.close();
+  folder.done();
+});
+
+const shed = folder.file(
+  "shed.json",
+  jsonList(
+    [
+      { id: "L07", name: "Loan 07", saddle_lowest: 49.5, saddle_highest: 63, price: 120 },
+      { id: "L08", name: "Loan 08", saddle_lowest: 52, saddle_highest: 66 },
+      { id: "L09", name: "Loan 09", saddle_lowest: 47, saddle_highest: 60 },
+    ],
+    { title: "Loan shed", currency: "EUR" },
+  ),
+);
+const trailer = folder.file(
+  "trailer.json",
+  jsonList(
+    [
+      { id: "L07", name: "Loan 07", saddle_lowest: "19 1/2 in", saddle_highest: "25 in", price: 90 },
+      { id: "L08", name: "Loan 08", saddle_lowest: 20.5, saddle_highest: 26, condition: "new tyre" },
+      { id: "T01", name: "Trailer 01", saddle_lowest: 18 },
+    ],
+    { title: "Trailer", units: "in", currency: "GBP" },
+  ),
+);
+
+const switchTo = (page, name) =>
+  page
+    .getByRole("list", { name: "Open lists" })
+    .getByRole("button", { name: new RegExp(`^${name}`) })
+    .click();
+
+test("each of several lists keeps its changes and their undo, and none is closed unsaved without a word", async () => {
+  const { page, faults, close } = await openDesk(browser, screens.phone, [shed, trailer]);
+  await page.getByRole("heading", { name: "Trailer" }).waitFor();
+  await switchTo(page, "Loan shed");
+  await entry(page, "Loan 09").getByRole("button").first().click();
+  await press(page, "Remove this bike");
+  await page.getByText("Removed Loan 09.").waitFor();
+  await switchTo(page, "Trailer");
+  await entry(page, "Trailer 01").waitFor();
+  assert.equal(await page.getByText("Removed Loan 09.").count(), 0);
+  const lists = page.getByRole("list", { name: "Open lists" });
+  await lists.getByText("not saved").waitFor();
+  await lists.getByRole("button", { name: "Close Loan shed" }).click();
+  await page.getByText("“Loan shed” has changes that are not saved.").waitFor();
+  assert.equal((await focused(page)).text, "Keep it open");
+  await press(page, "Keep it open");
+  await switchTo(page, "Loan shed");
+  await entry(page, "Loan 09").waitFor({ state: "detached" });
+  await press(page, "Undo");
+  await entry(page, "Loan 09").waitFor();
+  await page.getByText("not saved").first().waitFor({ state: "detached" });
+  await lists.getByRole("button", { name: "Close Loan shed" }).click();
+  await page.getByRole("heading", { name: "Trailer" }).waitFor();
+  await goTo(page, "Rack");
+  await page.getByText("Trailer 01").first().waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("two lists are merged: the same in other units is alike, the rest is chosen side by side, all is taken back", async () => {
+  const { page, faults, close } = await openDesk(browser, tall, [trailer, shed]);
+  await press(page, "Merge another list into it");
+  await page.getByRole("button", { name: /^Trailer/ }).click();
+  await page.getByText("1 only in the other. 2 in both, but not alike.", { exact: false }).waitFor();
+  const second = page.getByRole("article", { name: "Loan 08" });
+  const cells = await second.getByRole("row").allTextContents();
+  assert.ok(
+    cells.some((row) => /Saddle at its lowest/.test(row) && /52/.test(row) && /20.5/.test(row)),
+    cells.join("; "),
+  );
+  await second.getByRole("radio", { name: "The other" }).check();
+  await page.getByRole("article", { name: "Loan 07" }).getByRole("radio", { name: "Keep both" }).check();
+  await press(page, "Merge them");
+  await page.getByText("Merged with Trailer.").waitFor();
+  await entry(page, "Trailer 01").waitFor();
+  const { bikes } = JSON.parse((await saved(page)).text);
+  assert.equal(bikes.length, 5);
+  const taken = bikes.find(({ id }) => id === "L08");
+  assert.match(String(taken.saddle_lowest), /20[.,]5 ?in/, "a bare figure of the other list got its unit");
+  assert.equal(taken.condition, "new tyre");
+  await press(page, "Undo");
+  await entry(page, "Trailer 01").waitFor({ state: "detached" });
+  await page.getByRole("radio", { name: "All 3" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("all that differ are taken from one side by one tap, and the others are left out", async () => {
+  const { page, close } = await openDesk(browser, screens.laptop, [shed]);
+  await press(page, "Merge another list into it");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Choose a file" }).click(),
+  ]);
+  await chooser.setFiles(trailer);
+  await page.getByRole("checkbox", { name: "Add the one only in the other" }).uncheck();
+  await page
+    .getByRole("group", { name: "For all that differ" })
+    .getByRole("radio", { name: "The other" })
+    .check();
+  assert.ok(
+    await page
+      .getByRole("article", { name: "Loan 08" })
+      .getByRole("radio", { name: "The other" })
+      .isChecked(),
+  );
+  await press(page, "Merge them");
+  await page.getByText("Merged with trailer.json.").waitFor();
+  const { bikes } = JSON.parse((await saved(page)).text);
+  assert.equal(bikes.length, 3);
+  assert.equal(bikes[0].price, undefined, "pounds are not taken for euros");
+  await close();
+});
+
+test("a taped bike goes from the rack into the list, a list begins where there is none, and undo brings it back", async () => {
+  const { page, faults, close } = await openPage(browser, screens.phone);
+  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await goTo(page, "Tape one");
+  await field(page, "Saddle at its lowest (cm)").fill("48");
+  await press(page, "Keep it on the rack");
+  await page.getByRole("button", { name: "Put it in the list: Taped bike 1" }).click();
+  await page.getByText("Kept on the rack").waitFor({ state: "detached" });
+  await goTo(page, "The list");
+  await entry(page, "Taped bike 1")
+    .getByText(/Saddle from 48.cm/)
+    .waitFor();
+  await press(page, "Undo");
+  await entry(page, "Taped bike 1").waitFor({ state: "detached" });
+  await goTo(page, "Tape one");
+  await page.getByRole("button", { name: "Put it in the list: Taped bike 1" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a thousand entries: few are in the page, the last one is reached, changed, and found again", async () => {
+  const program = join(root, "tests/support/make-list.mjs");
+  const list = folder.file(
+    "thousand.json",
+    execFileSync(process.execPath, [program, "1000"], { maxBuffer: 1 << 26 }),
+  );
+  const { page, faults, close } = await openDesk(browser, screens.phone, [list]);
+  const last = entries(page).locator('[aria-posinset="1000"]');
+  for (let turn = 0; turn < 10 && !(await last.isVisible()); ++turn) {
+    await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+    await page.waitForTimeout(300);
+  }
+  await last.getByRole("button").first().waitFor();
+  assert.ok((await entries(page).getByRole("listitem").count()) < 120);
+  await last.getByRole("button").first().click();
+  await field(page, "Notes").fill("the very last");
+  await press(page, "Keep it");
+  await page.getByText(/^Changed /).waitFor();
+  await eventually(async () => {
+    assert.ok(
+      await last
+        .getByRole("button")
+        .first()
+        .evaluate((button) => button === button.getRootNode().activeElement),
+    );
+  });
+  await field(page, "Find a bike").fill("the very last");
+  await page.getByRole("article").nth(1).waitFor({ state: "detached" });
+  assert.equal(await page.getByRole("article").count(), 1);
+  assert.deepEqual(faults, []);
+  await close();
+});
