@@ -14,12 +14,13 @@ import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
-import { TheRider } from "../screens/rider/the-rider";
+import { bikeless, TheRider } from "../screens/rider/the-rider";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
 import { KeptScreen } from "./kept-screen";
 import { usePage } from "./page-context";
+import { useReadyMoney } from "./ready-figures";
 import { useWide } from "./wide";
 
 type Tab = "rider" | "rack" | "tape" | "list" | "keep";
@@ -44,6 +45,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
   const place = useRef<HTMLDivElement>(null);
   useArrival(place, screen, state.list.edition, state.desk);
   useFocusKept(place);
+  useReadyMoney(state.list.loaded?.list?.currency ?? null);
   const wide = useWide(place);
   const picking = screen.name === "rack" || screen.name === "bike" || (screen.name === "rider" && wide);
   const picks = picking && state.picked.length > 0 ? <PickBar number={state.picked.length} /> : null;
@@ -75,6 +77,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
               state.waiting,
               state.removed,
               state.judged,
+              bikeless(state),
               screen.name === "rider" && screen.at,
             ]}
           >

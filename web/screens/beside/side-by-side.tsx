@@ -80,7 +80,7 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
     <section class="stack">
       <h3>{texts.beside.differences}</h3>
       {rows.length === 0 && bikes.length > 1 && <p>{texts.beside.noDifferences}</p>}
-      <div class="beside-scroll" role="region" aria-label={texts.beside.table} tabIndex={0}>
+      <section class="beside-scroll" aria-label={texts.beside.table} tabIndex={0}>
         <table class="beside" style={{ minWidth: `${bikes.length * 8.5}em` }}>
           <thead>
             <tr>
@@ -118,7 +118,7 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
             </tbody>
           ))}
         </table>
-      </div>
+      </section>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 // The bike from the side, the leg on the ground or on the pedal, and what was assumed to draw it.
 import { useState } from "preact/hooks";
 import { SideView } from "../../drawings/side-view";
+import { spanWords } from "../../drawings/span-bar";
 import type { Check, LegTurn, SideViewAnswer } from "../../engine/wire-answers";
 import { checkFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
@@ -19,7 +20,7 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
   const { texts, figures } = usePage();
   const [onPedal, putOnPedal] = useState(false);
   const [crank, turnCrank] = useState(lowestPedal);
-  const { setting } = view.saddle;
+  const { setting, lowest, highest } = view.saddle;
   const { leg } = view;
   const turn = leg !== null && "poses" in leg ? leg : null;
   const pose = onPedal ? (turn?.poses.find(({ crank_deg }) => crank_deg === crank) ?? null) : null;
@@ -44,10 +45,10 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
       <SideView
         view={view}
         pose={pose}
-        label={texts.bike.drawing({
+        label={`${texts.bike.drawing({
           setting: setting === null ? null : figures.length(setting.y),
           inseam: figures.length(view.inseam_mm),
-        })}
+        })} ${spanWords(texts, figures, { lowest: lowest?.y ?? null, highest: highest?.y ?? null })}.`}
       />
       {turn !== null && pose !== null ? (
         <>

@@ -1,5 +1,6 @@
 // How long one bike lasts: the picture, the same in words, the days to raise the saddle, and what it all rests on.
 import { GrowthPicture } from "../../drawings/growth-picture";
+import { spanWords } from "../../drawings/span-bar";
 import type { DateRange, ForecastAnswer, JudgedBike, Raise } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
@@ -13,12 +14,14 @@ interface BikeGrowthProps {
 
 export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
   const { texts, figures } = usePage();
+  const sentences = growthSentences(texts, figures, judged, forecast);
+  const drawn = [texts.growth.drawing, `${spanWords(texts, figures, judged.span_mm)}.`, ...sentences];
   return (
     <section class="sheet stack">
       <h3>{texts.growth.title}</h3>
       {forecast !== null && (
         <>
-          <GrowthPicture forecast={forecast} bike={judged} label={texts.growth.drawing} />
+          <GrowthPicture forecast={forecast} bike={judged} label={drawn.join(" ")} />
           <ul class="drawing-key">
             <li class="key-rider">{texts.growth.keyNeed}</li>
             <li class="key-bike">{texts.growth.keyBike}</li>
@@ -26,7 +29,7 @@ export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
         </>
       )}
       <ul class="stack">
-        {growthSentences(texts, figures, judged, forecast).map((sentence) => (
+        {sentences.map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
@@ -133,7 +136,7 @@ function ForecastTable({ forecast }: { forecast: ForecastAnswer }) {
       <tbody>
         {months.map((month) => (
           <tr key={month.on}>
-            <th scope="row">{figures.month(month.on)}</th>
+            <th scope="row">{figures.shortMonth(month.on)}</th>
             <td>{figures.length(month.p10)}</td>
             <td>{figures.length(month.p50)}</td>
             <td>{figures.length(month.p90)}</td>

@@ -8,7 +8,7 @@ import { went } from "../../state/screen-changes";
 export function KeepingTroubleLine({ keeping: { trouble } }: { keeping: KeepingState }) {
   const { texts, change } = usePage();
   return (
-    <div role="alert">
+    <div role="alert" class="trouble-place">
       {trouble !== null && (
         <p class="trouble">
           {texts.keep.troubles[trouble]}{" "}

@@ -2,10 +2,12 @@
 import { ScreenHead } from "../../parts/screen-head";
 import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
+import { SampleChooser } from "../../parts/list-choosers";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
 import { usePage } from "../../page/page-context";
 import { riderAdded } from "../../state/family-changes";
+import { went } from "../../state/screen-changes";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState } from "../../state/page-state";
 import type { Stage } from "../../engine/wire-answers";
@@ -18,6 +20,11 @@ import { WindowResult } from "./window-result";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
 const confidences: Confidence[] = ["wary", "usual", "bold"];
+
+/** There is no bike on the page yet. */
+export function bikeless({ list, tape }: PageState): boolean {
+  return list.loaded === null && tape.kept.length === 0;
+}
 
 export function TheRider({ state }: { state: PageState }) {
   const { texts, change } = usePage();
@@ -90,6 +97,11 @@ export function TheRider({ state }: { state: PageState }) {
               <MeasuringSteps />
             </Fold>
           </section>
+        )}
+        {bikeless(state) && (
+          <div class="onward">
+            <SampleChooser onChosen={() => change(went({ name: "rack" }))} />
+          </div>
         )}
         <div class="cautions-place">
           <Cautions />

@@ -24,15 +24,7 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
         <strong>{texts.window.range({ low: figures.bareLength(low), high: figures.length(high) })}</strong>
         <span>{texts.window.best({ target: figures.length(target) })}</span>
       </p>
-      <TapeStrip
-        scale={scale}
-        window={rider.window_mm}
-        label={texts.window.drawing({
-          low: figures.length(low),
-          high: figures.length(high),
-          target: figures.length(target),
-        })}
-      />
+      <TapeStrip scale={scale} window={rider.window_mm} />
       <p>{texts.window.how[rider.stage]}</p>
       {rider.basis === "measured" ? (
         <p class="soft">
