@@ -1,24 +1,11 @@
 // The words of the page: none missing in any language, none unused, the same figures in all, forms by number, numbers by region.
 
 import assert from "node:assert/strict";
-import { createRequire } from "node:module";
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import test, { after } from "node:test";
+import test from "node:test";
 import { openBuiltEngine, root } from "../support/built-engine.mjs";
-
-const require = createRequire(join(root, "web/package.json"));
-const { build } = require("esbuild");
-const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
-after(() => rmSync(folder, { recursive: true }));
-
-async function pageModule(path) {
-  const outfile = join(folder, path.replaceAll("/", "-").replace(/ts$/, "mjs"));
-  await build({ entryPoints: [join(root, "web", path)], bundle: true, format: "esm", outfile });
-  return import(pathToFileURL(outfile).href);
-}
+import { pageModule, pageRequire } from "../support/page-modules.mjs";
 
 const { english } = await pageModule("texts/en.ts");
 const { translations, packedLanguages } = await pageModule("texts/translations.ts");
@@ -137,7 +124,7 @@ test("every text is used by the page", () => {
  * that is handed on or looked up by a key, and not by a name, is used as a whole.
  */
 function usedTexts() {
-  const ts = require("typescript");
+  const ts = pageRequire("typescript");
   const { config } = ts.readConfigFile(join(root, "web/tsconfig.json"), ts.sys.readFile);
   const { fileNames, options } = ts.parseJsonConfigFileContent(config, ts.sys, join(root, "web"));
   const program = ts.createProgram(fileNames, options);

@@ -1,23 +1,8 @@
 // Lengths of time in words, and lengths as a tape is read: the page's own modules, bundled for Node.
 
 import assert from "node:assert/strict";
-import { createRequire } from "node:module";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import test, { after } from "node:test";
-import { root } from "../support/built-engine.mjs";
-
-const { build } = createRequire(join(root, "web/package.json"))("esbuild");
-const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
-after(() => rmSync(folder, { recursive: true }));
-
-async function pageModule(path) {
-  const outfile = join(folder, path.replaceAll("/", "-").replace(/ts$/, "mjs"));
-  await build({ entryPoints: [join(root, "web", path)], bundle: true, format: "esm", outfile });
-  return import(pathToFileURL(outfile).href);
-}
+import test from "node:test";
+import { pageModule } from "../support/page-modules.mjs";
 
 const durations = await pageModule("texts/durations.ts");
 const { textsIn } = await pageModule("texts/texts.ts");

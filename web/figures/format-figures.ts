@@ -24,6 +24,8 @@ export interface Figures {
   day: (isoDate: string) => string;
   /** "March 2027". */
   month: (isoDate: string) => string;
+  /** "Mar 2027", for columns. */
+  shortMonth: (isoDate: string) => string;
   /** The name of a month, from 1. */
   monthName: (month: number) => string;
   year: (isoDate: string) => string;
@@ -56,6 +58,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" });
   const day = dateForm({ day: "numeric", month: "long", year: "numeric" });
   const month = dateForm({ month: "long", year: "numeric" });
+  const shortMonth = dateForm({ month: "short", year: "numeric" });
   const monthName = dateForm({ month: "long" });
 
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
@@ -80,6 +83,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     money: moneyForm(locale),
     day: (isoDate) => day.format(dateOf(isoDate)),
     month: (isoDate) => month.format(dateOf(isoDate)),
+    shortMonth: (isoDate) => shortMonth.format(dateOf(isoDate)),
     monthName: (number) => monthName.format(new Date(Date.UTC(2000, number - 1, 1))),
     year: (isoDate) => isoDate.slice(0, 4),
   };

@@ -25,6 +25,7 @@ export const german: Translation = {
     keep: "Sichern",
   },
   shownIn: "Längen in",
+  colon: ": ",
   optional: "freiwillig",
   rider: {
     title: "Das Kind",
@@ -522,7 +523,8 @@ export const german: Translation = {
     tableLow: "Unten",
     tableMiddle: "Mitte",
     tableHigh: "Oben",
-    tableCaption: "Schrittlänge in Schuhen: die Mitte der Vorhersage, und wo 8 von 10 Kindern liegen werden",
+    tableCaption:
+      "Schrittlänge in Schuhen, in {unit}: die Mitte der Vorhersage, und wo 8 von 10 Kindern liegen werden",
     about: "Was das Bild bedeutet",
     explanation: [
       "Das blaue Band ist die Sattelhöhe, die diesem Kind Monat für Monat passt. Hellblau zeigt, wo 8 von 10 solchen Kindern liegen. Eins von zehn wächst schneller, eins von zehn langsamer.",
@@ -670,8 +672,6 @@ export const german: Translation = {
     open: "Nebeneinander",
     clear: "Alle abwählen",
     add: "Rad hinzufügen",
-    remove: "{bike} wegnehmen",
-    removeShort: "Wegnehmen",
     needMore: "Kreuze mindestens zwei Räder an.",
     table: "Die angekreuzten Räder, Punkt für Punkt",
     differences: "Was sich unterscheidet",
@@ -683,6 +683,7 @@ export const german: Translation = {
     setting: "Sattel",
     lasting: "Wie lange es passt",
     cost: "Kosten im Monat",
+    check: "Prüfung: {name}",
   },
   desk: {
     lists: "Offene Listen",
@@ -753,7 +754,6 @@ export const german: Translation = {
     entryNew: "Ein neues Rad",
     entryTitle: "{name} ändern",
     keep: "Behalten",
-    keepAside: "Behalten, später beheben",
     drop: "Lassen, wie es war",
     dropNew: "Nicht hinzufügen",
     copy: "Dieses Rad kopieren",
@@ -804,8 +804,8 @@ export const german: Translation = {
     unit: "Maßband in",
     more: "Mehr messen",
     next: "Nächstes Rad",
-    nextAside: "Nächstes Rad, dieses später beheben",
     finish: "Fertig gemessen",
+    aside: "So, wie es ist, wird es beiseitegelegt, bis es behoben ist.",
     waiting: "Eine Nummer oder ein Name und eine Höhe machen ein Rad.",
     fine: "Passt gut dazu.",
     merge: "Andere Liste einfügen",
@@ -909,7 +909,7 @@ export const german: Translation = {
     wipes: {
       riders: "{number#1 Kind|{number} Kinder} mit Messungen und Wünschen",
       taped: "{number#1 gemessenes Rad|{number} gemessene Räder}",
-      lists: "{number#1 offene Liste|{number} offene Listen}, soweit hier offen",
+      lists: "{number#1 offene Liste (nicht ihre Datei)|{number} offene Listen (nicht ihre Dateien)}",
       device: "was dieser Browser von Saddlerule behält",
     },
     wipeSure: "Ja, alles löschen",
@@ -926,7 +926,7 @@ export const german: Translation = {
       newer:
         "Ein neueres Saddlerule hat auf diesem Gerät etwas gesichert. Es bleibt, wie es ist, und Neues wird nicht gesichert.",
       elsewhere:
-        "Was auf diesem Gerät gesichert ist, wurde in einem anderen Tab oder Fenster geändert. Von hier wird nichts mehr gesichert, bis du wählst.",
+        "Was auf diesem Gerät gesichert ist, ist nicht, was hier steht: Vielleicht hat es ein anderer Tab geändert. Nichts mehr wird gesichert, bis du wählst.",
       gone: "In einem anderen Tab oder Fenster wurde das Behalten ausgeschaltet. Auf diesem Gerät ist jetzt nichts gesichert.",
     },
     toKeep: "Zu „Sichern“",

@@ -25,6 +25,7 @@ export const french: Translation = {
     keep: "Garder",
   },
   shownIn: "Longueurs en",
+  colon: " : ",
   optional: "facultatif",
   rider: {
     title: "L’enfant",
@@ -520,7 +521,8 @@ export const french: Translation = {
     tableLow: "Bas",
     tableMiddle: "Milieu",
     tableHigh: "Haut",
-    tableCaption: "Entrejambe avec chaussures : le milieu de la prévision, et où seront 8 enfants sur 10",
+    tableCaption:
+      "Entrejambe avec chaussures, en {unit} : le milieu de la prévision, et où seront 8 enfants sur 10",
     about: "Ce que veut dire l’image",
     explanation: [
       "La bande bleue est la hauteur de selle qui ira à cet enfant, mois après mois. Le bleu pâle montre où seront 8 enfants sur 10 comme lui. Un sur dix grandit plus vite, un sur dix moins vite.",
@@ -668,8 +670,6 @@ export const french: Translation = {
     open: "Côte à côte",
     clear: "Tout décocher",
     add: "Ajouter un vélo",
-    remove: "Retirer {bike}",
-    removeShort: "Retirer",
     needMore: "Cochez au moins deux vélos.",
     table: "Les vélos cochés, point par point",
     differences: "Ce qui diffère",
@@ -681,6 +681,7 @@ export const french: Translation = {
     setting: "Selle",
     lasting: "Combien de temps",
     cost: "Coût par mois",
+    check: "Contrôle : {name}",
   },
   desk: {
     lists: "Listes ouvertes",
@@ -751,7 +752,6 @@ export const french: Translation = {
     entryNew: "Un nouveau vélo",
     entryTitle: "Modifier {name}",
     keep: "Garder",
-    keepAside: "Garder, corriger plus tard",
     drop: "Laisser comme avant",
     dropNew: "Ne pas l’ajouter",
     copy: "Copier ce vélo",
@@ -802,8 +802,8 @@ export const french: Translation = {
     unit: "Mètre en",
     more: "Plus à mesurer",
     next: "Vélo suivant",
-    nextAside: "Vélo suivant, corriger celui-ci plus tard",
     finish: "Mesures finies",
+    aside: "En l’état, il sera mis de côté jusqu’à correction.",
     waiting: "Une marque ou un nom, et une hauteur, font un vélo.",
     fine: "Tout va bien.",
     merge: "Y ajouter une autre liste",
@@ -903,7 +903,7 @@ export const french: Translation = {
     wipes: {
       riders: "{number#1 enfant|{number} enfants}, avec mesures et souhaits",
       taped: "{number#1 vélo mesuré|{number} vélos mesurés}",
-      lists: "{number#1 liste ouverte|{number} listes ouvertes}, telles qu’ici",
+      lists: "{number#1 liste ouverte (pas son fichier)|{number} listes ouvertes (pas leurs fichiers)}",
       device: "ce que ce navigateur garde de Saddlerule",
     },
     wipeSure: "Oui, tout effacer",
@@ -919,7 +919,7 @@ export const french: Translation = {
       newer:
         "Un Saddlerule plus récent a gardé quelque chose ici. On n’y touche pas, et rien de neuf n’est gardé.",
       elsewhere:
-        "Ce qui est gardé ici a changé dans un autre onglet ou une autre fenêtre. Plus rien n’est gardé d’ici avant votre choix.",
+        "Ce qui est gardé ici n’est pas ce qui s’affiche : un autre onglet l’a peut-être changé. Plus rien n’est gardé avant votre choix.",
       gone: "Dans un autre onglet ou une autre fenêtre, on a cessé de garder. Plus rien n’est gardé sur cet appareil.",
     },
     toKeep: "Voir « Garder »",

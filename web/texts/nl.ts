@@ -25,6 +25,7 @@ export const dutch: Translation = {
     keep: "Bewaren",
   },
   shownIn: "Lengtes in",
+  colon: ": ",
   optional: "mag leeg",
   rider: {
     title: "Het kind",
@@ -521,7 +522,7 @@ export const dutch: Translation = {
     tableMiddle: "Midden",
     tableHigh: "Hoog",
     tableCaption:
-      "Binnenbeenlengte met schoenen: het midden van de voorspelling, en waar 8 van de 10 kinderen zitten",
+      "Binnenbeenlengte met schoenen, in {unit}: het midden van de voorspelling, en waar 8 van de 10 kinderen zitten",
     about: "Wat het plaatje betekent",
     explanation: [
       "De blauwe band is de zadelhoogte die dit kind maand na maand past. Lichtblauw laat zien waar 8 van de 10 zulke kinderen zitten. Een op de tien groeit sneller, een op de tien langzamer.",
@@ -669,8 +670,6 @@ export const dutch: Translation = {
     open: "Naast elkaar",
     clear: "Alles uitvinken",
     add: "Fiets toevoegen",
-    remove: "{bike} weghalen",
-    removeShort: "Weghalen",
     needMore: "Vink minstens twee fietsen aan.",
     table: "De aangevinkte fietsen, punt voor punt",
     differences: "Wat verschilt",
@@ -682,6 +681,7 @@ export const dutch: Translation = {
     setting: "Zadel",
     lasting: "Hoe lang",
     cost: "Kosten per maand",
+    check: "Controle: {name}",
   },
   desk: {
     lists: "Open lijsten",
@@ -752,7 +752,6 @@ export const dutch: Translation = {
     entryNew: "Een nieuwe fiets",
     entryTitle: "{name} wijzigen",
     keep: "Bewaren",
-    keepAside: "Bewaren, later herstellen",
     drop: "Laten zoals het was",
     dropNew: "Niet toevoegen",
     copy: "Kopieer deze fiets",
@@ -803,8 +802,8 @@ export const dutch: Translation = {
     unit: "Meetlint in",
     more: "Meer meten",
     next: "Volgende fiets",
-    nextAside: "Volgende fiets, deze later herstellen",
     finish: "Klaar met meten",
+    aside: "Zoals het nu is, wordt hij apart gezet tot het hersteld is.",
     waiting: "Een code of naam en één hoogte maken een fiets.",
     fine: "Past er goed bij.",
     merge: "Voeg een andere lijst toe",
@@ -905,7 +904,7 @@ export const dutch: Translation = {
     wipes: {
       riders: "{number#1 kind|{number} kinderen} met metingen en wensen",
       taped: "{number#1 gemeten fiets|{number} gemeten fietsen}",
-      lists: "{number#1 open lijst|{number} open lijsten}, zoals hier open",
+      lists: "{number#1 open lijst (niet het bestand)|{number} open lijsten (niet hun bestanden)}",
       device: "wat deze browser van Saddlerule bewaart",
     },
     wipeSure: "Ja, wis alles",
@@ -921,7 +920,7 @@ export const dutch: Translation = {
       newer:
         "Een nieuwere Saddlerule heeft hier iets bewaard. Het blijft zoals het is, en er wordt niets nieuws bewaard.",
       elsewhere:
-        "Wat op dit apparaat bewaard is, is in een ander tabblad of venster gewijzigd. Van hier wordt niets meer bewaard tot je kiest.",
+        "Wat op dit apparaat bewaard is, is niet wat hier staat: misschien wijzigde een ander tabblad het. Er wordt niets meer bewaard tot je kiest.",
       gone: "In een ander tabblad of venster is bewaren uitgezet. Er is nu niets bewaard op dit apparaat.",
     },
     toKeep: "Zie “Bewaren”",

@@ -67,7 +67,7 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
             {words.madeOn}
           </p>
           <h3>
-            {words.rider !== null && `${words.rider}: `}
+            {words.rider !== null && `${words.rider}${texts.colon}`}
             {words.bike}
           </h3>
           <p class="verdict">

@@ -124,7 +124,7 @@ function ForecastTable({ forecast }: { forecast: ForecastAnswer }) {
   const months = [forecast.today, ...forecast.months].filter((_, place) => place % tableEvery === 0);
   return (
     <table class="figure">
-      <caption>{texts.growth.tableCaption}</caption>
+      <caption>{texts.growth.tableCaption({ unit: texts.units[figures.unit] })}</caption>
       <thead>
         <tr>
           <th scope="col">{texts.growth.tableWhen}</th>
@@ -137,9 +137,9 @@ function ForecastTable({ forecast }: { forecast: ForecastAnswer }) {
         {months.map((month) => (
           <tr key={month.on}>
             <th scope="row">{figures.shortMonth(month.on)}</th>
-            <td>{figures.length(month.p10)}</td>
-            <td>{figures.length(month.p50)}</td>
-            <td>{figures.length(month.p90)}</td>
+            <td>{figures.bareLength(month.p10)}</td>
+            <td>{figures.bareLength(month.p50)}</td>
+            <td>{figures.bareLength(month.p90)}</td>
           </tr>
         ))}
       </tbody>

@@ -54,11 +54,11 @@ export function cardWords(
 export function cardText(texts: Texts, card: CardWords): string {
   const { bike, rider, madeOn, verdict, setting, sentences, raises, doubts } = card;
   const titled = (title: string, lines: readonly string[]): string[] =>
-    lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((line) => `- ${line}`)];
+    lines.length === 0 ? [] : ["", `${title}${texts.colon}`.trim(), ...lines.map((line) => `- ${line}`)];
   return [
-    rider === null ? bike : `${rider}: ${bike}`,
+    rider === null ? bike : `${rider}${texts.colon}${bike}`,
     `${verdict}. ${madeOn}.`,
-    ...(setting === null ? [] : [`${setting.height}: ${setting.place}.`]),
+    ...(setting === null ? [] : [`${setting.height}${texts.colon}${setting.place}.`]),
     ...sentences,
     ...titled(texts.growth.raises, raises),
     ...titled(texts.card.doubts, doubts),

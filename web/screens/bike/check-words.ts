@@ -10,7 +10,7 @@ import type { Texts } from "../../texts/texts";
 export function checkWords(texts: Texts, figures: Figures, check: Check): { title: string; why: string } {
   const { states, names, wording } = texts.checks;
   return {
-    title: `${byCode(names, check.what) ?? check.what}: ${states[check.state]}.`,
+    title: `${byCode(names, check.what) ?? check.what}${texts.colon}${states[check.state]}.`,
     why: byCode(wording, check.code, checkFigures(figures, check)) ?? unworded(texts, check.why),
   };
 }

@@ -46,7 +46,7 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
         {named && `${riderName(texts, rider)}. `}
         {texts.card.madeOn({ day: figures.day(today) })}.{" "}
         {window !== undefined &&
-          `${texts.window.title}: ${texts.window.range({
+          `${texts.window.title}${texts.colon}${texts.window.range({
             low: figures.bareLength(window.low),
             high: figures.length(window.high),
           })}.`}

@@ -135,7 +135,9 @@ function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
   return (
     <div class="hidden-bikes">
       <p>
-        <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>: {reasons.join(", ")}.
+        <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>
+        {texts.colon}
+        {reasons.join(", ")}.
       </p>
       <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
         {texts.wishes.showAll}

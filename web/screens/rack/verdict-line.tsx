@@ -12,7 +12,9 @@ export function VerdictLine({ bike }: { bike: JudgedBike }) {
       {caution !== null && `${caution} `}
       {setting !== null && (
         <>
-          <strong>{setting.height}</strong>: {setting.place}.
+          <strong>{setting.height}</strong>
+          {texts.colon}
+          {setting.place}.
         </>
       )}
     </p>
