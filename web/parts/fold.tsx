@@ -1,5 +1,6 @@
 // Something folded away under a line that says what it is.
 import type { ComponentChildren } from "preact";
+import { useState } from "preact/hooks";
 
 interface FoldProps {
   title: ComponentChildren;
@@ -9,16 +10,26 @@ interface FoldProps {
   children: ComponentChildren;
 }
 
+/** What is inside is drawn when it is wanted first: a screen with many folds is there sooner. */
 export function Fold({ title, more, open = false, onFold, children }: FoldProps) {
+  const [wanted, setWanted] = useState(open);
   return (
-    <details class="fold" open={open} onToggle={(event) => onFold?.(event.currentTarget.open)}>
-      <summary>
+    <details
+      class="fold"
+      open={open}
+      onToggle={({ currentTarget }) => {
+        setWanted(true);
+        onFold?.(currentTarget.open);
+      }}
+    >
+      {/* The press comes before the unfolding, so that nothing is unfolded empty. */}
+      <summary onClick={() => setWanted(true)}>
         <span>
           {title}
           {more !== undefined && <small> {more}</small>}
         </span>
       </summary>
-      <div class="stack">{children}</div>
+      <div class="stack">{(wanted || open) && children}</div>
     </details>
   );
 }

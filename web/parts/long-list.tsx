@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { PieceHeights, pieceLength } from "./piece-heights";
 
 /** How far outside the screen items are drawn already. */
-const nearby = 350;
+const nearby = 240;
 
 interface LongListProps<Item> {
   label: string;
