@@ -1,14 +1,27 @@
 // One bike on the rack's scale: its span as a piece of rule, the rider's window behind it, the saddle where it is set.
 import { usePage } from "../page/page-context";
 import type { SaddleWindow, Verdict } from "../engine/wire-answers";
+import type { Figures } from "../figures/format-figures";
+import type { Texts } from "../texts/texts";
 import { inside } from "./height-scale";
 import type { HeightScale } from "./height-scale";
 
+interface Span {
+  lowest: number | null;
+  highest: number | null;
+}
+
 interface SpanBarProps {
   scale: HeightScale;
-  span: { lowest: number | null; highest: number | null };
+  span: Span;
   verdict: Verdict | null;
   saddle: number | null;
+}
+
+/** The span in words, as figures have it. */
+export function spanWords(texts: Texts, figures: Figures, { lowest, highest }: Span): string {
+  const shown = (mm: number | null): string | null => (mm === null ? null : figures.length(mm));
+  return texts.rack.bar({ lowest: shown(lowest), highest: shown(highest) });
 }
 
 export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
@@ -16,9 +29,8 @@ export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
   const left = span.lowest === null ? 0 : inside(scale.percent(span.lowest));
   const right = span.highest === null ? 100 : inside(scale.percent(span.highest));
   const open = span.lowest === null ? "open-below" : span.highest === null ? "open-above" : "";
-  const shown = (mm: number | null): string | null => (mm === null ? null : figures.length(mm));
   return (
-    <div class="lane" role="img" aria-label={texts.rack.bar({ lowest: shown(span.lowest), highest: shown(span.highest) })}>
+    <div class="lane" role="img" aria-label={spanWords(texts, figures, span)}>
       <span
         class={`span-bar ${verdict ?? "unjudged"} ${open}`}
         style={{ left: `${left}%`, width: `${right - left}%` }}

@@ -7,8 +7,8 @@ import type { HeightScale } from "./height-scale";
 interface TapeStripProps {
   scale: HeightScale;
   window: SaddleWindow | null;
-  /** What the strip shows, for those who do not see it. */
-  label: string;
+  /** What it is the scale of, where it is one. */
+  label?: string;
 }
 
 const markLength = { short: 9, middle: 15, long: 21 };
@@ -17,10 +17,21 @@ const height = 48;
 const targetLength = 27;
 
 export function TapeStrip({ scale, window, label }: TapeStripProps) {
-  const { figures } = usePage();
+  const { texts, figures } = usePage();
   const at = (mm: number): string => `${scale.percent(mm)}%`;
+  const drawn =
+    window === null
+      ? []
+      : [
+          texts.window.drawing({
+            low: figures.length(window.low),
+            high: figures.length(window.high),
+            target: figures.length(window.target),
+          }),
+        ];
+  const shows = [label ?? [], drawn].flat().join(" ");
   return (
-    <div class="tape-strip" role="img" aria-label={label}>
+    <div class="tape-strip" role="img" aria-label={shows}>
       <svg width="100%" height={height} aria-hidden="true">
         {window !== null && (
           <rect
@@ -34,7 +45,7 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
         {tapeMarks(scale.low, scale.high, figures.unit, 7).map(({ mm, rank, figure }) => (
           <g key={mm}>
             <line class={`tape-mark ${rank}`} x1={at(mm)} x2={at(mm)} y1="0" y2={markLength[rank]} />
-            {figure !== null && scale.percent(mm) > 3 && scale.percent(mm) < 97 && (
+            {figure !== null && scale.percent(mm) > 5 && scale.percent(mm) < 95 && (
               <text class="tape-figure" x={at(mm)} y={height - 7}>
                 {figure}
               </text>
