@@ -521,7 +521,8 @@ export const english = {
     tableLow: "Low end",
     tableMiddle: "Middle",
     tableHigh: "High end",
-    tableCaption: "Inside leg in shoes, in {unit}: the middle of the forecast, and where 8 of 10 children will be",
+    tableCaption:
+      "Inside leg in shoes, in {unit}: the middle of the forecast, and where 8 of 10 children will be",
     about: "What the picture means",
     explanation: [
       "The blue band is the saddle height that will suit this rider, month by month. Pale blue shows where 8 of 10 children like this one will be. One in ten grows faster, one in ten slower.",
