@@ -40,15 +40,17 @@ export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, sca
           {price !== null && <span>{price}</span>}
         </span>
       </p>
-      <h3>
-        <button
-          type="button"
-          class="row-name"
-          data-bike={bike.id}
-          onClick={() => change(went({ name: "bike", id: bike.id }))}
-        >
-          {bike.name}
-        </button>
+      <div class="row-title">
+        <h3>
+          <button
+            type="button"
+            class="row-name"
+            data-bike={bike.id}
+            onClick={() => change(went({ name: "bike", id: bike.id }))}
+          >
+            {bike.name}
+          </button>
+        </h3>
         {judged !== null && (
           <label class="row-pick">
             <input
@@ -60,7 +62,7 @@ export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, sca
             />
           </label>
         )}
-      </h3>
+      </div>
       <SpanBar
         scale={scale}
         span={bike.span}
