@@ -1,0 +1,116 @@
+// A walk through every screen of the page, each in the states it can be in, for checks that are the same on all of them.
+
+import { sample } from "./built-engine.mjs";
+import { goTo, openList } from "./open-page.mjs";
+
+/** Calls `look` with the name of each screen once it stands. */
+export async function walkEveryScreen(page, look) {
+  const wide = await page.evaluate(() => {
+    const frame = document.querySelector("#saddlerule").shadowRoot.querySelector(".frame");
+    return frame.clientWidth >= 60 * parseFloat(getComputedStyle(frame).fontSize);
+  });
+  /** Where the rider is typed: on a wide page beside the rack. */
+  const toRider = () => goTo(page, wide ? "Rack" : "Rider");
+  const windowStands = () => page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  const inseam = page.getByRole("textbox", { name: "Inside leg", exact: true });
+
+  await look("first visit");
+  await inseam.fill("forty");
+  await page.getByText(/forty/).first().waitFor();
+  await look("rider, a figure that cannot be read");
+  await page.getByRole("radio", { name: "inches" }).first().check();
+  await inseam.fill("19 1/2");
+  await windowStands();
+  for (const fold of ["Age, height and weight", "Earlier readings"]) {
+    await page.getByText(fold).first().click();
+  }
+  await page.getByRole("button", { name: "Add an earlier reading" }).click();
+  await look("rider, all unfolded");
+
+  await goTo(page, "Rack");
+  await look("rack, empty");
+  await openList(page, sample("every-mistake.json"));
+  await page
+    .getByText(/set aside/)
+    .first()
+    .waitFor();
+  await look("list with bikes set aside");
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("heading", { name: "Loan shed, autumn list" }).waitFor();
+  await look("list");
+  await page.getByRole("button", { name: "Add a bike" }).click();
+  await look("entry of a list");
+  await goTo(page, "Rack");
+  const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
+  await first.waitFor();
+  await page.getByText("Filter and order").click();
+  await page.getByText("What would change the answer").click();
+  await page.getByText(/stands first\./).waitFor();
+  await look("rack");
+  await first.getByRole("button").first().click();
+  await page.getByRole("img", { name: /Side view/ }).waitFor();
+  await page.getByRole("img", { name: /years/i }).waitFor();
+  await look("one bike");
+
+  await goTo(page, "Tape one");
+  await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("19");
+  await look("tape one");
+
+  await toRider();
+  await page.getByRole("button", { name: "Add a rider" }).click();
+  await inseam.fill("20");
+  await windowStands();
+  await look("two riders");
+  await goTo(page, "Rack");
+  for (const place of [0, 1, 2]) {
+    await page
+      .getByRole("checkbox", { name: /^Side by side/ })
+      .nth(place)
+      .check();
+  }
+  await look("ticked bikes");
+  await page.getByRole("button", { name: "Side by side", exact: true }).click();
+  await page.getByRole("columnheader").nth(2).waitFor();
+  await look("side by side");
+  await page.getByRole("columnheader").first().getByRole("button").first().click();
+  await page.getByRole("button", { name: "Card for the fridge" }).click();
+  await page.getByRole("article", { name: "Saddle card" }).waitFor();
+  await page.getByRole("button", { name: "Copy as text" }).click();
+  await look("card");
+
+  await goTo(page, "Keep");
+  await look("keep, off");
+  await page.getByRole("checkbox", { name: "Keep on this device" }).check();
+  await page.getByText("Kept as you type.").waitFor();
+  await page.getByRole("button", { name: "Wipe everything" }).click();
+  await look("keep, on, before a wipe");
+  await page.evaluate(() => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException("not here", "SecurityError");
+    };
+  });
+  await toRider();
+  await inseam.fill("21");
+  await page
+    .getByRole("alert")
+    .getByText(/does not let the page keep/)
+    .waitFor();
+  await look("nothing is kept");
+}
+
+/**
+ * Shows the whole screen at once. What lies under the bar at the foot of a phone can be scrolled out from under it, but rules
+ * that look at one moment would call it covered.
+ */
+export async function unrolled(page, check) {
+  const { width, height } = page.viewportSize();
+  // More rows may be drawn as there is more room.
+  for (let turn = 0; turn < 3; ++turn) {
+    const whole = await page.evaluate(() => document.documentElement.scrollHeight);
+    await page.setViewportSize({ width, height: Math.max(height, whole) });
+    await page.waitForTimeout(60);
+  }
+  const result = await check();
+  await page.setViewportSize({ width, height });
+  return result;
+}
