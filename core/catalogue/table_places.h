@@ -38,9 +38,10 @@ public:
 private:
     template <typename Value>
     static Value found(const std::vector<std::pair<std::string, Value>>& places, std::string_view name) {
-        const auto place = std::find_if(places.begin(), places.end(),
+        // Of a name that stands twice the second one is the fault.
+        const auto place = std::find_if(places.rbegin(), places.rend(),
                                         [&](const auto& candidate) { return candidate.first == name; });
-        return place == places.end() ? Value() : place->second;
+        return place == places.rend() ? Value() : place->second;
     }
 
     Names headings_;

@@ -81,7 +81,7 @@ constexpr ProblemText texts[] = {
 
     {ProblemCode::json_empty, "json_empty", "there is nothing to read", "JSON"},
     {ProblemCode::json_not_json, "json_not_json", "this is not JSON: it starts with {text}",
-     "JSON, which starts with a brace"},
+     "JSON, which starts with a brace, or a table with a separator between its cells"},
     {ProblemCode::json_cut_off, "json_cut_off", "the text ends in the middle: {open} still open",
      "the whole text"},
     {ProblemCode::json_comma_missing, "json_comma_missing", "a comma is missing before this",
@@ -218,7 +218,8 @@ constexpr ProblemText texts[] = {
 
     {ProblemCode::slip_unit, "slip_unit", "{field}: {value} looks like a slip", "perhaps {meant}"},
     {ProblemCode::slip_swapped, "slip_swapped",
-     "{lowest} as the lowest and {highest} as the highest look swapped", "the lowest first, then the highest"},
+     "{lowest} as the lowest and {highest} as the highest look swapped",
+     "the lowest first, then the highest"},
     {ProblemCode::slip_id_taken, "slip_id_taken", "two bikes have the id \"{id}\"", "perhaps \"{free}\""},
     {ProblemCode::slip_span_narrow, "slip_span_narrow", "the saddle moves up by {span} only",
      "{limit} or more, or the highest left open"},
