@@ -157,10 +157,14 @@ export function SideView({ view, pose, label }: SideViewProps) {
       </svg>
       <ul class="drawing-key">
         <li class="key-bike">
-          {texts.bike.saddle}: {figures.length(setting?.y ?? drawnSaddle?.y ?? 0)}
+          {texts.bike.saddle}
+          {texts.colon}
+          {figures.length(setting?.y ?? drawnSaddle?.y ?? 0)}
         </li>
         <li class="key-rider">
-          {texts.bike.inseam}: {figures.length(view.inseam_mm)}
+          {texts.bike.inseam}
+          {texts.colon}
+          {figures.length(view.inseam_mm)}
         </li>
       </ul>
     </div>

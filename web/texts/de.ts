@@ -958,7 +958,7 @@ export const german: Translation = {
       figure_empty: "Bitte eine Zahl eingeben, etwa 49,5 oder 19 1/2.",
       figure_not_a_number: "„{text}“ ist keine Zahl. Versuche eine wie 49,5 oder 19 1/2.",
       figure_fraction_malformed: "Der Bruch in „{text}“ ist nicht lesbar. Schreib ihn wie 19 1/2.",
-      figure_unit_unknown: "„{unit}“ ist hier keine bekannte Einheit. Nimm cm oder in (für Zoll).",
+      figure_unit_unknown: "„{unit}“ ist hier keine bekannte Einheit. Nimm cm oder Zoll.",
       figure_negative: "„{text}“ liegt unter null.",
       figure_too_large: "„{text}“ ist viel zu groß für ein Kind oder ein Rad.",
       reading_outside_plausible:

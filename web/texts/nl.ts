@@ -950,7 +950,7 @@ export const dutch: Translation = {
       figure_empty: "Typ een getal, zoals 49,5 of 19 1/2.",
       figure_not_a_number: "“{text}” is geen getal. Probeer er een zoals 49,5 of 19 1/2.",
       figure_fraction_malformed: "De breuk in “{text}” is niet leesbaar. Typ hem als 19 1/2.",
-      figure_unit_unknown: "“{unit}” is hier geen bekende eenheid. Neem cm of in (voor inch).",
+      figure_unit_unknown: "“{unit}” is hier geen bekende eenheid. Neem cm of inch.",
       figure_negative: "“{text}” is onder nul.",
       figure_too_large: "“{text}” is veel te groot voor een kind of een fiets.",
       reading_outside_plausible:
