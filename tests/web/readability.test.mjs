@@ -39,7 +39,7 @@ const textsOf = (node) =>
 const sentencesOf = (...nodes) =>
   nodes
     .flatMap(textsOf)
-    .filter((text) => text.split(" ").length >= 4)
+    .filter((text) => text.split(" ").length >= 6)
     .map((text) => (/[.!?]$/.test(text) ? text : `${text}.`));
 
 const { measuring, window, rack, verdict, choosing, checks, cautions, growth, leg, bike, tape, list } =
