@@ -37,6 +37,7 @@ export function ListInHand({ state }: { state: PageState }) {
           <button
             type="button"
             class="plain-link"
+            aria-label={`${texts.desk.showThem}: ${texts.list.setAside({ number: counts.set_aside })}`}
             onClick={(event) => {
               change(shown("set_aside"));
               toEntries(event.currentTarget);
@@ -106,6 +107,7 @@ function LikelySlips({ answer }: { answer: ListRowsAnswer }) {
         <button
           type="button"
           class="plain-link"
+          aria-label={`${texts.desk.showThem}: ${texts.desk.slips}`}
           onClick={(event) => {
             change(shown("slips"));
             toEntries(event.currentTarget);
