@@ -10,10 +10,11 @@ import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { openBuiltEngine, root } from "../support/built-engine.mjs";
-import { goTo, launchBrowser, openList, openPage, pageFile, screens } from "../support/open-page.mjs";
+import { goTo, launchBrowser, openList, pageFile, screens } from "../support/open-page.mjs";
+import { openSlowly } from "../support/slow-device.mjs";
+import { slowestControls } from "./control-times.mjs";
 
 const runs = 5;
-const slowdown = 4;
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 const makeList = (bikes) =>
@@ -24,6 +25,8 @@ const makeList = (bikes) =>
 const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
 const thousand = join(folder, "thousand.json");
 writeFileSync(thousand, makeList(1000));
+const twentyThousand = join(folder, "twenty-thousand.json");
+writeFileSync(twentyThousand, makeList(20000));
 
 let failed = false;
 function report(what, value, limit, unit) {
@@ -64,15 +67,8 @@ function fixedLoop() {
 
 const browser = await launchBrowser();
 
-async function slowPage(viewport = screens.phone) {
-  const opened = await openPage(browser, viewport, { bypassCSP: true });
-  const session = await opened.page.context().newCDPSession(opened.page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
-  return opened;
-}
-
 async function openingTime() {
-  const { page, close } = await slowPage();
+  const { page, close } = await openSlowly(browser);
   // Usable: the field for the inside leg is there and the engine has answered its first question.
   const before = Date.now();
   await page.reload();
@@ -85,7 +81,7 @@ async function openingTime() {
 
 /** A list chosen and a reading changed: on a phone with the rack behind the rider, on a laptop with the rack beside it. */
 async function listAndReadingTimes(viewport) {
-  const { page, close } = await slowPage(viewport);
+  const { page, close } = await openSlowly(browser, viewport);
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   const before = Date.now();
@@ -113,6 +109,68 @@ async function listAndReadingTimes(viewport) {
   }
   await close();
   return { list, redraw: median(redraws) };
+}
+
+const most = (values) => Math.max(0, ...values);
+
+/** A file of 20,000 bikes: until its first rows are on the rack, the longest the page was held up meanwhile, and then scrolled. */
+async function bigFileTimes() {
+  const { page, noticed, close } = await openSlowly(browser);
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+  await goTo(page, "The list");
+  await page.waitForTimeout(500);
+  await noticed();
+  const before = Date.now();
+  await openList(page, twentyThousand);
+  await page.getByRole("heading", { name: "20000 invented bikes" }).waitFor();
+  const held = most((await noticed()).tasks);
+  await goTo(page, "Rack");
+  const firstBike = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
+  await firstBike.waitFor();
+  const shown = Date.now() - before;
+  await page.waitForTimeout(500);
+  await noticed();
+  await page.mouse.move(200, 400);
+  for (let turn = 0; turn < 40; ++turn) {
+    await page.mouse.wheel(0, 400);
+    await page.waitForTimeout(50);
+  }
+  for (let turn = 0; turn < 10; ++turn) {
+    await page.mouse.wheel(0, 100000);
+    await page.waitForTimeout(200);
+  }
+  await page.waitForTimeout(500);
+  const scrolled = await noticed();
+  await close();
+  return { shown, held, frame: most(scrolled.frames), slow: scrolled.frames.length };
+}
+
+/** What moves by itself from the opening of the page to one bike of a list and back. */
+async function shiftOverTheMainJob(viewport) {
+  const { page, noticed, close } = await openSlowly(browser, viewport);
+  const settled = () => page.waitForTimeout(1000);
+  await settled();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
+  await settled();
+  await openList(page, thousand);
+  await page.getByRole("button", { name: "See the bikes" }).first().waitFor();
+  await settled();
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  await settled();
+  await page.mouse.move(viewport.width - 100, 400);
+  for (let turn = 0; turn < 10; ++turn) {
+    await page.mouse.wheel(0, 400);
+    await page.waitForTimeout(100);
+  }
+  await settled();
+  await page.getByRole("list", { name: "Bikes, best first" }).getByRole("button").nth(6).click();
+  await settled();
+  await page.getByRole("button", { name: "Back to the rack" }).click();
+  await settled();
+  const { shifts } = await noticed();
+  await close();
+  return shifts;
 }
 
 async function heapForTwentyThousand() {
@@ -145,6 +203,21 @@ try {
     );
     const redraw = median(measured.map((times) => times.redraw));
     report(`changing the reading to a redrawn rack of 1,000, ${name}, 4x slowdown`, redraw, 100, "ms");
+  }
+  const big = [];
+  for (let run = 0; run < runs; ++run) big.push(await bigFileTimes());
+  const bigMedian = (name) => median(big.map((times) => times[name]));
+  report("choosing a file of 20,000 bikes to a ranked rack, 4x slowdown", bigMedian("shown"), 3000, "ms");
+  report("  longest task of the page while it is read and judged", bigMedian("held"), 100, "ms");
+  report("  longest frame while its rack is scrolled", bigMedian("frame"), 50, "ms");
+  for (const name of ["phone", "laptop"]) {
+    const shifts = await shiftOverTheMainJob(screens[name]);
+    const shift = shifts.reduce((sum, { value }) => sum + value, 0);
+    report(`layout shift over the main job, ${name}, in thousandths`, shift * 1000, 0, "  ");
+    for (const { value, what } of shifts) console.log(`    ${value.toFixed(4)} ${what}`);
+  }
+  for (const { control, time } of await slowestControls(browser, thousand)) {
+    report(`next paint after ${control}, 1,000 bikes, 4x slowdown`, time, 100, "ms");
   }
   report(
     "memory of the engine after loading and judging 20,000 bikes",

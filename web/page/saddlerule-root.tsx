@@ -129,7 +129,8 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "list" && (
           <section class={shows("list")}>
-            <TheList state={state} />
+            {/* Another list is another screen: what stood there does not move, it goes. */}
+            <TheList key={state.desk.inHand} state={state} />
           </section>
         )}
       </div>
