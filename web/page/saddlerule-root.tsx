@@ -129,8 +129,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "list" && (
           <section class={shows("list")}>
-            {/* Another list is another screen: what stood there does not move, it goes. */}
-            <TheList key={state.desk.inHand} state={state} />
+            <TheList state={state} />
           </section>
         )}
       </div>
