@@ -13,7 +13,7 @@ const { firstState } = await pageModule("state/page-state.ts");
 const { createStore } = await pageModule("state/store.ts");
 const { riderAdded } = await pageModule("state/family-changes.ts");
 const { riderSaid, readingChanged } = await pageModule("state/rider-changes.ts");
-const { draftTaped, draftKept, wanted } = await pageModule("state/screen-changes.ts");
+const { draftTaped, draftKept, languageChosen, wanted } = await pageModule("state/screen-changes.ts");
 
 const today = "2026-11-25";
 const after = (state, ...changes) => changes.reduce((now, change) => change(now), state);
@@ -21,6 +21,7 @@ const inseam = (text) => readingChanged(1, { figure: { text, unit: "cm" } });
 
 const typed = after(
   firstState(today, "cm", "en"),
+  languageChosen("nl"),
   inseam("49.5"),
   riderSaid({ stage: "riding", born: { year: "2021", month: "09" }, sex: "girl" }),
   draftTaped({ lowest: "48", highest: "60 cm" }),
@@ -120,7 +121,7 @@ test("a saved file that is cut off anywhere is refused", () => {
 /** A page without lists, keeping in `device`. */
 function page(device) {
   const store = createStore(firstState(today, "cm", "en"));
-  const noLists = { mark: () => "", files: () => Promise.resolve([]), replaceWith: () => Promise.resolve() };
+  const noLists = { mark: () => "", files: () => Promise.resolve([]), replaceWith: () => Promise.resolve(true) };
   const keeper = familyKeeper(store, device, noLists);
   return {
     store,

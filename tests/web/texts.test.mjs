@@ -61,7 +61,7 @@ for (const [language, texts] of Object.entries(translations)) {
 
   test(`${language}: every text asks for the figures that the English one has`, () => {
     const wordings = Object.fromEntries(
-      problems.map(({ code, problem, expected }) => [code, problem + expected]),
+      problems.map(({ code, sentence, expected }) => [code, sentence + expected]),
     );
     for (const { path, text } of all) {
       if (Array.isArray(text)) continue;

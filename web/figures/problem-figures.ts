@@ -1,14 +1,14 @@
 // The figures of a problem in the reader's form. On the wire they are short English texts: "49.5 cm", "2026-10-03".
 import { byCode } from "../texts/texts";
 import type { Texts } from "../texts/texts";
-import type { GivenFigures } from "../texts/templates";
+import type { Figure, GivenFigures } from "../texts/templates";
 import type { Figures } from "./format-figures";
 
 const millimetresIn = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 type LengthUnit = keyof typeof millimetresIn;
 
 /** What somebody typed, or what stands in a file, is shown as it is. */
-const quoted = ["text", "value", "meant", "id", "free", "name", "format", "version"];
+const quoted = ["text", "value", "meant", "id", "free", "name", "format", "version", "line", "row", "byte"];
 
 /** Problems with a list are told in the unit of the list; those with a rider in the unit that the reader chose. */
 const toldAsWritten = /^(bike|file|slip)_/;
@@ -18,7 +18,7 @@ export function problemFigures(
   figures: Figures,
   { code, figures: said }: { code: string; figures: Readonly<Record<string, string>> },
 ): GivenFigures {
-  const inForm = ([name, text]: [string, string]): [string, string | null] => {
+  const inForm = ([name, text]: [string, string]): [string, Figure | null] => {
     if (name === "slip") return [name, byCode(texts.problems.slips, said.slip_code ?? "") ?? text];
     if (name === "field") return [name, byCode(texts.desk.fields, text) ?? text];
     if (name === "known") return [name, knownWords(texts, text)];
@@ -33,7 +33,7 @@ function knownWords(texts: Texts, text: string): string | null {
   return byCode(texts.problems.fragments, text) ?? text.replace(/^one of |^perhaps "(.*)"$/, "$1");
 }
 
-function figureWords(texts: Texts, figures: Figures, text: string, asWritten: boolean): string {
+function figureWords(texts: Texts, figures: Figures, text: string, asWritten: boolean): Figure {
   const [, number, unit = ""] = /^(-?\d+(?:\.\d+)?)(?: (mm|cm|m|in|ft|kg|degrees))?$/.exec(text) ?? [];
   if (number !== undefined) return numberWords(texts, figures, Number(number), unit, asWritten);
   if (/^\d{4}-\d\d-\d\d$/.test(text)) return figures.day(text);
@@ -46,8 +46,8 @@ function numberWords(
   value: number,
   unit: string,
   asWritten: boolean,
-): string {
-  if (unit === "") return figures.number(value);
+): Figure {
+  if (unit === "") return value;
   if (unit === "kg") return figures.mass(value);
   if (unit === "degrees") return figures.angle(value);
   if (!asWritten) return figures.length(value * millimetresIn[unit as LengthUnit]);

@@ -2,6 +2,8 @@
 import type { PageState, WaitingRider } from "../state/page-state";
 import { familyOf } from "../state/family-changes";
 import type { Change } from "../state/store";
+import { languages } from "../texts/languages";
+import type { Language } from "../texts/languages";
 import type { TypedUnit } from "../engine/wire-requests";
 import { flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
 import type { Reader } from "./checked";
@@ -10,6 +12,7 @@ import type { Reader } from "./checked";
 export const formVersion = 1;
 
 export interface Family {
+  language: Language;
   unit: TypedUnit;
   inHand: number;
   riders: WaitingRider[];
@@ -35,9 +38,10 @@ export interface FormFault {
 }
 
 export function familyIn(state: PageState): Family {
-  const { unit, rider, picked } = state;
+  const { unit, language, rider, picked } = state;
   const { draft, kept, nextNumber } = state.tape;
-  return { unit, inHand: rider.key, riders: familyOf(state), tape: { draft, kept, nextNumber }, picked };
+  const tape = { draft, kept, nextNumber };
+  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked };
 }
 
 const unit = oneOf<TypedUnit>("cm", "in");
@@ -85,6 +89,7 @@ const taped = shape<Family["tape"]["draft"]>({
 });
 
 const familyReader = shape<Family>({
+  language: oneOf(...languages),
   unit,
   inHand: whole,
   riders: listOf(shape<WaitingRider>({ rider, wants }), 100, 1),
@@ -128,13 +133,29 @@ export function isFault(read: object): read is FormFault {
 }
 
 /** Puts a kept family in place of the one on the page. A reading that was left empty on another day is none. */
-export function familyBroughtBack({ unit, inHand, riders, tape, picked }: Family): Change<PageState> {
+export function familyBroughtBack({
+  unit,
+  language,
+  inHand,
+  riders,
+  tape,
+  picked,
+}: Family): Change<PageState> {
   return (state) => {
     const family = riders.map((one) => ({ ...one, rider: onDay(one.rider, state.today, unit) }));
     const taken = family.find(({ rider }) => rider.key === inHand);
     if (taken === undefined) return state;
     const waiting = family.filter((one) => one !== taken);
-    return { ...state, ...taken, unit, waiting, removed: null, tape: { ...state.tape, ...tape }, picked };
+    return {
+      ...state,
+      ...taken,
+      unit,
+      language,
+      waiting,
+      removed: null,
+      tape: { ...state.tape, ...tape },
+      picked,
+    };
   };
 }
 

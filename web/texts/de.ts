@@ -734,9 +734,10 @@ export const german: Translation = {
       slip_unlike_others: "{count#1 Rad ist|{count} Räder sind} anders als andere mit dieser Radgröße",
     },
     repair: {
-      slip_unit: "Als {meant} lesen",
+      slip_unit: "{count#Als {meant} lesen|{count} Maße wie {meant} lesen}",
       slip_swapped: "Tauschen",
       slip_id_taken: "Dieses {free} nennen",
+      slip_span_narrow: "Höchste Stellung offen lassen",
     },
     repairOther: "Beheben",
     done: {
@@ -888,7 +889,7 @@ export const german: Translation = {
     deviceOn: "Wird beim Eingeben gesichert.",
     file: "In einer Datei",
     fileWhy:
-      "Kinder, Wünsche, gemessene Räder und offene Listen, zum Öffnen hier oder auf einem anderen Gerät.",
+      "Kinder, Wünsche, gemessene Räder und offene Listen. Hier oder auf einem anderen Gerät zu öffnen.",
     save: "Alles in einer Datei sichern",
     open: "Gesicherte Datei öffnen",
     saved: "Gesichert als {file}. Sieh bei den Downloads nach.",
