@@ -46,7 +46,12 @@ const bikes = [
     brakes: ["front hand", "rear hand"],
     shelf: "3b",
   },
-  { id: "L08", name: '=Loan; "08"', saddle_lowest: "17 1/2 in", available: false },
+  {
+    id: "L08",
+    name: '=Loan; "08"',
+    saddle_lowest: "17 1/2 in",
+    available: false,
+  },
   { id: "L09", name: "Loan 09", saddle_lowest: "forty" },
 ];
 const shed = folder.file("shed.json", jsonList(bikes));
@@ -58,7 +63,10 @@ for (const { what, separator, decimal } of [
 ]) {
   test(`a table with ${what} between its columns opens again as the same list`, async () => {
     const { page, faults, close } = await openDesk(browser, screens.phone, [shed]);
-    const { name, text } = await saved(page, { form: "Spreadsheet (CSV)", separator: what });
+    const { name, text } = await saved(page, {
+      form: "Spreadsheet (CSV)",
+      separator: what,
+    });
     assert.equal(name, "shed.csv");
     assert.ok(text.includes(`L07${separator}`) && text.includes(decimal), text);
     assert.deepEqual(await cellsOf(text), await cellsOf(JSON.stringify({ units: "cm", bikes })));
@@ -84,7 +92,9 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
   await field(page, "Price").fill("90");
   await press(page, "Keep it");
   await press(page, "Save");
-  await choice(page, "What").selectOption({ label: "Only what is set aside (1)" });
+  await choice(page, "What").selectOption({
+    label: "Only what is set aside (1)",
+  });
   const button = page.getByRole("button", { name: "Save", exact: true });
   await eventually(async () => assert.equal(await button.getAttribute("aria-disabled"), "false"));
   const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
@@ -138,7 +148,9 @@ function fakePickers() {
 }
 
 test("where the browser lets a page keep the file, the list is saved back into it", async () => {
-  const { page, faults, close } = await openDesk(browser, screens.phone, [], { pickers: fakePickers });
+  const { page, faults, close } = await openDesk(browser, screens.phone, [], {
+    pickers: fakePickers,
+  });
   await page.getByRole("button", { name: /^Open a list/ }).click();
   await entry(page, "A1").getByRole("button").first().click();
   await field(page, "Saddle at its highest (cm)").fill("61,5");
@@ -165,6 +177,24 @@ test("where the browser lets a page keep the file, the list is saved back into i
   await page.getByText("Saved as hall.csv.").waitFor();
   assert.match(await page.evaluate(() => window.files.saved.text), /A1/);
   assert.deepEqual(faults, []);
+  await close();
+});
+
+test("where the browser has pickers and the page may not use them, files come and go in the old way", async () => {
+  const forbidden = () => {
+    const refuse = async () => {
+      throw new DOMException("not inside a stranger's page", "SecurityError");
+    };
+    window.showOpenFilePicker = refuse;
+    window.showSaveFilePicker = refuse;
+  };
+  const { page, close } = await openDesk(browser, screens.phone, [shed], {
+    pickers: forbidden,
+  });
+  await entry(page, "Loan 07").waitFor();
+  const { name, text } = await saved(page);
+  assert.equal(name, "shed.json");
+  assert.deepEqual(JSON.parse(text).bikes, bikes);
   await close();
 });
 

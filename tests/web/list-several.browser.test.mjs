@@ -58,7 +58,7 @@ const switchTo = (page, name) =>
     .click();
 
 test("each of several lists keeps its changes and their undo, and none is closed unsaved without a word", async () => {
-  const { page, faults, close } = await openDesk(browser, screens.phone, [shed, trailer]);
+  const { page, faults, close } = await openDesk(browser, tall, [shed, trailer]);
   await page.getByRole("heading", { name: "Trailer" }).waitFor();
   await switchTo(page, "Loan shed");
   await entry(page, "Loan 09").getByRole("button").first().click();

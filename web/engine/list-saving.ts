@@ -20,20 +20,28 @@ interface Pickers {
   showOpenFilePicker?: () => Promise<FileHandle[]>;
 }
 
-export const pickers = (): Pickers => globalThis as Pickers;
+let pickersServe = true;
+
+export const pickers = (): Pickers => (pickersServe ? (globalThis as Pickers) : {});
 
 /** The reader thought better of it. */
 export function isChangeOfMind(failure: unknown): boolean {
   return failure instanceof DOMException && failure.name === "AbortError";
 }
 
-/** A file that its reader picks, to be written into later; null: the reader thought better of it. */
+/**
+ * A file that its reader picks, to be written into later; null: the reader thought better of it. Rejects where files are not
+ * to be had in this way.
+ */
 export async function pickedSource(): Promise<ListSource | null> {
   try {
     const [handle] = (await pickers().showOpenFilePicker?.()) ?? [];
     return handle === undefined ? null : { ...fileSource(await handle.getFile()), handle };
-  } catch {
-    return null;
+  } catch (failure) {
+    if (isChangeOfMind(failure)) return null;
+    // A page inside a stranger's has the picker and may not use it.
+    pickersServe = false;
+    throw failure;
   }
 }
 
@@ -47,11 +55,12 @@ export interface ListSaving {
 }
 
 /** A name for the file, from the one it had or from the list's title. */
-function fileName({ save, ...desk }: DeskState): string {
-  const list = listInHand(desk as DeskState);
-  const name = (list?.file ?? list?.title ?? "bikes").replace(/\.(json|csv|txt|tsv)$/i, "");
-  const rest = save.only === "set_aside" ? "-set-aside" : "";
-  return `${name.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80) || "bikes"}${rest}.${save.form}`;
+function fileName(desk: DeskState): string {
+  const { form, only } = desk.save;
+  const list = listInHand(desk);
+  const name = (list?.file ?? list?.title ?? "").replace(/\.(json|csv|txt|tsv)$/i, "");
+  const plain = name.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80);
+  return `${plain || "bikes"}${only === "set_aside" ? "-set-aside" : ""}.${form}`;
 }
 
 export function download(name: string, text: string): void {

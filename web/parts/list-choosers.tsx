@@ -16,7 +16,11 @@ export function ListChooser({ list }: { list: ListState }) {
           // Where the browser lets a page keep the file itself, the list can be saved back into it.
           if (pickers().showOpenFilePicker === undefined) return;
           event.preventDefault();
-          void pickedSource().then((source) => source && openList(source));
+          const field = event.currentTarget;
+          void pickedSource().then(
+            (source) => source && openList(source),
+            () => field.click(),
+          );
         }}
         onChange={(event) => {
           const field = event.currentTarget;
