@@ -58,7 +58,10 @@ export function screenFaults() {
     ) {
       faults.push(`clipped: ${told(element)}`);
     }
-    if (element instanceof SVGTextElement) {
+    if (
+      element instanceof SVGTextElement &&
+      getComputedStyle(element.ownerSVGElement).overflow !== "visible"
+    ) {
       const picture = element.ownerSVGElement.getBoundingClientRect();
       if (box.left < picture.left - 2 || box.right > picture.right + 2 || box.bottom > picture.bottom + 2) {
         faults.push(`outside of its drawing: ${told(element)}`);

@@ -87,15 +87,52 @@ for (const { name, launch } of browsers) {
       assert.deepEqual(await visit.faults(), []);
     });
 
-    test(`${name}: a file that is no list is refused in words, and the open list stays`, async (test) => {
+    test(`${name}: a table, bikes side by side, a card, a list mended, and all of it kept`, async (test) => {
       const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
+      await typesReading(visit, "49.5", "centimetres");
       await visit.goTo("The list");
-      await visit.opensFile(sample("loan-shed.json"));
-      await visit.sees("heading", "Loan shed, autumn list");
       await visit.opensFile(join(root, "web/pictures/rack-phone.png"));
       await visit.sees("alert");
       await visit.reads("“rack-phone.png” could not be opened.");
-      await visit.reads("“Loan shed, autumn list” is still open.");
+      await visit.opensFile(sample("loan-shed.csv"));
+      await visit.sees("heading", /^Loan shed/);
+
+      await visit.press("button", "Add a bike");
+      await visit.types("Name", "Hall 41");
+      await visit.types(/^Saddle at its lowest/, "48");
+      await visit.types(/^Saddle at its highest/, "62");
+      await visit.press("button", "Keep it");
+      await visit.reads("41 bikes");
+
+      await visit.press("button", "See the bikes");
+      await visit.sees("heading", "The rack");
+      await visit.reads(/\d+ fit now/);
+      await visit.press("checkbox", /^Side by side/, 0);
+      await visit.press("checkbox", /^Side by side/, 1);
+      await visit.press("button", "Side by side");
+      await visit.sees("columnheader", null, 1);
+      const [first] = await visit.all("columnheader");
+      await visit.press("button", /^(Loan|Hall) \d/);
+      await visit.press("button", "Card for the fridge");
+      const card = await visit.sees("article", "Saddle card");
+      assert.match(card.words, /\d cm/);
+      assert.ok(first.words.length > 0);
+
+      await visit.goTo("Keep");
+      await visit.press("checkbox", "Keep on this device");
+      await visit.reads("Kept as you type.");
+      await visit.opens(pageAddress);
+      await visit.goTo("Rider");
+      await visit.reads("47 to 50.5 cm");
+      assert.equal((await visit.sees("textbox", "Inside leg")).value, "49.5");
+      await visit.goTo("The list");
+      await visit.reads("41 bikes");
+      await visit.goTo("Keep");
+      await visit.press("button", "Wipe everything");
+      await visit.press("button", "Yes, wipe all of it");
+      await visit.reads("Everything is wiped.");
+      await visit.opens(pageAddress);
+      assert.equal((await visit.sees("textbox", "Inside leg")).value, "");
       assert.deepEqual(await visit.faults(), []);
     });
   });

@@ -25,6 +25,8 @@ async function open(browser, viewport) {
   // file field that all browsers have.
   await context.addInitScript(() => delete window.showOpenFilePicker);
   const page = await context.newPage();
+  // Leaving unsaved changes is asked about.
+  page.on("dialog", (dialog) => dialog.accept());
   const faults = [];
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));

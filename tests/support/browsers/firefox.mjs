@@ -26,6 +26,8 @@ async function open(browser, viewport) {
   const context = await browser.createBrowserContext();
   const page = await context.newPage();
   await page.setViewport(viewport);
+  // Leaving unsaved changes is asked about.
+  page.on("dialog", (dialog) => dialog.accept());
   const faults = [];
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));

@@ -34,10 +34,15 @@ export class Visit {
   static async to(address, { test, browser, size }) {
     const visit = new Visit(await browser.open(size));
     test.after(() => visit.#browser.close());
-    await visit.#browser.goTo(address);
-    await visit.#browser.run(finder);
-    await visit.sees("heading", "The rider");
+    await visit.opens(address);
     return visit;
+  }
+
+  /** Opens the page, or opens it anew: what the browser keeps is kept. */
+  async opens(address) {
+    await this.#browser.goTo(address);
+    await this.run(finder);
+    await this.sees("navigation");
   }
 
   /** Runs a function in the page and hands back what it gives, if JSON can carry it. */
@@ -103,8 +108,11 @@ export class Visit {
 
   /** Puts a text in the place of what stands in a field. */
   async types(name, text) {
-    await this.press("textbox", name);
-    await this.#until(`the focus in ${name}`, async () => (await this.sees("textbox", name)).focused);
+    // The page may still scroll to where somebody arrived, and the press go amiss.
+    await this.#until(`the focus in ${name}`, async () => {
+      await this.press("textbox", name);
+      return (await this.sees("textbox", name)).focused;
+    });
     await this.key("Control+a");
     await (text === "" ? this.key("Delete") : this.#browser.type(text));
     await this.#until(`${text} in ${name}`, async () => (await this.sees("textbox", name)).value === text);

@@ -63,6 +63,8 @@ async function open(server, { width, height }) {
     .withCapabilities(
       new Capabilities({
         browserName: "MiniBrowser",
+        // Leaving unsaved changes is asked about.
+        unhandledPromptBehavior: "accept",
         // A proxy that nobody serves: this machine is all there is.
         proxy: {
           proxyType: "manual",
