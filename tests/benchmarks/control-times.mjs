@@ -9,7 +9,8 @@ const left = "[type=file], .print, .share";
 /** The controls of the screen that is shown, in their order, with their words; of each list only those of its first item. */
 function controlsShown(root, passedOver) {
   const screen = root.querySelector(".screen.current");
-  for (const details of screen.querySelectorAll("details:not([open])")) details.querySelector("summary").click();
+  for (const details of screen.querySelectorAll("details:not([open])"))
+    details.querySelector("summary").click();
   return [...screen.querySelectorAll("button, input, select, summary")].filter((control) => {
     const item = control.closest("[role=listitem]");
     const first = item === null || item.matches("[aria-posinset='1']");

@@ -13,7 +13,11 @@ function slowThread() {
   const { postMessage } = self;
   let from = 0;
   let listener;
-  Object.defineProperty(self, "onmessage", { set: (given) => (listener = given) });
+  Object.defineProperty(self, "onmessage", {
+    set(given) {
+      listener = given;
+    },
+  });
   self.addEventListener("message", (event) => {
     from = performance.now();
     listener(event);
