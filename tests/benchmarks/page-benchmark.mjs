@@ -164,7 +164,7 @@ async function shiftOverTheMainJob(viewport) {
     await page.waitForTimeout(100);
   }
   await settled();
-  await page.getByRole("list", { name: "Bikes, best first" }).getByRole("button").nth(6).click();
+  await page.getByRole("list", { name: "Bikes, best first" }).getByRole("button").nth(3).click();
   await settled();
   await page.getByRole("button", { name: "Back to the rack" }).click();
   await settled();
