@@ -17,7 +17,8 @@ const place = ({ code, where, line = null, column = null, row = null, column_nam
   row,
   column_name,
 });
-const places = (expected) => expected.map((entry) => ({ ...(entry.number && { number: entry.number }), ...place(entry) }));
+const places = (expected) =>
+  expected.map((entry) => ({ ...(entry.number && { number: entry.number }), ...place(entry) }));
 const placeInList = (entry) => ({ number: entry.number, ...place(entry) });
 
 for (const { file, refused, bikes, set_aside, notes } of table) {
