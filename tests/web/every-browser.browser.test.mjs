@@ -35,7 +35,7 @@ async function typesReading(visit, figure, unit) {
 }
 
 for (const { name, launch } of browsers) {
-  describe(name, { concurrency: 1, timeout: 180_000 }, () => {
+  describe(name, { concurrency: 1, timeout: 240_000 }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

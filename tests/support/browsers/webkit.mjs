@@ -18,12 +18,32 @@ export async function launch() {
     stdio: ["ignore", "ignore", "ignore", "pipe"],
   });
   const [number] = await once(screen.stdio[3], "data");
+  const display = `:${String(number).trim()}`;
+  return { open: (size) => openOnceMore(display, size), close: () => screen.kill() };
+}
+
+/** On a busy machine the small browser now and then does not come up, and nothing is said of it. */
+async function openOnceMore(display, size) {
+  for (let turn = 1; ; ++turn) {
+    const driver = await startDriver(display);
+    try {
+      return await within(30_000, "a window of WebKit", open(driver, size));
+    } catch (error) {
+      driver.end();
+      if (turn === 3) throw error;
+    }
+  }
+}
+
+async function startDriver(display) {
   const port = await freePort();
-  const driver = spawn("WebKitWebDriver", [`--port=${port}`], {
+  const started = spawn("WebKitWebDriver", [`--port=${port}`], {
     stdio: "ignore",
+    // A group of its own, so that what it starts ends with it.
+    detached: true,
     env: {
       ...process.env,
-      DISPLAY: `:${String(number).trim()}`,
+      DISPLAY: display,
       LANG: "C.UTF-8",
       // Its own walls need rights that a container does not have; what it opens here is our own page.
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1",
@@ -32,12 +52,24 @@ export async function launch() {
   const server = `http://127.0.0.1:${port}`;
   await answered(`${server}/status`);
   return {
-    open: (size) => open(server, size),
-    close() {
-      driver.kill();
-      screen.kill();
+    server,
+    end() {
+      if (started.exitCode === null) process.kill(-started.pid);
     },
   };
+}
+
+/** A promise that is not waited for beyond `limit` ms. */
+async function within(limit, what, promise) {
+  let timer;
+  const late = new Promise((_, reject) => {
+    timer = setTimeout(() => reject(new Error(`${what} did not come within ${limit} ms`)), limit);
+  });
+  try {
+    return await Promise.race([promise, late]);
+  } finally {
+    clearTimeout(timer);
+  }
 }
 
 async function freePort() {
@@ -57,9 +89,9 @@ async function answered(address) {
   throw new Error(`no answer from ${address}`);
 }
 
-async function open(server, { width, height }) {
+async function open(started, { width, height }) {
   const driver = await new Builder()
-    .usingServer(server)
+    .usingServer(started.server)
     .withCapabilities(
       new Capabilities({
         browserName: "MiniBrowser",
@@ -87,12 +119,10 @@ async function open(server, { width, height }) {
       .window()
       .setRect({ x: 0, y: 0, width: width + bars.x, height: height + bars.y });
   };
+  await resize();
   return {
     faults: [],
-    async goTo(address) {
-      await resize();
-      await driver.get(address);
-    },
+    goTo: (address) => driver.get(address),
     run,
     click: ({ x, y }) =>
       driver
@@ -107,7 +137,10 @@ async function open(server, { width, height }) {
       await input.sendKeys(file);
     },
     screenshot: async () => Buffer.from(await driver.takeScreenshot(), "base64"),
-    close: () => driver.quit(),
+    async close() {
+      await within(5_000, "the end of WebKit", driver.quit()).catch(() => undefined);
+      started.end();
+    },
   };
 }
 
