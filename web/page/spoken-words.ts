@@ -24,8 +24,8 @@ export function spokenWords(read: () => Promise<PackedLanguages>): SpokenWords {
 
   function speak(language: Language, words?: PackedLanguages): Spoken {
     const locale = localeFor(language, navigator.languages);
-    const translated = words === undefined || language === "en" ? [] : words[language];
-    return (made[language] ??= { language, locale, texts: textsIn(language, locale, translated) });
+    const packed = words === undefined || language === "en" ? "" : words[language];
+    return (made[language] ??= { language, locale, texts: textsIn(language, locale, packed) });
   }
 
   return {

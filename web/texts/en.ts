@@ -886,6 +886,7 @@ export const english = {
     deviceOff: "Off: when you close this page, all is forgotten.",
     deviceWhat:
       "Keeps riders, readings, wishes, taped bikes and open lists, in this browser only. Whoever uses this browser can see them. Switch it off, and all of it is deleted here.",
+    deviceBusy: "Keeping it …",
     deviceOn: "Kept as you type.",
     file: "In one file",
     fileWhy: "Riders, wishes, taped bikes and open lists. Open it here or on another device.",

@@ -1,7 +1,7 @@
 // The texts of one language as the page uses them: plain ones as they are, those with figures as functions.
 import { english } from "./en";
 import type { Language } from "./languages";
-import type { PackedTexts } from "./packed-texts";
+import { lengthened } from "./packed-texts";
 import { filled, readTemplate } from "./templates";
 import type { FiguresOf, GivenFigures, Grammar } from "./templates";
 
@@ -31,8 +31,11 @@ function grammarOf(language: Language, locale: string): Grammar {
   };
 }
 
-/** `locale` is the reader's own form of the language, such as de-AT. What was not translated is said in English. */
-export function textsIn(language: Language, locale: string, translated: PackedTexts = []): Texts {
+/**
+ * `locale` is the reader's own form of the language, such as de-AT; `packed` are its texts as they are packed. What was not
+ * translated is said in English.
+ */
+export function textsIn(language: Language, locale: string, packed = ""): Texts {
   const grammar = grammarOf(language, locale);
 
   function sentence(text: string): (figures: GivenFigures) => string {
@@ -40,13 +43,18 @@ export function textsIn(language: Language, locale: string, translated: PackedTe
     return (figures) => filled((template ??= readTemplate(text)), figures, grammar);
   }
 
+  const lines = packed.split("\n");
   let place = 0;
+  const next = (english: string): string => {
+    const line = lines[place++] ?? "";
+    return line === "" ? english : lengthened(line, english);
+  };
   function said(node: unknown): unknown {
-    if (typeof node === "string" || Array.isArray(node)) {
-      const other = translated[place++] ?? "";
-      const own: string | readonly string[] = other.length > 0 ? other : (node as string);
-      return typeof own === "string" && (own.includes("{") || node.includes("{")) ? sentence(own) : own;
+    if (typeof node === "string") {
+      const own = next(node);
+      return own.includes("{") || node.includes("{") ? sentence(own) : own;
     }
+    if (Array.isArray(node)) return (node as string[]).map(next);
     return Object.fromEntries(
       Object.entries(node as Record<string, unknown>).map(([key, branch]) => [key, said(branch)]),
     );

@@ -6,7 +6,7 @@ import { french } from "./fr";
 import type { Language } from "./languages";
 import { dutch } from "./nl";
 import { packedLike } from "./packed-texts";
-import type { PackedTexts, Translation } from "./packed-texts";
+import type { Translation } from "./packed-texts";
 
 export const translations: Record<Exclude<Language, "en">, Translation> = {
   de: german,
@@ -15,7 +15,7 @@ export const translations: Record<Exclude<Language, "en">, Translation> = {
   nl: dutch,
 };
 
-export type PackedLanguages = Record<keyof typeof translations, PackedTexts>;
+export type PackedLanguages = Record<keyof typeof translations, string>;
 
 export function packedLanguages(): PackedLanguages {
   const packed = Object.entries(translations).map(([language, texts]) => [
