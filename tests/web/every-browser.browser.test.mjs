@@ -10,6 +10,7 @@ import { root, sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { pageAddress, pageFile, screens } from "../support/open-page.mjs";
+import { screenFaults } from "../support/screen-measures.mjs";
 
 /** A server as a club might run it for an afternoon. */
 async function serve() {
@@ -34,6 +35,11 @@ async function typesReading(visit, figure, unit) {
   await visit.sees("heading", "Saddle height to look for");
 }
 
+/** Letters, targets, and what does not fit: each browser draws with measures of its own. */
+async function fits(visit, screen) {
+  assert.deepEqual(await visit.run(screenFaults), [], screen);
+}
+
 for (const { name, launch } of browsers) {
   describe(name, { concurrency: 1, timeout: 240_000 }, () => {
     let browser;
@@ -45,6 +51,7 @@ for (const { name, launch } of browsers) {
       await typesReading(visit, "19 1/2", "inches");
       await visit.reads("Best: 19½ in");
       await visit.reads("Look at 16 inch wheels first");
+      await fits(visit, "rider");
 
       await visit.goTo("The list");
       await visit.opensFile(sample("loan-shed.json"));
@@ -59,17 +66,20 @@ for (const { name, launch } of browsers) {
       await visit.press("button", best.name);
       await visit.sees("heading", best.name);
       await visit.sees("img", /^Side view of the bike, to scale/);
+      await fits(visit, "one bike");
       await visit.reads("Both feet reach the ground flat.");
 
       await visit.goTo("Tape one");
       await visit.types(/^Saddle at its lowest/, "21 in");
       await visit.types(/^Saddle at its highest/, "26 1/2 in");
       await visit.reads("Too tall today");
+      await fits(visit, "tape one");
       await visit.types(/^Saddle at its lowest/, "19 in");
       await visit.reads("Saddle at 19½ in");
       await visit.press("button", "Keep it on the rack");
       await visit.goTo("Rack");
       await visit.reads("taped by you");
+      await fits(visit, "rack");
 
       assert.deepEqual(await visit.faults(), []);
     });
@@ -103,6 +113,7 @@ for (const { name, launch } of browsers) {
       await visit.types(/^Saddle at its highest/, "62");
       await visit.press("button", "Keep it");
       await visit.reads("41 bikes");
+      await fits(visit, "list");
 
       await visit.press("button", "See the bikes");
       await visit.sees("heading", "The rack");
@@ -111,16 +122,19 @@ for (const { name, launch } of browsers) {
       await visit.press("checkbox", /^Side by side/, 1);
       await visit.press("button", "Side by side");
       await visit.sees("columnheader", null, 1);
+      await fits(visit, "side by side");
       const [first] = await visit.all("columnheader");
       await visit.press("button", /^(Loan|Hall) \d/);
       await visit.press("button", "Card for the fridge");
       const card = await visit.sees("article", "Saddle card");
       assert.match(card.words, /\d cm/);
+      await fits(visit, "card");
       assert.ok(first.words.length > 0);
 
       await visit.goTo("Keep");
       await visit.press("checkbox", "Keep on this device");
       await visit.reads("Kept as you type.");
+      await fits(visit, "keep");
       await visit.opens(pageAddress);
       await visit.goTo("Rider");
       await visit.reads("47 to 50.5 cm");
