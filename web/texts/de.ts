@@ -886,6 +886,7 @@ export const german: Translation = {
     deviceOff: "Aus: Wenn du diese Seite schließt, ist alles vergessen.",
     deviceWhat:
       "Behält Kinder, Messungen, Wünsche, gemessene Räder und offene Listen, nur in diesem Browser. Wer diesen Browser nutzt, kann sie sehen. Wird es ausgeschaltet, wird hier alles gelöscht.",
+    deviceBusy: "Wird gesichert …",
     deviceOn: "Wird beim Eingeben gesichert.",
     file: "In einer Datei",
     fileWhy:

@@ -878,6 +878,7 @@ export const spanish: Translation = {
     deviceOff: "No: al cerrar esta página se olvida todo.",
     deviceWhat:
       "Guarda peques, medidas, filtros, bicis medidas y listas abiertas, solo en este navegador. Quien lo use puede verlos. Si lo apagas, se borra todo aquí.",
+    deviceBusy: "Guardando…",
     deviceOn: "Se guarda mientras escribes.",
     file: "En un archivo",
     fileWhy: "Peques, filtros, bicis medidas y listas abiertas. Para abrir aquí o en otro aparato.",

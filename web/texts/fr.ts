@@ -882,6 +882,7 @@ export const french: Translation = {
     deviceOff: "Non : quand vous fermez cette page, tout est oublié.",
     deviceWhat:
       "Garde enfants, mesures, souhaits, vélos mesurés et listes ouvertes, dans ce navigateur seulement. Qui l’utilise peut les voir. Si vous coupez, tout est effacé ici.",
+    deviceBusy: "Enregistrement…",
     deviceOn: "Gardé à mesure que vous tapez.",
     file: "Dans un fichier",
     fileWhy: "Enfants, souhaits, vélos mesurés et listes ouvertes. À ouvrir ici ou sur un autre appareil.",

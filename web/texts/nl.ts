@@ -883,6 +883,7 @@ export const dutch: Translation = {
     deviceOff: "Uit: als je deze pagina sluit, is alles vergeten.",
     deviceWhat:
       "Bewaart kinderen, metingen, wensen, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien. Zet je het uit, dan wordt hier alles gewist.",
+    deviceBusy: "Wordt bewaard …",
     deviceOn: "Wordt bewaard terwijl je typt.",
     file: "In één bestand",
     fileWhy: "Kinderen, wensen, gemeten fietsen en open lijsten. Te openen hier of op een ander apparaat.",
