@@ -17,7 +17,7 @@ import {
 } from "./family-form";
 import type { Family, FormFault, ListFile } from "./family-form";
 import { keepingIs, waitsForWord } from "./keeping-state";
-import type { KeepingTrouble } from "./keeping-state";
+import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
 
 export interface FamilyKeeper {
@@ -75,6 +75,8 @@ export function familyKeeper(
   /** What it holds. */
   let written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
   let before: Kept | null = null;
+  /** Something kept is on its way into the page, in several steps of which none is kept. */
+  let showing = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let turn: Promise<void> = Promise.resolve();
 
@@ -82,10 +84,12 @@ export function familyKeeper(
     return JSON.stringify(familyIn(state));
   }
 
-  const trouble = (trouble: KeepingTrouble | null): void => {
+  /** Says it once: a sentence that is said again is read aloud again. */
+  function tell(part: Pick<KeepingState, "trouble"> & Partial<KeepingState>): void {
     const { keeping } = store.read();
-    if (keeping.trouble !== trouble) store.change(keepingIs({ trouble }));
-  };
+    const news = Object.entries(part).some(([what, is]) => keeping[what as keyof KeepingState] !== is);
+    if (news) store.change(keepingIs(part));
+  }
 
   /** One piece of work with the device after the other; what goes wrong is said, and ends there. */
   function inTurn(work: (device: DeviceStore) => Promise<void>): void {
@@ -96,7 +100,8 @@ export function familyKeeper(
     turn = turn
       .then(() => work(device))
       .catch((cause: unknown) => {
-        trouble((cause as Error | null)?.name === "QuotaExceededError" ? "full" : "refused");
+        const isFull = (cause as Error | null)?.name === "QuotaExceededError";
+        tell({ trouble: isFull ? "full" : "refused" });
       });
   }
 
@@ -116,9 +121,9 @@ export function familyKeeper(
     if (made !== null) {
       revision = made;
       written = now;
-      trouble(null);
+      tell({ written: true, trouble: null });
     } else if ((await device.read()) !== null) {
-      trouble("elsewhere");
+      tell({ trouble: "elsewhere" });
     } else {
       // Switched off in another page: it must not come back by itself.
       revision = 0;
@@ -126,10 +131,14 @@ export function familyKeeper(
     }
   }
 
-  async function show(kept: Kept): Promise<void> {
+  /** false: a list could not be opened again. */
+  async function show(kept: Kept): Promise<boolean> {
+    showing = true;
     store.change(familyBroughtBack(kept.family));
-    await lists.replaceWith(kept.lists);
+    const whole = await lists.replaceWith(kept.lists);
+    showing = false;
     store.change(wishesBroughtBack(kept.family));
+    return whole;
   }
 
   async function showStored(stored: Stored): Promise<void> {
@@ -139,23 +148,25 @@ export function familyKeeper(
       store.change(keepingIs({ on: true, trouble: kept.code as KeepingTrouble }));
       return;
     }
-    await show(kept);
+    const whole = await show(kept);
     written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
-    store.change(keepingIs({ on: true, trouble: null }));
+    tell({ on: true, written: true, trouble: whole ? null : "damaged" });
   }
 
   const stop = store.subscribe((state) => {
     const { on, trouble } = state.keeping;
-    if (!on || waitsForWord(trouble) || !differs(state)) return;
+    if (!on || showing || waitsForWord(trouble) || !differs(state)) return;
     clearTimeout(timer);
     timer = setTimeout(flush, settled);
   });
 
   function flush(): void {
     clearTimeout(timer);
-    const state = store.read();
-    if (state.keeping.on && !waitsForWord(state.keeping.trouble) && differs(state))
-      inTurn((device) => write(device, revision));
+    inTurn(async (device) => {
+      const state = store.read();
+      const { on, trouble } = state.keeping;
+      if (on && !showing && !waitsForWord(trouble) && differs(state)) await write(device, revision);
+    });
   }
 
   return {
@@ -168,7 +179,7 @@ export function familyKeeper(
       else await showStored(stored);
     },
     keepOnDevice(on) {
-      store.change(keepingIs({ on, trouble: null, said: null }));
+      store.change(keepingIs({ on, written: false, trouble: null, said: null }));
       clearTimeout(timer);
       inTurn(async (device) => {
         if (on) {

@@ -13,6 +13,8 @@ export type KeepingTrouble =
 export interface KeepingState {
   /** Off until somebody asks for it. */
   on: boolean;
+  /** The device holds something of this page. */
+  written: boolean;
   trouble: KeepingTrouble | null;
   /** What came of the last file, or of wiping. */
   said:
@@ -22,7 +24,7 @@ export interface KeepingState {
     | null;
 }
 
-export const noKeeping: KeepingState = { on: false, trouble: null, said: null };
+export const noKeeping: KeepingState = { on: false, written: false, trouble: null, said: null };
 
 export function keepingIs(part: Partial<KeepingState>): Change<PageState> {
   return (state) => ({ ...state, keeping: { ...state.keeping, ...part } });

@@ -9,8 +9,8 @@ export interface ListsAtHand {
   /** Changes whenever a list does. */
   mark: (state: PageState) => string;
   files: () => Promise<ListFile[]>;
-  /** These in place of those that are open. */
-  replaceWith: (files: ListFile[]) => Promise<void>;
+  /** These in place of those that are open; false where one of them could not be opened. */
+  replaceWith: (files: ListFile[]) => Promise<boolean>;
 }
 
 export function listsAtHand(
@@ -43,6 +43,7 @@ export function listsAtHand(
         const read = encoding === null ? {} : { encoding };
         await opening.open({ name, sample, ...read, bytes: () => Promise.resolve(bytes) });
       }
+      return store.read().desk.open.length === files.length;
     },
   };
 }

@@ -5,6 +5,7 @@ import { Mark } from "../../drawings/signs";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TextField, TickField } from "../../parts/fields";
+import { InventedMark } from "../../parts/invented-mark";
 import { riderName } from "../../parts/rider-switch";
 import { ScreenHead } from "../../parts/screen-head";
 import { ShareText } from "../../parts/share-text";
@@ -66,6 +67,7 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
             </span>
             {words.madeOn}
           </p>
+          <InventedMark state={state} taped={judged.taped} />
           <h3>
             {words.rider !== null && `${words.rider}${texts.colon}`}
             {words.bike}

@@ -2,6 +2,7 @@
 import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
+import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
@@ -30,14 +31,16 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
   return (
     <>
       <BackToRack />
-      <ScreenHead title={name} />
+      <ScreenHead title={name}>
+        <InventedMark state={state} taped={judged?.taped === true} />
+      </ScreenHead>
       <div class="inset stack">
         {judged === null ? (
           <Unjudged state={state} id={id} facts={facts} />
         ) : (
           <Judged state={state} judged={judged} facts={facts} />
         )}
-        <Cautions />
+        {detail?.id === id && <Cautions />}
       </div>
     </>
   );
@@ -54,7 +57,7 @@ function Judged({ state, judged, facts }: JudgedProps) {
   const lasting = lastingWords(texts, figures, judged, { cost: false });
   const costing = costWords(texts, figures, judged);
   const share = shareOfPercent(state.wants.resalePercent);
-  const { sideView, forecast } = state.bike;
+  const { detail, sideView, forecast } = state.bike;
   return (
     <>
       <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
@@ -73,10 +76,15 @@ function Judged({ state, judged, facts }: JudgedProps) {
         <Choosing bike={judged} beatenBy={beatenBy(judged)} />
       </section>
       <OnFromBike id={judged.id} picked={state.picked} />
-      {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
-      <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
-      <BikeGrowth judged={judged} forecast={forecast} />
-      {facts !== null && <BikeFactsTable facts={facts} />}
+      {/* All at once: nothing that somebody looks at is moved on by what comes later. */}
+      {detail?.id === judged.id && (
+        <>
+          {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
+          <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
+          <BikeGrowth judged={judged} forecast={forecast} />
+          {facts !== null && <BikeFactsTable facts={facts} />}
+        </>
+      )}
     </>
   );
 }

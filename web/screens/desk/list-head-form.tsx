@@ -3,12 +3,14 @@ import { useState } from "preact/hooks";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField } from "../../parts/fields";
+import { worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
+import { headNote } from "../../state/list-desk";
 import type { DeskState } from "../../state/list-desk";
 import { viewed } from "../../state/list-steps";
 
 export function ListHeadForm({ desk }: { desk: DeskState }) {
-  const { texts, change, work } = usePage();
+  const { texts, figures, change, work } = usePage();
   const list = desk.page?.answer.list ?? null;
   const [head, setHead] = useState({
     title: list?.title ?? "",
@@ -16,12 +18,17 @@ export function ListHeadForm({ desk }: { desk: DeskState }) {
     units: list?.units ?? "",
     currency: list?.currency ?? "",
   });
+  const note = (name: keyof typeof head): string | null => {
+    const said = headNote(desk, name);
+    return said === null || (list?.[name] ?? "") !== "" ? null : worded(texts, figures, said);
+  };
   const field = (name: "title" | "measured_on" | "currency", label: string) => (
     <TextField
       id={`head-${name}`}
       label={label}
       kind="plain"
       text={head[name]}
+      problem={note(name)}
       onType={(text) => {
         setHead({ ...head, [name]: text });
       }}
@@ -54,9 +61,7 @@ export function ListHeadForm({ desk }: { desk: DeskState }) {
             class="button main"
             onClick={() => {
               const said = Object.entries(head).map(([name, text]) => [name, text.trim() || null] as const);
-              void work
-                .edit([{ list: Object.fromEntries(said) }], { what: "headed" })
-                .then((kept) => kept && change(viewed("entries")));
+              void work.setHead(Object.fromEntries(said));
             }}
           >
             {texts.desk.keep}

@@ -46,7 +46,7 @@ function ChooseOther({ desk }: { desk: DeskState }) {
             class="button wide"
             onClick={() => void work.compareList(list.key, listName(texts, list))}
           >
-            {listName(texts, list)} ({texts.list.bikes({ number: list.entries })})
+            {listName(texts, list)} ({texts.list.bikes({ number: list.bikes })})
           </button>
         ))}
       <label class="button main wide file-choice">

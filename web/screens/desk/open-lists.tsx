@@ -28,7 +28,7 @@ export function OpenLists({ desk }: { desk: DeskState }) {
             >
               <strong>{listName(texts, list)}</strong>
               <span>
-                {texts.list.bikes({ number: list.entries })}
+                {texts.list.bikes({ number: list.bikes })}
                 {isUnsaved(list) && <em class="tag">{texts.desk.unsaved}</em>}
               </span>
             </button>

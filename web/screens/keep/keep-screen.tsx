@@ -41,7 +41,13 @@ function OnDevice({ keeping }: { keeping: KeepingState }) {
       />
       {keeping.trouble === null && (
         <p>
-          <strong>{keeping.on ? texts.keep.deviceOn : texts.keep.deviceOff}</strong>
+          <strong>
+            {!keeping.on
+              ? texts.keep.deviceOff
+              : keeping.written
+                ? texts.keep.deviceOn
+                : texts.keep.deviceBusy}
+          </strong>
         </p>
       )}
       <SettleTrouble keeping={keeping} />

@@ -5,11 +5,12 @@ import { WindowBand } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
+import { InventedMark } from "../../parts/invented-mark";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
-import { listInHand } from "../../state/list-desk";
 import type { PageState } from "../../state/page-state";
 import { mostPicked } from "../../state/picking";
+import { shown } from "../../state/list-steps";
 import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
@@ -48,7 +49,7 @@ export function TheRack({ state }: { state: PageState }) {
       <ScreenHead title={texts.rack.title} aside={<DisplayUnit unit={state.unit} />}>
         {answer === null ? <p>{texts.rack.noReading}</p> : <VerdictCounts answer={answer} />}
         {judged.refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
-        {listInHand(state.desk)?.sample === true && <p class="sample-mark">{texts.list.sampleMark}</p>}
+        <InventedMark state={state} />
         <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
       <div class="inset">
@@ -100,7 +101,14 @@ export function TheRack({ state }: { state: PageState }) {
       </div>
       <div class="inset stack ending">
         {setAside > 0 && (
-          <button type="button" class="plain-link" onClick={() => change(went({ name: "list" }))}>
+          <button
+            type="button"
+            class="plain-link"
+            onClick={() => {
+              change(shown("set_aside"));
+              change(went({ name: "list" }));
+            }}
+          >
             {texts.list.link({ number: setAside })}
           </button>
         )}
