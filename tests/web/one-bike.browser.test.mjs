@@ -155,11 +155,12 @@ test("a guessed weight of the rider is said to be one, and typing the real one t
   await page.getByRole("button", { name: "Shed 01, 16 in, far levers" }).click();
   await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
   assert.equal(await page.getByText("The rider’s weight is a guess from the age.").count(), 0);
+  await page
+    .locator("summary")
+    .filter({ hasText: /checks? (is|are) fine/ })
+    .click();
   // 5.1 kg of 19.5 kg.
-  assert.match(
-    plain(await shownText(page)) + (await page.locator(".checks").allTextContents()).join(),
-    /5\.1.kg, 26%/,
-  );
+  assert.match(plain(await shownText(page)), /5\.1.kg, 26%/);
   await close();
 });
 

@@ -182,10 +182,11 @@ export const questions: Question[] = [
   ...listQuestions,
   ...deskQuestions,
   draft,
-  detail,
   beside,
   sideView,
   forecast,
+  // Last of what one bike's page is drawn from: once it is answered, all of it is.
+  detail,
   changes,
 ];
 
