@@ -185,6 +185,26 @@ test("open lists are kept as they are, byte by byte, and the one on the rack han
   await close();
 });
 
+test("a bike added to an open list is kept with it", async () => {
+  const { page, faults, close } = await openAt();
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
+  await keepOnDevice(page);
+  await goTo(page, "The list");
+  await page.getByRole("button", { name: "Add a bike", exact: true }).click();
+  await page.getByRole("textbox", { name: "Name", exact: true }).fill("Shed find, 16 in");
+  await page.getByRole("textbox", { name: "Saddle at its lowest (cm)", exact: true }).fill("48,5");
+  await page.getByRole("button", { name: "Keep it", exact: true }).click();
+  await page.getByText("Added Shed find, 16 in.").waitFor();
+  await written(page);
+  assert.match((await storedLists(page))["loan-shed.json"], /Shed find, 16 in/);
+  await reload(page);
+  await goTo(page, "The list");
+  await page.getByText("41 bikes").first().waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("a reading of another day is an earlier one, and there is room for one of today", async () => {
   const { page, close } = await openAt();
   await keepOnDevice(page);
