@@ -4,6 +4,7 @@
 #include "core/catalogue/list_judgement.h"
 #include "core/exchange/bike_json.h"
 #include "core/exchange/problem_answer.h"
+#include "core/sorting/sorting.h"
 #include "core/typed_text/length_text.h"
 
 #include <algorithm>
@@ -162,7 +163,7 @@ void heights_field(JsonWriter& json, const std::vector<Bike>& bikes) {
 /// How often each value stands in the sorted `values`.
 template <typename Value>
 std::vector<std::pair<Value, std::size_t>> tally(std::vector<Value> values) {
-    std::sort(values.begin(), values.end());
+    heap_sort(values);
     std::vector<std::pair<Value, std::size_t>> counts;
     for (const Value& value : values) {
         if (counts.empty() || counts.back().first != value)
@@ -187,7 +188,7 @@ void list_summary_field(JsonWriter& json, const KeptList& list) {
     json.key("list").object([&] {
         text_field(json, "title", list.catalogue.title);
         field(json, "measured_on", list.catalogue.measured_on);
-        field(json, "units", unit_name(list.catalogue.units));
+        text_field(json, "units", list.facts.units ? unit_name(*list.facts.units) : std::string_view());
         text_field(json, "currency",
                    list.catalogue.currency ? list.catalogue.currency->code() : std::string_view());
         field(json, "bikes", list.catalogue.bikes.size());
@@ -252,8 +253,9 @@ void list_offers_field(JsonWriter& json, const KeptList& list) {
         colours.insert(colours.end(), bike.colours.begin(), bike.colours.end());
     }
     auto by_colour = tally(std::move(colours));
-    std::stable_sort(by_colour.begin(), by_colour.end(),
-                     [](const auto& a, const auto& b) { return a.second > b.second; });
+    heap_sort(by_colour, [](const auto& a, const auto& b) {
+        return a.second != b.second ? a.second > b.second : a.first < b.first;
+    });
     by_colour.resize(std::min(by_colour.size(), most_colours));
     json.key("offers").object([&] {
         json.key("wheels").array_of(tally(std::move(wheels)), [&](const auto& wheel) {

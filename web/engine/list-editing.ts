@@ -1,5 +1,5 @@
 // Steps on the list in hand: edits and their undo, an entry in the form, bike after bike in the workshop.
-import { isTyped, listInHand } from "../state/list-desk";
+import { headNote, isTyped, listInHand } from "../state/list-desk";
 import type { Done, Draft } from "../state/list-desk";
 import {
   bikeBegun,
@@ -10,9 +10,9 @@ import {
   nextMark,
   sentCells,
 } from "../state/list-drafts";
-import { listSteppedBack } from "../state/list-steps";
+import { listSteppedBack, viewed } from "../state/list-steps";
 import type { DeskAsking } from "./desk-asking";
-import type { EditAnswer, EntryAnswer, EntryChange } from "./wire-lists";
+import type { EditAnswer, EntryAnswer, EntryChange, ListHead } from "./wire-lists";
 import type { ListShelf } from "./list-shelf";
 import type { KeptBike } from "../state/page-state";
 import { tapedCells } from "../state/request-building";
@@ -23,6 +23,8 @@ export interface ListEditing {
   edit: (changes: EntryChange[], done: Done) => Promise<boolean>;
   /** The newest step is taken back, or the one taken back last is done again. */
   step: (back: boolean) => Promise<void>;
+  /** What the list says of itself; it stays in view where something of it cannot be read. */
+  setHead: (head: ListHead) => Promise<void>;
   openEntry: (number: number) => Promise<void>;
   addEntry: () => Promise<void>;
   measure: () => Promise<void>;
@@ -35,6 +37,8 @@ export interface ListEditing {
   /** The same, and the next bike of the workshop begins; false where the list would not have it. */
   nextBike: () => Promise<boolean>;
 }
+
+const headFields = ["title", "measured_on", "units", "currency"] as const;
 
 export function listEditing(
   { state, desk, change, window, asked, stepped, inTurn }: DeskAsking,
@@ -83,6 +87,10 @@ export function listEditing(
   return {
     edit: inTurn(edit),
     step: inTurn(step),
+    setHead: inTurn(async (head: ListHead) => {
+      if (!(await edit([{ list: head }], { what: "headed" }))) return;
+      if (headFields.every((field) => headNote(desk(), field) === null)) change(viewed("entries"));
+    }),
     openEntry: inTurn(openEntry),
     copyEntry: inTurn(async (number: number, name: string) => {
       if (await edit([{ copy: number }], { what: "copied", name })) await openEntry(number + 1);

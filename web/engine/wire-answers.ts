@@ -41,7 +41,8 @@ export interface SetAside {
 export interface ListFacts {
   title: string | null;
   measured_on: string | null;
-  units: string;
+  /** null: bare figures have none. */
+  units: string | null;
   currency: string | null;
   bikes: number;
 }

@@ -4,11 +4,13 @@ import type {
   Cells,
   CompareAnswer,
   EntryChange,
+  ListHead,
   ListRowsAnswer,
   ListShow,
   PlacedNote,
   SaveAnswer,
 } from "../engine/wire-lists";
+import type { Note } from "../engine/wire-answers";
 import type { RowsRequest, TypedUnit } from "../engine/wire-requests";
 import type { KeptBike } from "./page-state";
 
@@ -34,7 +36,7 @@ export interface OpenList {
   /** The file it came from or was saved to last. */
   file: string | null;
   title: string | null;
-  entries: number;
+  bikes: number;
   sample: boolean;
   undo: Step[];
   redo: Step[];
@@ -122,6 +124,11 @@ export const emptyDesk: DeskState = {
 
 export function listInHand(desk: DeskState): OpenList | null {
   return desk.open.find(({ key }) => key === desk.inHand) ?? null;
+}
+
+/** What the list says of itself and cannot be read. */
+export function headNote({ page }: DeskState, field: keyof ListHead): Note | null {
+  return page?.answer.notes.find(({ where }) => where === field) ?? null;
 }
 
 export function isUnsaved({ undo, savedAt }: OpenList): boolean {

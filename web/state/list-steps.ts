@@ -19,7 +19,7 @@ function withList(desk: DeskState, change: (list: OpenList) => Partial<OpenList>
 /** What every answer about the list in hand tells: its rows, its name and its size. */
 function withTold(desk: DeskState, answer: ListRowsAnswer): DeskState {
   const title = answer.list?.title ?? null;
-  const open = withList(desk, () => ({ title, entries: answer.counts.entries }));
+  const open = withList(desk, () => ({ title, bikes: answer.counts.bikes }));
   // What was made for saving is of the list as it was.
   const save = { ...desk.save, answer: null };
   return { ...desk, open, page: { answer, from: desk.rows.from }, refused: null, save };
@@ -43,7 +43,7 @@ export function listTaken(
 ): PageChange {
   return (state) => {
     const { desk } = state;
-    const list = { key, title: null, entries: 0, sample: false, file: null, undo: [], redo: [], savedAt: 0 };
+    const list = { key, title: null, bikes: 0, sample: false, file: null, undo: [], redo: [], savedAt: 0 };
     const open = made === undefined ? desk.open : [...desk.open, { ...list, ...made }];
     const { file = null } = open.find((list) => list.key === key) ?? {};
     const form = /\.(csv|tsv|txt)$/i.test(file ?? "") ? "csv" : "json";

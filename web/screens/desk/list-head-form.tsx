@@ -20,7 +20,7 @@ export function ListHeadForm({ desk }: { desk: DeskState }) {
   });
   const note = (name: keyof typeof head): string | null => {
     const said = headNote(desk, name);
-    return said === null || (list?.[name] ?? "") !== "" ? null : worded(texts, figures, said);
+    return said === null ? null : worded(texts, figures, said);
   };
   const field = (name: "title" | "measured_on" | "currency", label: string) => (
     <TextField
