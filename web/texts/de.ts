@@ -665,7 +665,7 @@ export const german: Translation = {
     title: "Nebeneinander",
     pick: "Nebeneinander: {bike}",
     how: "Zwei bis vier Räder ankreuzen, um sie nebeneinander zu sehen.",
-    picked: "{number} {number#Rad|Räder} angekreuzt.",
+    picked: "{number} angekreuzt.",
     pickMore: "Noch eins ankreuzen.",
     pickThis: "Zum Vergleich ankreuzen",
     unpickThis: "Nicht mehr vergleichen",

@@ -657,7 +657,7 @@ export const spanish: Translation = {
     title: "Lado a lado",
     pick: "Lado a lado: {bike}",
     how: "Marca de dos a cuatro bicis para verlas lado a lado.",
-    picked: "{number} {number#bici marcada|bicis marcadas}.",
+    picked: "{number} {number#marcada|marcadas}.",
     pickMore: "Marca una más.",
     pickThis: "Marcar para comparar",
     unpickThis: "Desmarcar",

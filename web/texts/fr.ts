@@ -663,7 +663,7 @@ export const french: Translation = {
     title: "Côte à côte",
     pick: "Côte à côte : {bike}",
     how: "Cochez deux à quatre vélos pour les voir côte à côte.",
-    picked: "{number} {number#vélo coché|vélos cochés}.",
+    picked: "{number} {number#coché|cochés}.",
     pickMore: "Cochez-en encore un.",
     pickThis: "Cocher pour comparer",
     unpickThis: "Décocher",

@@ -663,7 +663,7 @@ export const dutch: Translation = {
     title: "Naast elkaar",
     pick: "Naast elkaar: {bike}",
     how: "Vink twee tot vier fietsen aan om ze naast elkaar te zien.",
-    picked: "{number} {number#fiets|fietsen} aangevinkt.",
+    picked: "{number} aangevinkt.",
     pickMore: "Vink er nog een aan.",
     pickThis: "Aanvinken om te vergelijken",
     unpickThis: "Uitvinken",
