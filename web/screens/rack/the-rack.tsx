@@ -67,7 +67,9 @@ export function TheRack({ state }: { state: PageState }) {
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
           </>
         )}
-        <p class="soft ending">{`${texts.rack.key}${answer === null ? "" : ` ${texts.beside.how}`}`}</p>
+        <p class="soft ending">
+          {texts.rack.key} {answer !== null && <span class="on-screen">{texts.beside.how}</span>}
+        </p>
       </div>
       <div class={judged.refusal !== null && answer !== null ? "rack stale" : "rack"}>
         <TapeStrip
