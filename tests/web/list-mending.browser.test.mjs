@@ -180,3 +180,25 @@ test("a bike is added, copied and removed, and the focus goes along", async () =
   assert.deepEqual(faults, []);
   await close();
 });
+
+test("what a list says of itself is typed, checked and taken back", async () => {
+  const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
+  await press(page, "Title, date, units");
+  assert.equal(await field(page, "Title of the list").inputValue(), "Hall list");
+  await field(page, "Title of the list").fill("Village hall");
+  const day = field(page, "Measured on (like 2026-10-03)");
+  await day.fill("yesterday");
+  await press(page, "Keep it");
+  await page.getByText(/“yesterday” is not a date/).waitFor();
+  assert.equal(await day.getAttribute("aria-invalid"), "true");
+  await day.fill("2026-10-03");
+  await field(page, "Currency (like EUR)").fill("EUR");
+  await press(page, "Keep it");
+  await page.getByRole("heading", { name: "Village hall" }).waitFor();
+  await page.getByText("Measured on 3 October 2026").waitFor();
+  await press(page, "Undo");
+  await press(page, "Undo");
+  await page.getByRole("heading", { name: "Hall list" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
