@@ -68,7 +68,39 @@ export function screenFaults() {
       }
     }
   }
+  faults.push(...overlaps(elements, told));
   const tooWide = document.documentElement.scrollWidth - innerWidth;
   if (tooWide > 0) faults.push(`the page is ${tooWide} px wider than the screen`);
   return [...new Set(faults)];
+
+  /** Words that lie over other words. What is drawn is left out: there figures stand on lines and bands. */
+  function overlaps(elements, told) {
+    const lines = elements
+      .filter(
+        (element) => !(element instanceof SVGElement) && element.closest("option, [aria-hidden]") === null,
+      )
+      .flatMap((element) =>
+        [...element.childNodes]
+          .filter((node) => node.nodeType === Node.TEXT_NODE && node.data.trim() !== "")
+          .flatMap((node) => {
+            const range = document.createRange();
+            range.selectNodeContents(node);
+            return [...range.getClientRects()].map((box) => ({ element, box }));
+          }),
+      )
+      .sort((one, other) => one.box.top - other.box.top);
+    const found = [];
+    lines.forEach(({ element, box }, place) => {
+      for (let next = place + 1; next < lines.length && lines[next].box.top < box.bottom; ++next) {
+        const { element: other, box: its } = lines[next];
+        const width = Math.min(box.right, its.right) - Math.max(box.left, its.left);
+        const height = Math.min(box.bottom, its.bottom) - its.top;
+        // Lines set close touch with what hangs below their letters.
+        if (other !== element && width > 3 && height > 0.4 * Math.min(box.height, its.height)) {
+          found.push(`over each other: ${told(element)} and ${told(other)}`);
+        }
+      }
+    });
+    return found;
+  }
 }

@@ -83,11 +83,15 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
         {[top, bottom].map((edge) => (
           <path key={edge} class="growth-edge" d={`M0 ${edge}H${width}`} />
         ))}
-        {newYears(scale.from, scale.to).map((day) => (
+        {newYears(scale.from, scale.to).map((day, place) => (
           <g key={day}>
             <path class="growth-year" d={`M${scale.x(day)} ${height - 30}V${height - 22}`} />
             {scale.x(day) > 22 && scale.x(day) < width - 22 && (
-              <text class="growth-figure year" x={scale.x(day)} y={height - 5}>
+              <text
+                class={place % 2 === 0 ? "growth-figure year" : "growth-figure year second"}
+                x={scale.x(day)}
+                y={height - 5}
+              >
                 {figures.year(day)}
               </text>
             )}
