@@ -64,6 +64,12 @@ try {
     .waitFor();
   await phone.page.getByRole("heading", { name: "Bikes in the list" }).scrollIntoViewIfNeeded();
   await take(phone.page, "list-phone");
+  await phone.page.getByRole("button", { name: "Measure bikes" }).click();
+  await phone.page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("49.5");
+  await phone.page.evaluate(() => {
+    window.scrollTo(0, 0);
+  });
+  await take(phone.page, "measure-phone");
   await goTo(phone.page, "Keep");
   await take(phone.page, "keep-phone");
   await phone.close();
