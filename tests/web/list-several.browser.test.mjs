@@ -141,6 +141,32 @@ test("all that differ are taken from one side by one tap, and the others are lef
   await close();
 });
 
+test("two lists without a name are both there again after the page was left", async () => {
+  const { page, close } = await openDesk(browser, tall);
+  for (const mark of ["A1", "B1"]) {
+    if (mark === "B1") await page.getByText("New list, or invented bikes").click();
+    await press(page, "Start a new list");
+    await press(page, "Leave it as it was");
+    await press(page, "Add a bike");
+    await field(page, "Mark on its tag").fill(mark);
+    await field(page, "Saddle at its lowest (cm)").fill("48");
+    await press(page, "Keep it");
+    await entry(page, mark).waitFor();
+  }
+  await goTo(page, "Keep");
+  await page.getByRole("checkbox", { name: "Keep on this device" }).check();
+  await page.getByText("Kept as you type.").waitFor();
+  await page.reload();
+  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await goTo(page, "The list");
+  await entry(page, "B1").waitFor();
+  const lists = page.getByRole("list", { name: "Open lists" }).getByRole("listitem");
+  assert.equal(await lists.count(), 2);
+  await lists.first().getByRole("button").first().click();
+  await entry(page, "A1").waitFor();
+  await close();
+});
+
 test("a taped bike goes from the rack into the list, a list begins where there is none, and undo brings it back", async () => {
   const { page, faults, close } = await openPage(browser, screens.phone);
   await page.getByRole("radio", { name: "centimetres" }).check();

@@ -16,6 +16,8 @@ export interface ListSource {
   name: string;
   sample: boolean;
   encoding?: "windows-1252";
+  /** It was open when the page was left, and stands beside others of its name as it did then. */
+  kept?: true;
   /** The file itself, where the browser lets the page write into it later. */
   handle?: FileHandle;
   /** Rejects where the device does not give the file. */

@@ -87,7 +87,9 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
     opened(source, bytes, answer) {
       const { open } = desk();
       // The same file once more, mended in another program: it takes the place of what was read before.
-      const again = open.find((list) => list.file === source.name && !isUnsaved(list));
+      const again = source.kept
+        ? undefined
+        : open.find((list) => list.file === source.name && !isUnsaved(list));
       if (again !== undefined) change(listClosed(again.key));
       files.set(++lists, { bytes, ...(source.encoding && { encoding: source.encoding }) });
       change(listTaken(lists, answer, { file: source.name, sample: source.sample }));

@@ -41,7 +41,7 @@ export function listsAtHand(
       for (const file of [...files].sort((a, b) => Number(a.inHand) - Number(b.inHand))) {
         const { name, sample, encoding, bytes } = file;
         const read = encoding === null ? {} : { encoding };
-        await opening.open({ name, sample, ...read, bytes: () => Promise.resolve(bytes) });
+        await opening.open({ name, sample, kept: true, ...read, bytes: () => Promise.resolve(bytes) });
       }
       return store.read().desk.open.length === files.length;
     },
