@@ -7,7 +7,7 @@ import type { Figures } from "./format-figures";
 const millimetresIn = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 type LengthUnit = keyof typeof millimetresIn;
 
-/** What somebody typed, or what stands in a file, is shown as it is. */
+/** What somebody typed, or what stands in a file, is shown as it is; of a slip it is the engine that says it. */
 const quoted = ["text", "value", "meant", "id", "free", "name", "format", "version", "line", "row", "byte"];
 
 /** Problems with a list are told in the unit of the list; those with a rider in the unit that the reader chose. */
@@ -22,7 +22,8 @@ export function problemFigures(
     if (name === "slip") return [name, byCode(texts.problems.slips, said.slip_code ?? "") ?? text];
     if (name === "field") return [name, byCode(texts.desk.fields, text) ?? text];
     if (name === "known") return [name, knownWords(texts, text)];
-    return [name, quoted.includes(name) ? text : figureWords(texts, figures, text, toldAsWritten.test(code))];
+    const asTyped = quoted.includes(name) && !code.startsWith("slip_");
+    return [name, asTyped ? text : figureWords(texts, figures, text, toldAsWritten.test(code))];
   };
   return Object.fromEntries(Object.entries(said).map(inForm));
 }
