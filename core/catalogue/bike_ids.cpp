@@ -1,5 +1,6 @@
 #include "core/catalogue/bike_ids.h"
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <unordered_map>
@@ -8,6 +9,8 @@
 namespace saddlerule {
 
 void give_missing_ids(std::vector<Bike>& bikes) {
+    if (std::none_of(bikes.begin(), bikes.end(), [](const Bike& bike) { return bike.id.empty(); }))
+        return;
     std::unordered_set<std::string> taken;
     for (const Bike& bike : bikes) {
         if (!bike.id.empty())

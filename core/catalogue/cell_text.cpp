@@ -82,7 +82,7 @@ void move_by(JsonValue& value, std::size_t offset) {
 /// Writes the value of one cell into a JsonValue and its text.
 class CellReader {
 public:
-    CellReader(const CatalogueField* field, const CellContext& context, JsonValue& value, std::string& json)
+    CellReader(const CatalogueField* field, const CellContext& context, JsonValue& value, TextBuffer& json)
         : field_(field), context_(context), value_(value), json_(json), begin_(json.size()) {}
 
     void read(std::string_view cell) {
@@ -111,21 +111,21 @@ private:
 
     void put_number(double number, std::string_view written) {
         value_.number = number;
-        json_ += written;
+        json_.append(written);
         finish(Kind::number);
     }
 
     void put_flag(bool flag) {
         value_.boolean = flag;
-        json_ += flag ? "true" : "false";
+        json_.append(std::string_view(flag ? "true" : "false"));
         finish(Kind::boolean);
     }
 
     void put_texts(const std::vector<std::string_view>& texts) {
-        json_ += '[';
+        json_.append('[');
         for (const std::string_view text : texts) {
             if (!value_.items.empty())
-                json_ += ',';
+                json_.append(',');
             JsonValue& item = value_.items.emplace_back();
             item.kind = Kind::text;
             item.text = text;
@@ -133,7 +133,7 @@ private:
             append_json_text(json_, text);
             item.end = json_.size();
         }
-        json_ += ']';
+        json_.append(']');
         finish(Kind::array);
     }
 
@@ -142,7 +142,7 @@ private:
         if (!read)
             return false;
         value_ = std::move(read).value();
-        json_ += json.substr(value_.begin, value_.end - value_.begin);
+        json_.append(json.substr(value_.begin, value_.end - value_.begin));
         move_by(value_, begin_ - value_.begin);
         return true;
     }
@@ -154,7 +154,8 @@ private:
                                  (first == '"' && last == '"' && cell.size() > 1);
         if (in_brackets)
             return put_json(cell);
-        return cell.starts_with(json_mark) && put_json(cell.substr(json_mark.size()));
+        return first == json_mark.front() && cell.starts_with(json_mark) &&
+               put_json(cell.substr(json_mark.size()));
     }
 
     /// A figure of JSON, or one with a decimal comma or zeros in front.
@@ -242,10 +243,11 @@ private:
     }
 
     void take(std::string_view cell, std::optional<Money> Bike::*) {
-        const std::string_view amount = without_currency(cell);
-        if (may_be_thousands(amount) || !take_figure(amount))
+        if (!take_amount(cell) && !take_amount(without_currency(cell)))
             put_text(cell);
     }
+
+    bool take_amount(std::string_view amount) { return !may_be_thousands(amount) && take_figure(amount); }
 
     /// 1,200 is a thousand and more to some, and little more than one to others.
     static bool may_be_thousands(std::string_view amount) {
@@ -328,7 +330,7 @@ private:
     const CatalogueField* field_;
     const CellContext& context_;
     JsonValue& value_;
-    std::string& json_;
+    TextBuffer& json_;
     std::size_t begin_;
 };
 
@@ -393,7 +395,7 @@ std::string plain_form(const CatalogueField* field, const JsonValue& value, std:
 } // namespace
 
 bool read_cell(std::string_view cell, const CatalogueField* field, const CellContext& context,
-               JsonValue& value, std::string& json) {
+               JsonValue& value, TextBuffer& json) {
     cell = trimmed(cell);
     if (cell.empty())
         return false;
@@ -421,9 +423,9 @@ std::optional<Currency> currency_in_price(std::string_view cell) {
 
 std::string json_of_cell(std::string_view field_name, std::string_view cell, const CellContext& context) {
     JsonValue value;
-    std::string json;
+    TextBuffer json;
     read_cell(cell, field_named(field_name), context, value, json);
-    return json;
+    return std::string(json.view());
 }
 
 std::string cell_of_json(std::string_view field_name, const JsonValue& value, std::string_view text,
@@ -431,9 +433,10 @@ std::string cell_of_json(std::string_view field_name, const JsonValue& value, st
     const CatalogueField* field = field_named(field_name);
     const auto reads_back = [&](std::string_view cell) {
         JsonValue back;
-        std::string back_text;
+        TextBuffer back_text;
         return cell.find('\0') == std::string_view::npos &&
-               read_cell(cell, field, context, back, back_text) && same_value(value, text, back, back_text);
+               read_cell(cell, field, context, back, back_text) &&
+               same_value(value, text, back, back_text.view());
     };
     std::string plain = plain_form(field, value, text, decimal_mark);
     // The first price may tell the currency of a table that names none.

@@ -4,6 +4,7 @@
 #include "core/catalogue/catalogue_fields.h"
 #include "core/json/located_json.h"
 #include "core/quantities/money.h"
+#include "core/text/text_buffer.h"
 #include "core/typed_text/length_text.h"
 
 #include <optional>
@@ -32,7 +33,7 @@ struct CellContext {
 /// The value goes into `value` with its JSON text appended to `json`, where its begin and end count. False,
 /// and nothing appended, where the cell is blank: the field is not given.
 bool read_cell(std::string_view cell, const CatalogueField* field, const CellContext& context,
-               JsonValue& value, std::string& json);
+               JsonValue& value, TextBuffer& json);
 
 /// The currency of a code such as EUR, or of a symbol that only one currency has.
 std::optional<Currency> currency_named(std::string_view text);

@@ -1,5 +1,6 @@
 #include "core/catalogue/table_catalogue_reader.h"
 
+#include "core/catalogue/bike_reader.h"
 #include "core/catalogue/catalogue_builder.h"
 #include "core/catalogue/list_header.h"
 #include "core/catalogue/table_head.h"
@@ -11,6 +12,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <span>
 #include <string>
 #include <utility>
 
@@ -58,8 +60,9 @@ public:
     }
 
     /// The entry that says what the row says; json() is what it was read from.
-    const JsonValue& write(const std::vector<TableCell>& cells) {
-        json_.assign(1, '{');
+    const JsonValue& write(std::span<const TableCell> cells) {
+        json_.cut(0);
+        json_.append('{');
         used_ = 0;
         nameless_.clear();
         for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -71,13 +74,14 @@ public:
         }
         if (!nameless_.empty() || cells.size() > width_)
             add_nameless();
-        json_ += '}';
+        json_.append('}');
         entry_.members.resize(used_);
+        names_.resize(used_);
         entry_.end = json_.size();
         return entry_;
     }
 
-    std::string_view json() const { return json_; }
+    std::string_view json() const { return json_.view(); }
 
 private:
     struct Column {
@@ -88,22 +92,26 @@ private:
 
     /// The next member, with its name in place and its value to be read. Given back by drop_member().
     JsonValue& next_member(std::string_view name, std::string_view json_name) {
-        if (used_ == entry_.members.size())
+        if (used_ == entry_.members.size()) {
             entry_.members.emplace_back();
+            names_.emplace_back();
+        }
         JsonMember& member = entry_.members[used_];
         begin_ = json_.size();
         if (used_ > 0)
-            json_ += ',';
+            json_.append(',');
         member.name_begin = json_.size();
-        if (member.name != name)
+        if (names_[used_].data() != name.data()) { // mostly the same column as in the row before
+            names_[used_] = name;
             member.name = name;
-        json_ += json_name;
+        }
+        json_.append(json_name);
         ++used_;
         return member.value;
     }
 
     void drop_member() {
-        json_.resize(begin_);
+        json_.cut(begin_);
         --used_;
     }
 
@@ -137,7 +145,8 @@ private:
     std::size_t width_;
     std::vector<Column> columns_;
     JsonValue entry_;
-    std::string json_;
+    std::vector<std::string_view> names_; ///< of its members
+    TextBuffer json_;
     std::size_t used_ = 0;  ///< members
     std::size_t begin_ = 0; ///< of the last member in json_
     std::vector<std::string_view> nameless_;
@@ -149,6 +158,9 @@ std::unique_ptr<TablePlaces> places_of(const TableHead& head) {
         headings.emplace_back(column.name, column.heading);
     return std::make_unique<TablePlaces>(std::move(headings), head.fields);
 }
+
+/// Format, version and bikes: a list has them too once it is saved as JSON.
+constexpr std::size_t fields_of_json_form = 3;
 
 /// A price in another currency than the list's is a column of its own.
 void set_apart_other_currency(TableHead& head, const ReadingFacts& facts) {
@@ -178,6 +190,13 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     const ReadingFacts facts = reading_facts(*header);
     set_apart_other_currency(head, facts);
     CatalogueBuilder builder(places_of(head));
+    if (header->members.size() + fields_of_json_form > most_fields) {
+        return Problem{.code = ProblemCode::file_too_many_fields,
+                       .figures = {{"count", std::to_string(header->members.size())},
+                                   {"limit", std::to_string(most_fields - fields_of_json_form)}},
+                       .where = {},
+                       .position = {}};
+    }
     if (auto fault = header_fault(*header, head.json, &builder.places()))
         return *std::move(fault);
 

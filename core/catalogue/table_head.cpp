@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <span>
 #include <unordered_set>
 
 namespace saddlerule {
@@ -41,7 +42,7 @@ struct Attempt {
 
 /// The text of a remark from the row's cells: separators inside it were its own, those behind it come from
 /// spreadsheets that fill up every row.
-std::string whole_remark(const std::vector<TableCell>& cells, char separator) {
+std::string whole_remark(std::span<const TableCell> cells, char separator) {
     std::size_t count = cells.size();
     while (count > 0 && trimmed(cells[count - 1].text).empty())
         --count;
@@ -154,8 +155,7 @@ Attempt best_attempt(std::string_view text) {
     return *std::move(best);
 }
 
-Problem problem_at(ProblemCode code, std::string_view text, std::size_t offset,
-                   std::vector<std::pair<std::string, std::string>> figures) {
+Problem problem_at(ProblemCode code, std::string_view text, std::size_t offset, decltype(Problem::figures) figures) {
     return {
         .code = code, .figures = std::move(figures), .where = {}, .position = TextPositions(text).at(offset)};
 }
@@ -225,8 +225,10 @@ private:
         std::string code;
         const std::string_view word = strict_word(name, text, code);
         JsonValue value;
-        if (!read_cell(word.empty() ? text : word, field_like(name), CellContext(), value, head_.json))
-            head_.json += "null";
+        TextBuffer json;
+        const bool given =
+            read_cell(word.empty() ? text : word, field_like(name), CellContext(), value, json);
+        head_.json += given ? json.view() : std::string_view("null");
     }
 
     /// As the heading has it, or the first price.

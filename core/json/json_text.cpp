@@ -9,33 +9,53 @@
 namespace saddlerule {
 namespace {
 
-void append_escaped(std::string& text, char c) {
+void append(std::string& text, std::string_view piece) {
+    text += piece;
+}
+
+void append(TextBuffer& text, std::string_view piece) {
+    text.append(piece);
+}
+
+template <typename Text>
+void append_escaped(Text& text, char c) {
     constexpr std::string_view digits = "0123456789abcdef";
     switch (c) {
     case '"':
-        text += "\\\"";
-        return;
+        return append(text, "\\\"");
     case '\\':
-        text += "\\\\";
-        return;
+        return append(text, "\\\\");
     case '\n':
-        text += "\\n";
-        return;
+        return append(text, "\\n");
     case '\r':
-        text += "\\r";
-        return;
+        return append(text, "\\r");
     case '\t':
-        text += "\\t";
-        return;
+        return append(text, "\\t");
     default:
-        text += "\\u00";
-        text += digits[static_cast<unsigned char>(c) >> 4];
-        text += digits[static_cast<unsigned char>(c) & 15];
+        append(text, "\\u00");
+        append(text, digits.substr(static_cast<unsigned char>(c) >> 4, 1));
+        append(text, digits.substr(static_cast<unsigned char>(c) & 15, 1));
     }
 }
 
 bool needs_escape(char c) {
     return static_cast<unsigned char>(c) < 0x20 || c == '"' || c == '\\';
+}
+
+template <typename Text>
+void append_quoted(Text& json, std::string_view utf8) {
+    append(json, "\"");
+    const char* plain = utf8.data();
+    const char* const end = plain + utf8.size();
+    for (const char* at = plain; at != end; ++at) {
+        if (!needs_escape(*at))
+            continue;
+        append(json, {plain, static_cast<std::size_t>(at - plain)});
+        append_escaped(json, *at);
+        plain = at + 1;
+    }
+    append(json, {plain, static_cast<std::size_t>(end - plain)});
+    append(json, "\"");
 }
 
 constexpr std::string_view short_escapes = "\"\\/bfnrt";
@@ -78,17 +98,11 @@ std::size_t read_escape(std::string_view json, std::string& utf8) {
 } // namespace
 
 void append_json_text(std::string& json, std::string_view utf8) {
-    json += '"';
-    for (std::size_t done = 0; done < utf8.size();) {
-        std::size_t plain = done;
-        while (plain < utf8.size() && !needs_escape(utf8[plain]))
-            ++plain;
-        json += utf8.substr(done, plain - done);
-        if (plain < utf8.size())
-            append_escaped(json, utf8[plain++]);
-        done = plain;
-    }
-    json += '"';
+    append_quoted(json, utf8);
+}
+
+void append_json_text(TextBuffer& json, std::string_view utf8) {
+    append_quoted(json, utf8);
 }
 
 std::size_t read_json_text(std::string_view json, std::string& utf8) {

@@ -7,6 +7,7 @@
 #include "core/catalogue/table_columns.h"
 #include "core/catalogue/table_head.h"
 #include "core/keeping/entry_text.h"
+#include "core/sorting/sorting.h"
 #include "core/table/spreadsheet_guard.h"
 #include "core/table/table_writing.h"
 
@@ -49,7 +50,13 @@ public:
             if (known_[index_of(field)])
                 names.emplace_back(field.name);
         }
-        names.insert(names.end(), unknown_.begin(), unknown_.end());
+        // What stands under no name stands behind all others.
+        for (const std::string& name : unknown_) {
+            if (!name.empty())
+                names.push_back(name);
+        }
+        if (unknown_places_.contains(""))
+            names.emplace_back();
         return names;
     }
 
@@ -87,7 +94,7 @@ bool says_a_field_twice(const JsonValue& entry) {
     names.reserve(entry.members.size());
     for (const JsonMember& member : entry.members)
         names.push_back(member.name);
-    std::sort(names.begin(), names.end());
+    heap_sort(names);
     return std::adjacent_find(names.begin(), names.end()) != names.end();
 }
 

@@ -24,13 +24,19 @@ bool TableRecords::next() {
         if (read_row())
             return true;
     }
-    cells_.clear();
+    count_ = 0;
     return false;
+}
+
+void TableRecords::add_cell(std::string_view text, std::size_t begin) {
+    if (count_ == cells_.size())
+        cells_.resize(std::max<std::size_t>(16, 2 * count_));
+    cells_[count_++] = {.text = text, .begin = begin};
 }
 
 /// True where something stands in the row.
 bool TableRecords::read_row() {
-    cells_.clear();
+    count_ = 0;
     pieces_.clear();
     in_pieces_.clear();
     bool too_many = false;
@@ -40,9 +46,9 @@ bool TableRecords::read_row() {
             return false;
         if (!quoted)
             read_plain_cell();
-        if (cells_.size() > most_cells) {
+        if (count_ > most_cells) {
             too_many = true;
-            cells_.pop_back();
+            --count_;
         }
         if (next_ == text_.size() || text_[next_] != separator_)
             break;
@@ -52,12 +58,13 @@ bool TableRecords::read_row() {
     if (too_many)
         keep_the_rest_as_it_stands();
     pass_line_end();
-    return std::any_of(cells_.begin(), cells_.end(),
+    const auto row = cells();
+    return std::any_of(row.begin(), row.end(),
                        [](const TableCell& cell) { return says_something(cell.text); });
 }
 
 void TableRecords::put_pieces_in_place() {
-    for (std::size_t i = 0; i < in_pieces_.size() && in_pieces_[i].first < cells_.size(); ++i) {
+    for (std::size_t i = 0; i < in_pieces_.size() && in_pieces_[i].first < count_; ++i) {
         const auto [cell, begin] = in_pieces_[i];
         const std::size_t end = i + 1 < in_pieces_.size() ? in_pieces_[i + 1].second : pieces_.size();
         cells_[cell].text = std::string_view(pieces_).substr(begin, end - begin);
@@ -66,7 +73,7 @@ void TableRecords::put_pieces_in_place() {
 
 /// Empty cells at the end of a row say nothing, however many they are.
 void TableRecords::keep_the_rest_as_it_stands() {
-    TableCell& last = cells_.back();
+    TableCell& last = cells_[count_ - 1];
     const std::size_t begin = last.begin;
     std::size_t end = next_;
     while (end > begin && (text_[end - 1] == separator_ || text_[end - 1] == ' ' || text_[end - 1] == '\t'))
@@ -84,7 +91,7 @@ void TableRecords::read_plain_cell() {
     while (at < size && !ends_cell(text[at]))
         ++at;
     next_ = at;
-    cells_.push_back({.text = text_.substr(begin, at - begin), .begin = begin});
+    add_cell({text + begin, at - begin}, begin);
 }
 
 /// False where the quote is never closed.
@@ -119,9 +126,9 @@ bool TableRecords::read_quoted_cell() {
     }
     if (!in_one_piece) {
         pieces_ += last;
-        in_pieces_.emplace_back(cells_.size(), pieces_begin);
+        in_pieces_.emplace_back(count_, pieces_begin);
     }
-    cells_.push_back({.text = last, .begin = begin});
+    add_cell(last, begin);
     return true;
 }
 

@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -36,7 +37,7 @@ public:
     bool next();
 
     /// Of the row at hand; views last until the next one.
-    const std::vector<TableCell>& cells() const { return cells_; }
+    std::span<const TableCell> cells() const { return {cells_.data(), count_}; }
     /// As a spreadsheet counts: from 1, empty rows included, a quoted line break being none.
     std::size_t row() const { return row_; }
     /// Where the row at hand begins and ends, in bytes.
@@ -52,6 +53,7 @@ private:
     void read_plain_cell();
     bool ends_cell(char c) const { return c == separator_ || c == '\n' || c == '\r'; }
     void pass_line_end();
+    void add_cell(std::string_view text, std::size_t begin);
     void put_pieces_in_place();
     void keep_the_rest_as_it_stands();
 
@@ -60,7 +62,8 @@ private:
     std::size_t next_;
     std::size_t begin_ = 0;
     std::size_t row_ = 0;
-    std::vector<TableCell> cells_;
+    std::vector<TableCell> cells_; ///< those of the row at hand in front, and room for more behind
+    std::size_t count_ = 0;
     /// What cells say whose text does not stand in one piece, and which cells those are with where they begin
     /// in it.
     std::string pieces_;

@@ -55,21 +55,28 @@ std::optional<double> read_decimal(std::string_view text) {
 }
 
 std::string_view trimmed(std::string_view text) {
-    const auto blank_front = [&]() -> std::size_t {
-        if (text.starts_with(no_break_space))
-            return no_break_space.size();
-        return text.starts_with(' ') || text.starts_with('\t') ? 1 : 0;
+    const char* begin = text.data();
+    const char* end = begin + text.size();
+    const auto is_no_break_space = [](const char* at) {
+        return at[0] == no_break_space[0] && at[1] == no_break_space[1];
     };
-    const auto blank_back = [&]() -> std::size_t {
-        if (text.ends_with(no_break_space))
-            return no_break_space.size();
-        return text.ends_with(' ') || text.ends_with('\t') ? 1 : 0;
-    };
-    while (const std::size_t n = blank_front())
-        text.remove_prefix(n);
-    while (const std::size_t n = blank_back())
-        text.remove_suffix(n);
-    return text;
+    while (begin != end) {
+        if (*begin == ' ' || *begin == '\t')
+            ++begin;
+        else if (end - begin >= 2 && is_no_break_space(begin))
+            begin += 2;
+        else
+            break;
+    }
+    while (begin != end) {
+        if (end[-1] == ' ' || end[-1] == '\t')
+            --end;
+        else if (end - begin >= 2 && is_no_break_space(end - 2))
+            end -= 2;
+        else
+            break;
+    }
+    return {begin, static_cast<std::size_t>(end - begin)};
 }
 
 } // namespace saddlerule

@@ -64,9 +64,9 @@ TEST_CASE("a column's unit goes with bare figures where the list counts in anoth
     inches.column_unit = LengthUnit::inch;
     JsonValue value;
     const auto read = [&](std::string_view cell, const CellContext& context) {
-        std::string json;
+        TextBuffer json;
         read_cell(cell, field_named("saddle_lowest"), context, value, json);
-        return json;
+        return std::string(json.view());
     };
     CHECK(read("19,5", inches) == "\"19,5 in\"");
     CHECK(read("19 1/2", inches) == "\"19 1/2 in\"");
@@ -184,8 +184,10 @@ TEST_CASE("JSON in brackets, braces or double quotes is that value", "[catalogue
     }
     SECTION("and the value knows where it stands in the text") {
         JsonValue value;
-        std::string json = R"({"colours":)";
-        REQUIRE(read_cell(R"( [1, ["a"]] )", field_named("colours"), in_cm, value, json));
+        TextBuffer text;
+        text.append(R"({"colours":)");
+        REQUIRE(read_cell(R"( [1, ["a"]] )", field_named("colours"), in_cm, value, text));
+        const std::string json(text.view());
         REQUIRE(value.items.size() == 2);
         CHECK(json.substr(value.items[1].begin, value.items[1].end - value.items[1].begin) == R"(["a"])");
         CHECK(json.substr(value.begin, value.end - value.begin) == R"([1, ["a"]])");
