@@ -89,7 +89,7 @@ test("changing the way a child rides changes window and verdicts, and says so al
   await typeReading(page, "49.5", "centimetres");
   await openList(page, sample("loan-shed.json"));
   await page.getByRole("button", { name: "See the bikes" }).first().click();
-  const status = page.getByRole("status");
+  const status = page.getByRole("status").filter({ hasText: "The rack: " });
   await status.filter({ hasText: /fit now/ }).waitFor();
   const spoken = await status.textContent();
   await page.getByRole("radio", { name: "Rides with confidence" }).check();
