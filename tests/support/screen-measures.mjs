@@ -11,14 +11,16 @@ export function screenFaults() {
     const kind = element.getAttribute("class");
     return `<${element.tagName.toLowerCase()}${kind ? ` class="${kind}"` : ""}> ${words || element.getAttribute("aria-label") || ""}`;
   };
-  /** For screen readers alone: one pixel large, on purpose. */
-  const aloud = (element) => element.closest(".aloud") !== null;
-  const scrolls = (element) => {
+  const within = (element, test) => {
     for (let around = element; around !== null; around = around.parentElement) {
-      if (/auto|scroll/.test(getComputedStyle(around).overflowX)) return true;
+      if (test(getComputedStyle(around))) return true;
     }
     return false;
   };
+  /** For screen readers alone: cut away to nothing, on purpose. */
+  const aloud = (element) =>
+    element.closest(".aloud") !== null || within(element, ({ clipPath }) => clipPath === "inset(50%)");
+  const scrolls = (element) => within(element, ({ overflowX }) => /auto|scroll/.test(overflowX));
   const elements = [...room.querySelectorAll("*")].filter(
     (element) => seen(element) && !aloud(element) && element.closest("style") === null,
   );
@@ -68,7 +70,11 @@ export function screenFaults() {
       }
     }
   }
-  faults.push(...overlaps(elements, told));
+  // Bars at head and foot lie over what scrolls below them.
+  const flowing = elements.filter(
+    (element) => !within(element, ({ position }) => /sticky|fixed/.test(position)),
+  );
+  faults.push(...overlaps(flowing, told));
   const tooWide = document.documentElement.scrollWidth - innerWidth;
   if (tooWide > 0) faults.push(`the page is ${tooWide} px wider than the screen`);
   return [...new Set(faults)];

@@ -46,7 +46,6 @@ const readers = {
   "a phone": [phone, {}],
   "a phone in the dark": [phone, { colorScheme: "dark" }],
   "a laptop": [laptop, {}],
-  "a laptop in the dark": [laptop, { colorScheme: "dark" }],
   "a phone with more contrast": [phone, { contrast: "more", reducedMotion: "reduce" }],
   "a phone in the dark with more contrast": [phone, { contrast: "more", colorScheme: "dark" }],
   "a phone with colours of its own": [phone, { forcedColors: "active" }],
