@@ -18,7 +18,6 @@ using Kind = JsonValue::Kind;
 
 constexpr std::size_t lowest = 0; ///< in usual_lengths
 constexpr std::size_t highest = 1;
-constexpr std::size_t standover = 2;
 constexpr std::size_t lengths = usual_lengths.size();
 
 constexpr std::array typed_units{LengthUnit::millimetre, LengthUnit::centimetre, LengthUnit::inch};
@@ -32,11 +31,26 @@ bool is_usual(const UsualLength& usual, Length length, const std::optional<Wheel
     return diameters >= usual.low_by_wheel && diameters <= usual.high_by_wheel;
 }
 
+using Lengths = std::array<std::optional<Length>, lengths>;
+
+/// How many ratios of two lengths are unusual.
+int unusual_ratios(const Lengths& of_bike) {
+    return static_cast<int>(
+        std::count_if(usual_ratios.begin(), usual_ratios.end(), [&](const UsualRatio& usual) {
+            const auto& of = of_bike[usual.of];
+            const auto& to = of_bike[usual.to];
+            return of && to && (*of < *to * usual.low || *of > *to * usual.high);
+        }));
+}
+
 bool all_usual(const Bike& bike) {
-    return std::all_of(usual_lengths.begin(), usual_lengths.end(), [&](const UsualLength& usual) {
-        const auto& length = bike.*usual.member;
-        return !length || is_usual(usual, *length, bike.wheel);
-    });
+    Lengths of_bike;
+    for (std::size_t i = 0; i < lengths; ++i) {
+        of_bike[i] = bike.*usual_lengths[i].member;
+        if (of_bike[i] && !is_usual(usual_lengths[i], *of_bike[i], bike.wheel))
+            return false;
+    }
+    return unusual_ratios(of_bike) == 0;
 }
 
 std::optional<Length> span_of(const Bike& bike) {
@@ -88,43 +102,37 @@ public:
         return bare_with_unit(*figures_[i].value, source_, unit);
     }
 
-    /// For each bare figure that is unusual in the list's unit, and usual in one other only, that unit. What may
-    /// count in either goes with the saddle: who measured that in inches measured the frame in inches.
+    /// For each bare figure that counts in another unit than the list's, that unit: the one reading of all figures
+    /// together with which the fewest lengths and ratios are unusual, and among those the one that changes the
+    /// fewest figures. None where the figures are as usual as they stand, or two readings are equally good.
     Units other_units() const {
-        Units units;
-        for (std::size_t i = 0; i < lengths; ++i) {
-            if (figures_[i].bare && !usual_in(i, unit_))
-                units[i] = only_other_unit(i);
-        }
-        const auto of_saddle = units[lowest] ? units[lowest] : units[highest];
-        for (std::size_t i = 0; of_saddle && i < lengths; ++i) {
-            if (!units[i] && figures_[i].bare && usual_in(i, *of_saddle))
-                units[i] = of_saddle;
-        }
-        if (units[standover] && figures_[highest].given &&
-            figures_[standover].in(*units[standover]) > in_unit_or(units, highest))
-            units[standover].reset(); // nobody stands over a tube above the saddle
-        if (contradictory(units))
-            return {};
-        return units;
-    }
-
-    /// The one figure of the saddle with the one unit that gives an ordinary span.
-    std::optional<std::pair<std::size_t, LengthUnit>> unit_for_ordinary_span() const {
-        std::optional<std::pair<std::size_t, LengthUnit>> found;
-        for (const std::size_t i : {lowest, highest}) {
-            for (const LengthUnit other : typed_units) {
-                Units units;
-                units[i] = other;
-                const Length span = in_unit_or(units, highest) - in_unit_or(units, lowest);
-                if (other == unit_ || !figures_[i].bare || !usual_in(i, other) || is_odd(span))
-                    continue;
-                if (found)
-                    return std::nullopt;
-                found.emplace(i, other);
+        std::size_t readings = 1;
+        for (const Figure& figure : figures_)
+            readings *= figure.bare ? typed_units.size() : 1;
+        const Cost as_written = cost_of({});
+        Units best;
+        Cost least{as_written.unusual + 1, 0};
+        bool only_one = false;
+        for (std::size_t reading = 0; reading < readings; ++reading) {
+            const Units units = units_of(reading);
+            const Cost cost = cost_of(units);
+            only_one = cost < least || (only_one && least < cost);
+            if (cost < least) {
+                least = cost;
+                best = units;
             }
         }
-        return found;
+        return only_one && least.unusual < as_written.unusual ? best : Units();
+    }
+
+    /// Whether lowest and highest are usual the other way round.
+    bool usual_when_swapped() const {
+        Units as_written;
+        Lengths swapped = lengths_in(as_written);
+        std::swap(swapped[lowest], swapped[highest]);
+        return swapped[lowest] && swapped[highest] &&
+               is_usual(usual_lengths[lowest], *swapped[lowest], wheel_) &&
+               is_usual(usual_lengths[highest], *swapped[highest], wheel_) && unusual_ratios(swapped) == 0;
     }
 
 private:
@@ -150,29 +158,45 @@ private:
                 .value = &value};
     }
 
-    bool usual_in(std::size_t i, LengthUnit unit) const {
-        return is_usual(usual_lengths[i], figures_[i].in(unit), wheel_);
-    }
+    /// What a reading of the figures costs.
+    struct Cost {
+        int unusual;
+        int changes;
 
-    Length in_unit_or(const Units& units, std::size_t i) const {
-        return figures_[i].in(units[i].value_or(unit_));
-    }
+        friend auto operator<=>(const Cost&, const Cost&) = default;
+    };
 
-    std::optional<LengthUnit> only_other_unit(std::size_t i) const {
-        std::optional<LengthUnit> only;
-        for (const LengthUnit unit : typed_units) {
-            if (unit == unit_ || !usual_in(i, unit))
-                continue;
-            if (only)
-                return std::nullopt;
-            only = unit;
+    Lengths lengths_in(const Units& units) const {
+        Lengths result;
+        for (std::size_t i = 0; i < lengths; ++i) {
+            if (figures_[i].given)
+                result[i] = figures_[i].in(units[i].value_or(unit_));
         }
-        return only;
+        return result;
     }
 
-    bool contradictory(const Units& units) const {
-        return figures_[lowest].given && figures_[highest].given &&
-               in_unit_or(units, highest) < in_unit_or(units, lowest);
+    Cost cost_of(const Units& units) const {
+        const Lengths read = lengths_in(units);
+        Cost cost{unusual_ratios(read), 0};
+        for (std::size_t i = 0; i < lengths; ++i) {
+            cost.changes += units[i] ? 1 : 0;
+            cost.unusual += read[i] && !is_usual(usual_lengths[i], *read[i], wheel_) ? 1 : 0;
+        }
+        return cost;
+    }
+
+    /// The reading of that number: a unit for each bare figure.
+    Units units_of(std::size_t reading) const {
+        Units units;
+        for (std::size_t i = 0; i < lengths; ++i) {
+            if (!figures_[i].bare)
+                continue;
+            const LengthUnit unit = typed_units[reading % typed_units.size()];
+            if (unit != unit_)
+                units[i] = unit;
+            reading /= typed_units.size();
+        }
+        return units;
     }
 
     std::string_view source_;
@@ -185,8 +209,7 @@ bool any(const EntryFigures::Units& units) {
     return std::any_of(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); });
 }
 
-Slip slip(ProblemCode code, std::string_view where, std::vector<std::pair<std::string, std::string>> figures,
-          std::vector<FieldCell> repair = {}) {
+Slip slip(ProblemCode code, std::string_view where, Figures figures, std::vector<FieldCell> repair = {}) {
     return {.problem = {.code = code,
                         .figures = std::move(figures),
                         .where = std::string(where),
@@ -205,12 +228,11 @@ Slip unit_slip(const EntryFigures& figures, const EntryFigures::Units& units) {
     const auto first = static_cast<std::size_t>(
         std::find_if(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); }) -
         units.begin());
-    return slip(ProblemCode::slip_unit, field,
-                {{"field", field},
+    Figures said{{"field", field},
                  {"value", figures.with_unit(first, figures.unit())},
                  {"meant", repair.front().cell},
-                 {"count", std::to_string(repair.size())}},
-                std::move(repair));
+                 {"count", std::to_string(repair.size())}};
+    return slip(ProblemCode::slip_unit, field, std::move(said), std::move(repair));
 }
 
 constexpr Length beyond_all = Length::metres(1000.0);
@@ -254,7 +276,9 @@ std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
         entry.problem && (entry.problem->code == ProblemCode::bike_figure_out_of_range ||
                           entry.problem->code == ProblemCode::bike_highest_below_lowest);
     EntryFigures::Units units;
-    if (entry.bike || length_at_fault || says_id_is_taken(entry.problem))
+    const bool swapped = entry.problem && entry.problem->code == ProblemCode::bike_highest_below_lowest &&
+                         figures.usual_when_swapped();
+    if (!swapped && (entry.bike || length_at_fault || says_id_is_taken(entry.problem)))
         units = figures.other_units();
     if (any(units))
         slips.push_back(unit_slip(figures, units));
@@ -266,7 +290,7 @@ std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
     }
     if (units[lowest] || units[highest])
         return slips; // once they are right, the rest can be looked at
-    if (entry.problem && entry.problem->code == ProblemCode::bike_highest_below_lowest) {
+    if (swapped) {
         std::string low = cell_of(*value, entry.source, "saddle_lowest", cells);
         std::string high = cell_of(*value, entry.source, "saddle_highest", cells);
         slips.push_back(slip(ProblemCode::slip_swapped, "saddle_lowest",
@@ -286,10 +310,6 @@ std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
         slips.push_back(slip(ProblemCode::slip_span_wide, "saddle_highest",
                              {{"span", length_figure(*span, figures.unit())},
                               {"limit", length_figure(widest_span, figures.unit())}}));
-        if (const auto other = figures.unit_for_ordinary_span()) {
-            slips.back().repair = {{std::string(usual_lengths[other->first].field),
-                                    figures.with_unit(other->first, other->second)}};
-        }
     }
     if (const auto distance = distance_from_others(entry)) {
         slips.push_back(slip(ProblemCode::slip_unlike_others, "saddle_lowest",

@@ -5,6 +5,7 @@
 #include "core/bike/bike.h"
 
 #include <array>
+#include <cstddef>
 #include <optional>
 #include <string_view>
 
@@ -32,6 +33,21 @@ inline constexpr std::array<UsualLength, 6> usual_lengths{{
     {"crank", &Bike::crank, Length::millimetres(74), Length::millimetres(185), 0.0, 1.0},
     {"bottom_bracket_height", &Bike::bottom_bracket_height, Length::millimetres(135),
      Length::millimetres(340), 0.0, 1.2},
+}};
+
+/// Two lengths of one bike, by their places in usual_lengths, and how many times the second the first may be without a
+/// question. Children's bikes and adults', step-through and folding ones keep within (common practice, from memory).
+struct UsualRatio {
+    std::size_t of;
+    std::size_t to;
+    double low;
+    double high;
+};
+
+inline constexpr std::array<UsualRatio, 3> usual_ratios{{
+    {1, 0, 1.0, 1.7},   // saddle_highest to saddle_lowest
+    {2, 0, 0.42, 1.15}, // standover to saddle_lowest
+    {0, 5, 1.4, 4.2},   // saddle_lowest to bottom_bracket_height
 }};
 
 /// A saddle that moves by less was probably measured once and written twice (common practice).
