@@ -314,10 +314,10 @@ test("a reading is questioned in the reader's unit, a list in its own, both with
   assert.equal(problemFigures(spoken.de, inGerman, question).before_on, "1. Mai 2026");
   const range = {
     code: "bike_figure_out_of_range",
-    figures: { field: "saddle_lowest", value: "2.5", low: "5.9 in", high: "51.2 in" },
+    figures: { field: "saddle_lowest", value: "2.5", low: "5.91 in", high: "51.2 in" },
   };
   const said = problemFigures(spoken.de, inGerman, range);
-  assert.deepEqual([said.field, said.value, plain(said.low)], ["Sattel ganz unten", "2.5", "5,9 Zoll"]);
+  assert.deepEqual([said.field, said.value, plain(said.low)], ["Sattel ganz unten", "2.5", "5,91 Zoll"]);
 });
 
 test("what the engine says in English words inside a figure has its words too", () => {
@@ -327,6 +327,9 @@ test("what the engine says in English words inside a figure has its words too", 
   assert.equal(said("bike_value_unknown", { known: "one of pedal, balance" }).known, "pedal, balance");
   assert.equal(said("list_field_unknown", { known: 'perhaps "crank"' }).known, "crank");
   assert.equal(said("list_field_unknown", { known: "" }).known, null);
+  // What stands in a file is shown as it stands there.
+  assert.equal(said("json_figure_decimal_comma", { repaired: "49.5" }).repaired, "49.5");
+  assert.equal(said("json_text_control_character", { character: "08" }).character, "08");
   const slip = { slip: "perhaps the shoes were off", slip_code: "shoes_off" };
   assert.equal(said("reading_outside_plausible", slip).slip, "vielleicht waren die Schuhe aus");
 });

@@ -7,8 +7,12 @@ import type { Figures } from "./format-figures";
 const millimetresIn = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 type LengthUnit = keyof typeof millimetresIn;
 
-/** What somebody typed, or what stands in a file, is shown as it is; of a slip it is the engine that says it. */
-const quoted = ["text", "value", "meant", "id", "free", "name", "format", "version", "line", "row", "byte"];
+/** Figures of the engine's own. All else is shown as somebody typed it, or as it stands in a file. */
+const measured = new Set([
+  ...["inseam", "before", "spread", "difference", "corrected", "stature", "on", "before_on", "date", "today"],
+  ...["low", "high", "lowest", "highest", "span", "distance", "wheel", "limit", "count", "length", "size"],
+]);
+const measuredInSlips = new Set(["value", "meant"]);
 
 /** Problems with a list are told in the unit of the list; those with a rider in the unit that the reader chose. */
 const toldAsWritten = /^(bike|file|slip)_/;
@@ -22,8 +26,9 @@ export function problemFigures(
     if (name === "slip") return [name, byCode(texts.problems.slips, said.slip_code ?? "") ?? text];
     if (name === "field") return [name, byCode(texts.desk.fields, text) ?? text];
     if (name === "known") return [name, knownWords(texts, text)];
-    const asTyped = quoted.includes(name) && !code.startsWith("slip_");
-    return [name, asTyped ? text : figureWords(texts, figures, text, toldAsWritten.test(code))];
+    if (measured.has(name) || (code.startsWith("slip_") && measuredInSlips.has(name)))
+      return [name, figureWords(texts, figures, text, toldAsWritten.test(code))];
+    return [name, byCode(texts.problems.fragments, text) ?? text];
   };
   return Object.fromEntries(Object.entries(said).map(inForm));
 }
@@ -38,7 +43,7 @@ function figureWords(texts: Texts, figures: Figures, text: string, asWritten: bo
   const [, number, unit = ""] = /^(-?\d+(?:\.\d+)?)(?: (mm|cm|m|in|ft|kg|degrees))?$/.exec(text) ?? [];
   if (number !== undefined) return numberWords(texts, figures, Number(number), unit, asWritten);
   if (/^\d{4}-\d\d-\d\d$/.test(text)) return figures.day(text);
-  return byCode(texts.problems.fragments, text) ?? text;
+  return text;
 }
 
 function numberWords(
@@ -52,5 +57,6 @@ function numberWords(
   if (unit === "kg") return figures.mass(value);
   if (unit === "degrees") return figures.angle(value);
   if (!asWritten) return figures.length(value * millimetresIn[unit as LengthUnit]);
-  return `${figures.number(value)}\u00a0${byCode(texts.units, unit) ?? unit}`;
+  // To the hundredth, as the engine says it: nobody shall see another figure than the list will have.
+  return `${value.toLocaleString(figures.locale, { maximumFractionDigits: 2 })}\u00a0${byCode(texts.units, unit) ?? unit}`;
 }
