@@ -15,7 +15,6 @@ namespace saddlerule {
 namespace {
 
 using Kind = JsonValue::Kind;
-using Figures = std::vector<std::pair<std::string, std::string>>;
 using Fault = std::optional<Problem>;
 
 std::string_view raw_text(const JsonValue& value, std::string_view text) {

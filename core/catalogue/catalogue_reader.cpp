@@ -25,7 +25,7 @@ Form form_of(std::string_view text) {
     return separated || first == '#' ? Form::table : Form::json;
 }
 
-Problem refusal(ProblemCode code, std::vector<std::pair<std::string, std::string>> figures = {}) {
+Problem refusal(ProblemCode code, Figures figures = {}) {
     return {.code = code, .figures = std::move(figures), .where = {}, .position = {}};
 }
 

@@ -45,8 +45,7 @@ public:
     }
 
 private:
-    Problem problem(ProblemCode code, std::size_t offset, std::string_view where,
-                    std::vector<std::pair<std::string, std::string>> figures = {}) {
+    Problem problem(ProblemCode code, std::size_t offset, std::string_view where, Figures figures = {}) {
         Problem result{
             .code = code, .figures = std::move(figures), .where = std::string(where), .position = {}};
         builder_.places().place_in_header(result, offset, where);

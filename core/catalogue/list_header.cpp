@@ -12,7 +12,6 @@ namespace saddlerule {
 namespace {
 
 using Kind = JsonValue::Kind;
-using Figures = std::vector<std::pair<std::string, std::string>>;
 using Fault = std::optional<Problem>;
 
 constexpr std::string_view format_name = "saddlerule-catalogue";

@@ -5,6 +5,7 @@
 #include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/list_header.h"
 #include "core/outcomes/figure_text.h"
+#include "core/sorting/sorting.h"
 
 #include <algorithm>
 #include <iterator>
@@ -130,8 +131,10 @@ void settle_ids(KeptList& list) {
     }
     std::vector<std::size_t> by_id(bikes.size());
     std::iota(by_id.begin(), by_id.end(), std::size_t{0});
-    std::stable_sort(by_id.begin(), by_id.end(),
-                     [&](std::size_t a, std::size_t b) { return bikes[a].id < bikes[b].id; });
+    heap_sort(by_id, [&](std::size_t a, std::size_t b) {
+        const int order = bikes[a].id.compare(bikes[b].id);
+        return order != 0 ? order < 0 : a < b;
+    });
     std::vector<bool> taken(bikes.size(), false);
     std::vector<SetAside> set_aside;
     for (std::size_t i = 1, first = 0; i < by_id.size(); ++i) {
@@ -161,8 +164,7 @@ void settle_ids(KeptList& list) {
         bikes.resize(kept);
         std::vector<SetAside>& all = list.catalogue.set_aside;
         std::move(set_aside.begin(), set_aside.end(), std::back_inserter(all));
-        std::sort(all.begin(), all.end(),
-                  [](const SetAside& a, const SetAside& b) { return a.number < b.number; });
+        heap_sort(all, [](const SetAside& a, const SetAside& b) { return a.number < b.number; });
     }
     give_missing_ids(bikes);
 }

@@ -155,7 +155,7 @@ Attempt best_attempt(std::string_view text) {
     return *std::move(best);
 }
 
-Problem problem_at(ProblemCode code, std::string_view text, std::size_t offset, decltype(Problem::figures) figures) {
+Problem problem_at(ProblemCode code, std::string_view text, std::size_t offset, Figures figures) {
     return {
         .code = code, .figures = std::move(figures), .where = {}, .position = TextPositions(text).at(offset)};
 }

@@ -1,5 +1,7 @@
 #include "core/choice/answer_changes.h"
 
+#include "core/sorting/sorting.h"
+
 #include <algorithm>
 #include <array>
 
@@ -62,7 +64,7 @@ std::optional<AnswerChange> higher_budget_change(const Question& question, const
     std::vector<Amount> above;
     std::copy_if(search.prices.begin(), search.prices.end(), std::back_inserter(above),
                  [&](Amount price) { return price > *search.budget; });
-    std::sort(above.begin(), above.end());
+    heap_sort(above);
     const auto enough = std::partition_point(above.begin(), above.end(), [&](Amount price) {
         return !question.another_first(with_budget(price));
     });

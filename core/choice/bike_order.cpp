@@ -1,6 +1,7 @@
 #include "core/choice/bike_order.h"
 
-#include <algorithm>
+#include "core/sorting/sorting.h"
+
 #include <numeric>
 
 namespace saddlerule {
@@ -90,8 +91,10 @@ std::vector<std::size_t> order_of(std::span<const OrderFacts> bikes, Order order
     std::vector<std::size_t> places(bikes.size());
     std::iota(places.begin(), places.end(), std::size_t{0});
     const Comparison comparison(order, target);
-    std::stable_sort(places.begin(), places.end(),
-                     [&](std::size_t a, std::size_t b) { return comparison(bikes[a], bikes[b]) < 0; });
+    heap_sort(places, [&](std::size_t a, std::size_t b) {
+        const int order_of_two = comparison(bikes[a], bikes[b]);
+        return order_of_two != 0 ? order_of_two < 0 : a < b;
+    });
     return places;
 }
 

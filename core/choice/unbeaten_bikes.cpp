@@ -1,5 +1,7 @@
 #include "core/choice/unbeaten_bikes.h"
 
+#include "core/sorting/sorting.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -145,7 +147,7 @@ std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bike
     sorted.reserve(bikes.size());
     for (std::size_t i = 0; i < bikes.size(); ++i)
         sorted.push_back(costs_of(bikes[i], i));
-    std::sort(sorted.begin(), sorted.end(), [](const Costs& a, const Costs& b) {
+    heap_sort(sorted, [](const Costs& a, const Costs& b) {
         return std::tuple_cat(a.figures(), std::tie(a.index)) <
                std::tuple_cat(b.figures(), std::tie(b.index));
     });

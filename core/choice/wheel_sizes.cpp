@@ -1,5 +1,7 @@
 #include "core/choice/wheel_sizes.h"
 
+#include "core/sorting/sorting.h"
+
 #include <algorithm>
 #include <array>
 
@@ -69,7 +71,7 @@ std::vector<SuitableWheelSize> suitable_wheel_sizes(std::span<const JudgedWheel>
     if (sizes.empty())
         sizes = sizes_of_practice(inseam, offsets);
     keep_suitable(sizes);
-    std::sort(sizes.begin(), sizes.end(), [](const SuitableWheelSize& a, const SuitableWheelSize& b) {
+    insertion_sort(sizes, [](const SuitableWheelSize& a, const SuitableWheelSize& b) {
         return a.nominal_inches > b.nominal_inches;
     });
     for (SuitableWheelSize& size : sizes)

@@ -159,8 +159,7 @@ void RequestFields::require(bool present, std::string_view name, std::string_vie
                {{"field", std::string(name)}, {"kind", std::string(kind)}});
 }
 
-void RequestFields::report(std::string_view name, ProblemCode code,
-                           std::vector<std::pair<std::string, std::string>> figures) {
+void RequestFields::report(std::string_view name, ProblemCode code, Figures figures) {
     report({.code = code, .figures = std::move(figures), .where = path_of(name), .position = {}});
 }
 

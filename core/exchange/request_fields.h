@@ -85,8 +85,7 @@ public:
 
     /// Reports a missing field.
     void require(bool present, std::string_view name, std::string_view kind);
-    void report(std::string_view name, ProblemCode code,
-                std::vector<std::pair<std::string, std::string>> figures);
+    void report(std::string_view name, ProblemCode code, Figures figures);
     void report(Problem problem);
 
     const std::string& path() const { return path_; }

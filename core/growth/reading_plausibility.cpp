@@ -158,9 +158,9 @@ private:
         const PlausibleBand as_read{
             .low = band.low + moved, .middle = band.middle + moved, .high = band.high + moved};
         const LikelySlip slip = likely_slip(reading.inseam, reading.shoes, sole, as_read);
-        std::vector<std::pair<std::string, std::string>> figures{{"inseam", in_centimetres(reading.inseam)},
-                                                                 {"slip", std::string(slip.sentence)},
-                                                                 {"slip_code", std::string(slip.code)}};
+        Figures figures{{"inseam", in_centimetres(reading.inseam)},
+                        {"slip", std::string(slip.sentence)},
+                        {"slip_code", std::string(slip.code)}};
         if (slip.corrected)
             figures.emplace_back("corrected", in_centimetres(*slip.corrected));
         note(ProblemCode::reading_outside_plausible, place_of(index), std::move(figures));
@@ -203,7 +203,7 @@ private:
         return "readings[" + std::to_string(index) + "].inseam";
     }
 
-    void note(ProblemCode code, std::string where, std::vector<std::pair<std::string, std::string>> figures) {
+    void note(ProblemCode code, std::string where, Figures figures) {
         notes_.push_back(
             {.code = code, .figures = std::move(figures), .where = std::move(where), .position = {}});
     }

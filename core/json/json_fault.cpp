@@ -16,7 +16,6 @@ namespace saddlerule {
 namespace {
 
 using After = JsonStop::After;
-using Figures = std::vector<std::pair<std::string, std::string>>;
 
 constexpr std::string_view blanks = " \t\r\n";
 constexpr std::string_view digits = "0123456789";

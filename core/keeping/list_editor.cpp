@@ -126,8 +126,7 @@ std::optional<Problem> ListEditor::header_fault() const {
 }
 
 std::optional<Problem> ListEditor::fault() const {
-    const auto problem = [](ProblemCode code, std::string_view where,
-                            std::vector<std::pair<std::string, std::string>> figures) {
+    const auto problem = [](ProblemCode code, std::string_view where, Figures figures) {
         return Problem{.code = code,
                        .figures = std::move(figures),
                        .where = std::string(where),

@@ -150,10 +150,13 @@ struct CellPlace {
     friend bool operator==(const CellPlace&, const CellPlace&) = default;
 };
 
-/// One problem or one question. `figures` are the named parts of the sentence, already formatted as text.
+/// The parts of a sentence, formatted as text, by their names. Names are literals, of which nothing is copied.
+using Figures = std::vector<std::pair<std::string_view, std::string>>;
+
+/// One problem or one question.
 struct Problem {
     ProblemCode code = ProblemCode::internal;
-    std::vector<std::pair<std::string, std::string>> figures;
+    Figures figures;
     /// The field it is about, as a path: `rider.readings[0].inseam_mm`, `bikes[3].saddle_lowest`. May be
     /// empty.
     std::string where;

@@ -4,37 +4,40 @@
 
 #include "core/outcomes/problem.h"
 
+#include <memory>
+#include <optional>
 #include <type_traits>
 #include <utility>
-#include <variant>
 
 namespace saddlerule {
 
-/// Either a `Value` or a `Problem`. Whoever gets one looks before taking the value.
+/// Either a `Value` or a `Problem`. Whoever gets one looks before taking the value. Problems are rare and large, so they
+/// stand apart: a result is hardly larger than its value, and is moved and destroyed in a few instructions.
 template <typename Value>
 class [[nodiscard]] Result {
     static_assert(!std::is_same_v<Value, Problem>);
 
 public:
-    Result(Value value) : content_(std::in_place_index<0>, std::move(value)) {}
-    Result(Problem problem) : content_(std::in_place_index<1>, std::move(problem)) {}
+    Result(Value value) : value_(std::move(value)) {}
+    Result(Problem problem) : problem_(std::make_unique<Problem>(std::move(problem))) {}
 
-    bool ok() const { return content_.index() == 0; }
+    bool ok() const { return value_.has_value(); }
     explicit operator bool() const { return ok(); }
 
     /// Only when ok().
-    const Value& value() const& { return *std::get_if<0>(&content_); }
-    Value& value() & { return *std::get_if<0>(&content_); }
-    Value&& value() && { return std::move(*std::get_if<0>(&content_)); }
+    const Value& value() const& { return *value_; }
+    Value& value() & { return *value_; }
+    Value&& value() && { return *std::move(value_); }
     const Value& operator*() const& { return value(); }
-    const Value* operator->() const { return std::get_if<0>(&content_); }
+    const Value* operator->() const { return &*value_; }
 
     /// Only when not ok().
-    const Problem& problem() const& { return *std::get_if<1>(&content_); }
-    Problem&& problem() && { return std::move(*std::get_if<1>(&content_)); }
+    const Problem& problem() const& { return *problem_; }
+    Problem&& problem() && { return std::move(*problem_); }
 
 private:
-    std::variant<Value, Problem> content_;
+    std::optional<Value> value_;
+    std::unique_ptr<Problem> problem_;
 };
 
 } // namespace saddlerule

@@ -1,5 +1,7 @@
 #include "core/rider/rider.h"
 
+#include "core/sorting/sorting.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,8 +9,7 @@ namespace saddlerule {
 
 std::vector<DayReading> pooled_by_day(const Rider& rider) {
     std::vector<Reading> sorted = rider.readings;
-    std::stable_sort(sorted.begin(), sorted.end(),
-                     [](const Reading& a, const Reading& b) { return a.on < b.on; });
+    insertion_sort(sorted, [](const Reading& a, const Reading& b) { return a.on < b.on; });
 
     std::vector<DayReading> days;
     for (auto first = sorted.begin(); first != sorted.end();) {

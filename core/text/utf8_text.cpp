@@ -22,8 +22,6 @@ constexpr std::string_view utf16_big_mark = "\xFE\xFF"sv;
 constexpr std::string_view utf32_little_mark = "\xFF\xFE\0\0"sv;
 constexpr std::string_view utf32_big_mark = "\0\0\xFE\xFF"sv;
 
-using Figures = std::vector<std::pair<std::string, std::string>>;
-
 Problem file_problem(ProblemCode code, Figures figures = {}, std::optional<TextPosition> position = {}) {
     return {.code = code, .figures = std::move(figures), .where = {}, .position = position};
 }
