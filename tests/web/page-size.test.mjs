@@ -17,6 +17,6 @@ test("the page with its engine and all its languages is no larger than 220 kB as
     size <= largestPage,
     `${relative(root, pageFile)} is ${size} bytes packed, ${size - largestPage} more than ${largestPage}. ` +
       `Its engine is ${readFileSync(wasmFile).length} bytes of wasm. ` +
-      'Where the bytes are: `node web/build.mjs --sizes` for the page, and DEVELOPERS.md, "What is large", for the engine.',
+      "`node web/build.mjs --sizes` tells where the page's bytes are, DEVELOPERS.md (\"What is large\") how the engine's are found.",
   );
 });
