@@ -6,6 +6,8 @@ export interface Figures {
   locale: string;
   unit: TypedUnit;
   number: (value: number) => string;
+  /** To the hundredth, as the engine says a figure of a list. */
+  exact: (value: number) => string;
   /** "49.5 cm", "19½ in". */
   length: (mm: number) => string;
   /** "49.5" without the unit, for pairs: "47 to 50.5 cm". */
@@ -61,6 +63,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
   const shortMonth = dateForm({ month: "short", year: "numeric" });
   const monthName = dateForm({ month: "long" });
 
+  const hundredth = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const percent = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
 
@@ -70,6 +73,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     unit,
     bareLength,
     number: (value) => plain.format(value),
+    exact: (value) => hundredth.format(value),
     length: (mm) => bareLength(mm) + noBreak + symbols[unit],
     shift: (mm) =>
       unit === "in" && mm >= smallestEighth

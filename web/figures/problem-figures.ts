@@ -57,6 +57,5 @@ function numberWords(
   if (unit === "kg") return figures.mass(value);
   if (unit === "degrees") return figures.angle(value);
   if (!asWritten) return figures.length(value * millimetresIn[unit as LengthUnit]);
-  // To the hundredth, as the engine says it: nobody shall see another figure than the list will have.
-  return `${value.toLocaleString(figures.locale, { maximumFractionDigits: 2 })}\u00a0${byCode(texts.units, unit) ?? unit}`;
+  return `${figures.exact(value)}\u00a0${byCode(texts.units, unit) ?? unit}`;
 }
