@@ -17,7 +17,6 @@ function savedAsJson(bytes, encoding) {
   return { answer, list: JSON.parse(text) };
 }
 
-// What a cell cannot tell apart reads the same to the engine: 45.5 and 45.50, a missing kind and none.
 const wanted = savedAsJson(readFileSync(new URL("list.json", folder)));
 
 const tables = readdirSync(folder).filter((name) => name.endsWith(".csv"));
@@ -33,6 +32,7 @@ for (const table of tables) {
     if (encoding) assert.equal(engine.ask({ do: "load" }, bytes).error.code, "file_not_utf8");
     const { answer, list } = savedAsJson(bytes, encoding);
     assert.deepEqual(list, wanted.list);
-    assert.deepEqual(answer, wanted.answer);
+    assert.equal(answer.list.form, "table");
+    assert.deepEqual(answer, { ...wanted.answer, list: { ...wanted.answer.list, form: "table" } });
   });
 }
