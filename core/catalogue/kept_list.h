@@ -38,6 +38,9 @@ struct KeptList {
     std::vector<ListEntry> entries;
     /// What the file says of itself, without its bikes, as it was written and in that order.
     std::vector<UnknownField> header;
+    /// Once the header has been edited: what it was in the file, with the notes on that and their places.
+    std::vector<UnknownField> header_in_file;
+    std::vector<Problem> header_notes_in_file;
     ListForm form = ListForm::json;
     std::unique_ptr<EntryPlaces> places; ///< in the file that it came from; null where it came from none
     /// What the sources view: the file's text, or that of a table's rows put in JSON.

@@ -161,8 +161,10 @@ std::optional<Problem> ListEditor::commit() {
 void ListEditor::take_header_anew() {
     std::vector<Problem>& notes = list_.catalogue.notes;
     notes.erase(notes.begin() + static_cast<std::ptrdiff_t>(list_.header_notes), notes.end());
-    const std::vector<Problem> before = std::move(notes);
-    const std::vector<UnknownField> header_before = std::exchange(list_.header, {});
+    if (list_.header_in_file.empty()) {
+        list_.header_in_file = list_.header;
+        list_.header_notes_in_file = notes;
+    }
     const std::string text = header_json(header_);
     const auto header = read_json(text, JsonLimits());
     // The text is a new one, which nobody has seen: what comes up in it has no place.
@@ -171,10 +173,12 @@ void ListEditor::take_header_anew() {
     list_.places = std::move(places);
     list_.header = std::move(header_); // without what was filled in
     for (Problem& note : notes) {
-        const auto same = std::find_if(before.begin(), before.end(), [&](const Problem& had) {
+        const std::vector<Problem>& in_file = list_.header_notes_in_file;
+        const auto same = std::find_if(in_file.begin(), in_file.end(), [&](const Problem& had) {
             return had.where == note.where && had.code == note.code;
         });
-        if (same != before.end() && json_of(list_.header, note.where) == json_of(header_before, note.where))
+        if (same != in_file.end() &&
+            json_of(list_.header, note.where) == json_of(list_.header_in_file, note.where))
             note = *same;
     }
     list_.header_notes = notes.size();

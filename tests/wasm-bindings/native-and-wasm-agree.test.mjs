@@ -45,3 +45,41 @@ for (const [name, rider] of Object.entries(riders)) {
     });
   }
 }
+
+for (const list of ["loan-shed.json", "swap-morning.json", "every-mistake.json"]) {
+  test(`${list}: looked through, edited, merged and saved`, async () => {
+    const engine = await openBuiltEngine();
+    const file = readFileSync(sample(list));
+    const rows = { from: 0, count: 200 };
+    const requests = [
+      { do: "load", rows },
+      { do: "list", rows: { from: 2, count: 3 }, show: "bikes", find: "two" },
+      { do: "entry", number: 2 },
+      {
+        do: "check_entry",
+        cells: { id: "new", saddle_lowest: "19.5", crank: "102", wheel: "16" },
+        number: 1,
+      },
+      {
+        do: "edit",
+        rows,
+        changes: [{ set: { saddle_lowest: "19 1/2 in", notes: 'ü, "x"' }, number: 1 }, { copy: 2 }],
+      },
+      { do: "edit", rows, changes: [{ repair_all: "slip_unit" }] },
+      {
+        do: "edit",
+        rows,
+        changes: [{ list: { units: "in", title: "Barn" } }, { add: { name: "n" } }, { remove: 3 }],
+      },
+      { do: "compare" },
+      { do: "merge", rows },
+      { do: "save", form: "json" },
+      { do: "save", form: "csv", separator: ";", decimal: "," },
+      { do: "new_list", units: "cm", rows },
+    ];
+    engine.ask({ do: "load" }, file);
+    const answers = engine.ask(requests, file);
+    assert.deepEqual(answers, JSON.parse(askNatively(requests, sample(list))));
+    for (const answer of answers) assert.equal(answer.error, undefined);
+  });
+}
