@@ -768,7 +768,7 @@ export const german: Translation = {
       money: "Preis und Zustand",
     },
     fields: {
-      id: "Nummer am Anhänger",
+      id: "Nummer am Rad",
       name: "Name",
       kind: "Art",
       wheel: "Radgröße, Zoll oder Aufdruck",
