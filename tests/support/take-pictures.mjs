@@ -11,9 +11,9 @@ mkdirSync(folder, { recursive: true });
 
 const browser = await launchBrowser();
 
-async function opened(viewport, options = {}) {
+async function opened(viewport) {
   const now = "2026-11-25T10:00:00";
-  const page = await openPage(browser, viewport, { deviceScaleFactor: 1.5, now, ...options });
+  const page = await openPage(browser, viewport, { deviceScaleFactor: 1.5, now });
   await page.page.getByRole("radio", { name: "inches" }).check();
   await page.page.getByRole("textbox", { name: "Inside leg" }).fill("19 1/2");
   await page.page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
@@ -45,7 +45,6 @@ try {
   const phone = await opened(screens.phone);
   await take(phone.page, "rider-phone");
   await openRack(phone.page);
-  await take(phone.page, "rack-phone");
   await openBest(phone.page);
   await take(phone.page, "bike-phone");
   await phone.page.getByRole("button", { name: "Card for the fridge" }).click();
@@ -62,27 +61,18 @@ try {
     .getByText(/set aside/)
     .first()
     .waitFor();
-  await phone.page.getByRole("heading", { name: "Bikes in the list" }).scrollIntoViewIfNeeded();
-  await take(phone.page, "list-phone");
   await phone.page.getByRole("button", { name: "Measure bikes" }).click();
   await phone.page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("49.5");
   await phone.page.evaluate(() => {
     window.scrollTo(0, 0);
   });
   await take(phone.page, "measure-phone");
-  await goTo(phone.page, "Keep");
-  await take(phone.page, "keep-phone");
   await phone.close();
 
   const laptop = await opened(screens.laptop);
   await openRack(laptop.page);
   await take(laptop.page, "rack-laptop");
   await laptop.close();
-
-  const night = await opened(screens.phone, { colorScheme: "dark" });
-  await openRack(night.page);
-  await take(night.page, "rack-phone-dark");
-  await night.close();
 } finally {
   await browser.close();
 }

@@ -101,9 +101,9 @@ for (const { name, launch } of browsers) {
       const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
       await typesReading(visit, "49.5", "centimetres");
       await visit.goTo("The list");
-      await visit.opensFile(join(root, "web/pictures/rack-phone.png"));
+      await visit.opensFile(join(root, "web/pictures/rider-phone.png"));
       await visit.sees("alert");
-      await visit.reads("“rack-phone.png” could not be opened.");
+      await visit.reads("“rider-phone.png” could not be opened.");
       await visit.opensFile(sample("loan-shed.csv"));
       await visit.sees("heading", /^Loan shed/);
 
