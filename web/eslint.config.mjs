@@ -62,7 +62,8 @@ export default defineConfig(
     languageOptions: {
       globals: Object.fromEntries(
         [
-          ...["AbortController", "Blob", "Buffer", "URL", "console", "performance", "process", "setTimeout"],
+          ...["AbortController", "Blob", "Buffer", "URL", "console", "performance", "process"],
+          ...["clearTimeout", "setTimeout"],
           ...["TextDecoder", "TextEncoder", "WebAssembly", "fetch", "structuredClone"],
           ...["DOMException", "File", "IDBFactory", "IDBObjectStore", "IDBTransaction", "Navigator"],
           ...[
