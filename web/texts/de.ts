@@ -170,8 +170,8 @@ export const german: Translation = {
     noRoom: "keine Reserve nach oben",
     roomUnknown: "Reserve nach oben unbekannt",
     tryIt: "Mit dem Maßband nicht zu entscheiden: mit dem Kind ausprobieren.",
-    missesBelow: "Selbst ganz unten ist er {by} zu hoch.",
-    missesAbove: "Selbst ganz oben ist er {by} zu niedrig.",
+    missesBelow: "Selbst ganz unten ist der Sattel {by} zu hoch.",
+    missesAbove: "Selbst ganz oben ist der Sattel {by} zu niedrig.",
     measure: "Miss {what}, dann weißt du es.",
     toMeasure: {
       saddle_lowest: "die tiefste Sattelhöhe",

@@ -169,8 +169,8 @@ export const spanish: Translation = {
     noRoom: "ya no sube más",
     roomUnknown: "no se sabe cuánto sube",
     tryIt: "Muy justo para la cinta: que tu peque la pruebe.",
-    missesBelow: "Incluso abajo del todo, sobran {by}.",
-    missesAbove: "Incluso arriba del todo, faltan {by}.",
+    missesBelow: "Incluso abajo del todo, al sillín le sobran {by}.",
+    missesAbove: "Incluso arriba del todo, al sillín le faltan {by}.",
     measure: "Mide {what} para saberlo.",
     toMeasure: {
       saddle_lowest: "la altura más baja del sillín",

@@ -168,8 +168,8 @@ export const dutch: Translation = {
     noRoom: "kan niet hoger",
     roomUnknown: "ruimte omhoog onbekend",
     tryIt: "Te krap voor het meetlint: probeer het met het kind.",
-    missesBelow: "Zelfs op zijn laagst is het {by} te hoog.",
-    missesAbove: "Zelfs op zijn hoogst is het {by} te laag.",
+    missesBelow: "Zelfs op zijn laagst is het zadel {by} te hoog.",
+    missesAbove: "Zelfs op zijn hoogst is het zadel {by} te laag.",
     measure: "Meet {what} om het te weten.",
     toMeasure: {
       saddle_lowest: "de laagste zadelhoogte",
@@ -177,7 +177,7 @@ export const dutch: Translation = {
     },
     lasts: "Past {time}",
     fitsFrom: "{month?Past vanaf ongeveer {month}|Niet binnen acht jaar}",
-    lastsThen: "past dan {time}",
+    lastsThen: "dan {time}",
     costPerMonth: "Ongeveer {amount} per maand.",
     costRange:
       "{high?Van {low} als hij lang past tot {high} als hij snel te klein is.|Het kan maar {low} per maand zijn, of veel meer als hij snel te klein is.}",
