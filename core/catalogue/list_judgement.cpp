@@ -129,6 +129,14 @@ void settle_ids(KeptList& list) {
         if (std::exchange(bike.id_from_name, false))
             bike.id.clear();
     }
+    // Lists are mostly kept in the order of their ids, and then no two are the same.
+    const bool in_order = std::adjacent_find(bikes.begin(), bikes.end(), [](const Bike& a, const Bike& b) {
+                              return a.id.empty() || a.id >= b.id;
+                          }) == bikes.end();
+    if (in_order) {
+        give_missing_ids(bikes);
+        return;
+    }
     std::vector<std::size_t> by_id(bikes.size());
     std::iota(by_id.begin(), by_id.end(), std::size_t{0});
     heap_sort(by_id, [&](std::size_t a, std::size_t b) {
