@@ -4,6 +4,7 @@
 #include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/list_judgement.h"
 #include "core/keeping/entry_text.h"
+#include "core/sorting/sorting.h"
 
 #include <algorithm>
 #include <cmath>
@@ -40,7 +41,7 @@ std::vector<Mark> sorted_marks(const KeptList& list) {
         if (!mark.text.empty())
             marks.push_back(mark);
     }
-    std::sort(marks.begin(), marks.end());
+    heap_sort(marks);
     return marks;
 }
 
