@@ -1088,7 +1088,8 @@ export const german: Translation = {
       'a length: a number, or a text such as "19 1/2 in"':
         'eine Länge: eine Zahl oder ein Text wie "19 1/2 in"',
       "a number, without quotes": "eine Zahl ohne Anführungszeichen",
-      "true or false, without quotes": "true oder false ohne Anführungszeichen",
+      "yes or no; in JSON true or false, without quotes":
+        "ja oder nein; in JSON true oder false ohne Anführungszeichen",
       'a list of texts such as ["green"]': 'eine Liste von Texten wie ["green"]',
       "a list of bikes in square brackets": "eine Liste von Rädern in eckigen Klammern",
       "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16":

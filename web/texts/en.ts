@@ -1072,7 +1072,7 @@ export const english = {
       "a text in quotes, or a whole number": "",
       'a length: a number, or a text such as "19 1/2 in"': "",
       "a number, without quotes": "",
-      "true or false, without quotes": "",
+      "yes or no; in JSON true or false, without quotes": "",
       'a list of texts such as ["green"]': "",
       "a list of bikes in square brackets": "",
       "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16": "",

@@ -1066,7 +1066,7 @@ export const spanish: Translation = {
       'a length: a number, or a text such as "19 1/2 in"':
         'una longitud: un número o un texto como "19 1/2 in"',
       "a number, without quotes": "un número sin comillas",
-      "true or false, without quotes": "true o false sin comillas",
+      "yes or no; in JSON true or false, without quotes": "sí o no; en JSON true o false sin comillas",
       'a list of texts such as ["green"]': 'una lista de textos como ["green"]',
       "a list of bikes in square brackets": "una lista de bicis entre corchetes",
       "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16":

@@ -1078,7 +1078,8 @@ export const french: Translation = {
       'a length: a number, or a text such as "19 1/2 in"':
         'une longueur : un nombre ou un texte comme "19 1/2 in"',
       "a number, without quotes": "un nombre sans guillemets",
-      "true or false, without quotes": "true ou false sans guillemets",
+      "yes or no; in JSON true or false, without quotes":
+        "oui ou non ; en JSON true ou false sans guillemets",
       'a list of texts such as ["green"]': 'une liste de textes comme ["green"]',
       "a list of bikes in square brackets": "une liste de vélos entre crochets",
       "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16":

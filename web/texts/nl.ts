@@ -1072,7 +1072,8 @@ export const dutch: Translation = {
       'a length: a number, or a text such as "19 1/2 in"':
         'een lengte: een getal of een tekst zoals "19 1/2 in"',
       "a number, without quotes": "een getal zonder aanhalingstekens",
-      "true or false, without quotes": "true of false zonder aanhalingstekens",
+      "yes or no; in JSON true or false, without quotes":
+        "ja of nee; in JSON true of false zonder aanhalingstekens",
       'a list of texts such as ["green"]': 'een lijst met teksten zoals ["green"]',
       "a list of bikes in square brackets": "een lijst met fietsen tussen vierkante haken",
       "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16":
