@@ -121,7 +121,11 @@ test("a saved file that is cut off anywhere is refused", () => {
 /** A page without lists, keeping in `device`. */
 function page(device) {
   const store = createStore(firstState(today, "cm", "en"));
-  const noLists = { mark: () => "", files: () => Promise.resolve([]), replaceWith: () => Promise.resolve(true) };
+  const noLists = {
+    mark: () => "",
+    files: () => Promise.resolve([]),
+    replaceWith: () => Promise.resolve(true),
+  };
   const keeper = familyKeeper(store, device, noLists);
   return {
     store,
