@@ -431,7 +431,8 @@ TEST_CASE("about names every constant with its source, every request and every p
     for (const json& problem : answer["problems"])
         CHECK_FALSE(problem["sentence"].get<std::string>().empty());
     CHECK(answer["requests"] ==
-          json({"load", "list", "assess", "changes", "forecast", "side_view", "about"}));
+          json::array({"load", "new_list", "list", "entry", "check_entry", "edit", "compare", "merge", "save",
+                       "assess", "changes", "forecast", "side_view", "about"}));
 }
 
 TEST_CASE("a rider without readings is estimated from stature or age, and the answer says so", "[engine]") {
