@@ -159,6 +159,13 @@ std::unique_ptr<TablePlaces> places_of(const TableHead& head) {
     return std::make_unique<TablePlaces>(std::move(headings), head.fields);
 }
 
+/// No more rows than that are in the text, and mostly as many.
+std::size_t lines_in(std::string_view text) {
+    const char line_end = text.find('\n') == std::string_view::npos ? '\r' : '\n';
+    return static_cast<std::size_t>(std::count(text.begin(), text.end(), line_end)) +
+           (text.ends_with(line_end) ? 0 : 1);
+}
+
 /// Format, version and bikes: a list has them too once it is saved as JSON.
 constexpr std::size_t fields_of_json_form = 3;
 
@@ -205,6 +212,9 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     LastingTexts texts;
     RowWriter writer(head, facts);
     TableRecords& rows = head.rows;
+    const std::size_t lines = lines_in(utf8.substr(rows.end()));
+    builder.list().entries.reserve(std::min(lines, most_bikes));
+    builder.list().catalogue.bikes.reserve(std::min(lines, most_bikes));
     ProgressTeller teller(progress, utf8.size());
     while (rows.next()) {
         const JsonValue& entry = writer.write(rows.cells());

@@ -20,7 +20,13 @@ public:
         if (piece.empty())
             return;
         make_room(piece.size());
-        std::memcpy(text_.get() + size_, piece.data(), piece.size());
+        char* const to = text_.get() + size_;
+        if (piece.size() <= worth_a_loop) {
+            for (std::size_t i = 0; i < piece.size(); ++i)
+                to[i] = piece[i];
+        } else {
+            std::memcpy(to, piece.data(), piece.size());
+        }
         size_ += piece.size();
     }
     void append(char c) {
@@ -33,6 +39,7 @@ public:
 
 private:
     static constexpr std::size_t first_room = 1024;
+    static constexpr std::size_t worth_a_loop = 8; ///< bytes; the call of memcpy takes longer
 
     void make_room(std::size_t more) {
         if (room_ - size_ >= more)

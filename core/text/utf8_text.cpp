@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -28,6 +29,15 @@ Problem file_problem(ProblemCode code, Figures figures = {}, std::optional<TextP
 
 std::uint8_t byte_at(std::string_view bytes, std::size_t offset) {
     return static_cast<std::uint8_t>(bytes[offset]);
+}
+
+/// Whether the eight bytes at `offset` are ASCII: most of most files is.
+bool is_ascii_word(std::string_view bytes, std::size_t offset) {
+    std::uint64_t word = 0;
+    if (bytes.size() - offset < sizeof word)
+        return false;
+    std::memcpy(&word, bytes.data() + offset, sizeof word);
+    return (word & 0x8080808080808080U) == 0;
 }
 
 /// How many bytes the character at `offset` takes, or 0 where no well-formed one stands (Unicode 15, table
@@ -159,6 +169,10 @@ void convert_windows_1252(std::string_view bytes, std::string& text) {
 std::size_t first_ill_formed(std::string_view bytes) {
     std::size_t offset = 0;
     while (offset < bytes.size()) {
+        if (is_ascii_word(bytes, offset)) {
+            offset += sizeof(std::uint64_t);
+            continue;
+        }
         const std::size_t length = well_formed_length(bytes, offset);
         if (length == 0)
             break;
