@@ -43,6 +43,14 @@ int unusual_ratios(const Lengths& of_bike) {
         }));
 }
 
+constexpr bool stands_in_ratio(std::size_t length) {
+    for (const UsualRatio& usual : usual_ratios) {
+        if (usual.of == length || usual.to == length)
+            return true;
+    }
+    return false;
+}
+
 bool all_usual(const Bike& bike) {
     Lengths of_bike;
     for (std::size_t i = 0; i < lengths; ++i) {
@@ -107,8 +115,8 @@ public:
     /// fewest figures. None where the figures are as usual as they stand, or two readings are equally good.
     Units other_units() const {
         std::size_t readings = 1;
-        for (const Figure& figure : figures_)
-            readings *= figure.bare ? typed_units.size() : 1;
+        for (std::size_t i = 0; i < lengths; ++i)
+            readings *= figures_[i].bare && stands_in_ratio(i) ? typed_units.size() : 1;
         const Cost as_written = cost_of({});
         Units best;
         Cost least{as_written.unusual + 1, 0};
@@ -122,7 +130,12 @@ public:
                 best = units;
             }
         }
-        return only_one && least.unusual < as_written.unusual ? best : Units();
+        Units units = only_one && least.unusual < as_written.unusual ? best : Units();
+        for (std::size_t i = 0; i < lengths; ++i) {
+            if (figures_[i].bare && !stands_in_ratio(i))
+                units[i] = only_usual_unit(i);
+        }
+        return units;
     }
 
     /// Whether lowest and highest are usual the other way round.
@@ -185,11 +198,24 @@ private:
         return cost;
     }
 
-    /// The reading of that number: a unit for each bare figure.
+    /// Of a length that no other says anything about: the one unit in which it is usual, if it is not as it stands.
+    std::optional<LengthUnit> only_usual_unit(std::size_t i) const {
+        std::optional<LengthUnit> only;
+        for (const LengthUnit unit : typed_units) {
+            if (!is_usual(usual_lengths[i], figures_[i].in(unit), wheel_))
+                continue;
+            if (only || unit == unit_)
+                return std::nullopt;
+            only = unit;
+        }
+        return only;
+    }
+
+    /// The reading of that number: a unit for each bare figure that others say something about.
     Units units_of(std::size_t reading) const {
         Units units;
         for (std::size_t i = 0; i < lengths; ++i) {
-            if (!figures_[i].bare)
+            if (!figures_[i].bare || !stands_in_ratio(i))
                 continue;
             const LengthUnit unit = typed_units[reading % typed_units.size()];
             if (unit != unit_)
