@@ -22,7 +22,8 @@ Form form_of(std::string_view text) {
         return Form::markup;
     const std::string_view line = text.substr(begin, text.find_first_of("\r\n", begin) - begin);
     const bool separated = line.find_first_of(",;\t") != std::string_view::npos;
-    return separated || first == '#' ? Form::table : Form::json;
+    const bool remark = first == '#' || line.starts_with("\"#");
+    return separated || remark ? Form::table : Form::json;
 }
 
 Problem refusal(ProblemCode code, Figures figures = {}) {

@@ -260,6 +260,15 @@ std::optional<std::size_t> column_twice(const std::vector<TableColumn>& columns)
     return std::nullopt;
 }
 
+/// In characters, of what a value says: as JSON it may take more of them.
+std::size_t length_of_text(std::string_view value) {
+    JsonValue read;
+    TextBuffer json;
+    const bool is_text = read_cell(value, field_named("notes"), CellContext(), read, json) &&
+                         read.kind == JsonValue::Kind::text;
+    return character_count(is_text ? std::string_view(read.text) : value);
+}
+
 Problem remark_too_long(const RemarkLine& remark, std::size_t length) {
     return {.code = ProblemCode::json_text_too_long,
             .figures = {{"limit", std::to_string(longest_text)}, {"length", std::to_string(length)}},
@@ -292,7 +301,7 @@ Result<TableHead> read_table_head(std::string_view utf8) {
         return problem;
     }
     for (const RemarkLine& remark : attempt.remarks) {
-        const std::size_t length = std::max(character_count(remark.key), character_count(remark.value));
+        const std::size_t length = std::max(character_count(remark.key), length_of_text(remark.value));
         if (length > longest_text)
             return remark_too_long(remark, length);
     }

@@ -47,10 +47,13 @@ void check_is_plain(const KeptList& list) {
     CHECK(list.entries[1].source == R"({"id":"L2","name":"Loan 2","saddle_lowest":50})");
 }
 
-std::string replaced(std::string text, std::string_view what, std::string_view by) {
-    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size()))
-        text.replace(at, what.size(), by);
-    return text;
+std::string replaced(std::string_view text, std::string_view what, std::string_view by) {
+    std::string result;
+    for (std::size_t at = text.find(what); at != std::string_view::npos; at = text.find(what)) {
+        result.append(text.substr(0, at)).append(by);
+        text.remove_prefix(at + what.size());
+    }
+    return result.append(text);
 }
 
 } // namespace
@@ -96,6 +99,11 @@ TEST_CASE("lines of # key: value read as spreadsheets save them again", "[catalo
         CHECK(list.header[3] == UnknownField{"remark 2", R"("Another")"});
         REQUIRE(list.catalogue.notes.size() == 3);
         CHECK(sentence(list.catalogue.notes[0]).starts_with("row 2: the field \"hall\""));
+    }
+    SECTION("a title of 2,000 characters may take more of them as JSON") {
+        const std::string quotes(2000, '\'');
+        const auto list = read_well("# units: cm\n# title: \"" + quotes + "\"\n" + rows);
+        CHECK(list.catalogue.title == quotes);
     }
     SECTION("a column may be called #") {
         const auto list = read_well("# units: cm\n#,name,saddle lowest\n1,A,49\n");

@@ -1,10 +1,12 @@
 // A list comes back from a table as it was.
+#include "core/catalogue/catalogue_reader.h"
 #include "core/catalogue/json_catalogue_reader.h"
 #include "core/catalogue/table_catalogue_reader.h"
 #include "core/keeping/table_list_writer.h"
 
 #include <catch2/catch.hpp>
 
+#include <memory>
 #include <numeric>
 #include <string>
 #include <utility>
@@ -117,4 +119,12 @@ TEST_CASE("a row that was set aside for cells without a column comes back as it 
     REQUIRE(back->catalogue.set_aside.size() == 3);
     for (std::size_t i = 0; i < list->entries.size(); ++i)
         CHECK(back->entries[i].source == list->entries[i].source);
+}
+
+TEST_CASE("a table whose first line is a title with a line break in it is known for a table", "[keeping]") {
+    const std::string json = R"({"title":"two\nlines","units":"cm","bikes":[{"id":"A","saddle_lowest":49}]})";
+    const std::string text = table_of(from_json(json)).text;
+    const auto back = read_catalogue(std::make_shared<const std::string>(text));
+    REQUIRE(back.ok());
+    CHECK(back->catalogue.title == "two\nlines");
 }
