@@ -40,7 +40,7 @@ Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::v
         return text.problem();
     switch (form_of(*text)) {
     case Form::table:
-        return read_table_catalogue(*text, refused, options.progress);
+        return read_table_catalogue(*text, refused, options.progress, options.table_units);
     case Form::markup:
         return refusal(ProblemCode::file_is_other, {{"found", "a web page or other markup"}});
     case Form::json:

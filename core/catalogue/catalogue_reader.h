@@ -8,6 +8,7 @@
 #include "core/text/utf8_text.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,8 @@ namespace saddlerule {
 
 struct ReadingOptions {
     TextEncoding encoding = TextEncoding::told_by_file;
+    /// What bare lengths of a table count in where it says nothing of it. The list says so from then on.
+    std::optional<LengthUnit> table_units = std::nullopt;
     ReadingProgress progress; ///< empty where nobody wants to know
 };
 

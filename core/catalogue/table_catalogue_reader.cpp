@@ -183,15 +183,27 @@ bool is_about_units(const std::vector<SetAside>& set_aside) {
     return !set_aside.empty() && set_aside.front().problem.code == ProblemCode::bike_figure_without_unit;
 }
 
+/// To the members of an object in JSON.
+void add_units(std::string& header, LengthUnit units) {
+    header.pop_back();
+    if (header.back() != '{')
+        header += ',';
+    header.append("\"units\":\"").append(unit_name(units)).append("\"}");
+}
+
 } // namespace
 
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
-                                      const ReadingProgress& progress) {
+                                      const ReadingProgress& progress, std::optional<LengthUnit> units) {
     auto read = read_table_head(utf8);
     if (!read)
         return std::move(read).problem();
     TableHead& head = read.value();
-    const auto header = read_json(head.json, JsonLimits());
+    auto header = read_json(head.json, JsonLimits());
+    if (units && header.ok() && header->find("units") == nullptr) {
+        add_units(head.json, *units);
+        header = read_json(head.json, JsonLimits());
+    }
     if (!header)
         return header.problem();
     const ReadingFacts facts = reading_facts(*header);

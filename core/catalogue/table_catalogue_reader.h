@@ -5,6 +5,7 @@
 #include "core/catalogue/reading_progress.h"
 #include "core/outcomes/result.h"
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -14,12 +15,13 @@ namespace saddlerule {
 /// the comma, semicolon or tab that makes most known names of the header, or the one that a first line `sep=`
 /// names. Each row is kept as the JSON entry that says the same.
 ///
-/// Where nothing names the units, those of the header's lengths are the list's if all of them agree; where
-/// nothing names the currency, that of the first price is. What was set aside in a table that is refused goes
+/// Where nothing names the units, those of the header's lengths are the list's if all of them agree, and else
+/// `units`; where nothing names the currency, that of the first price is. What was set aside in a table that is refused goes
 /// to `refused`, where that is given.
 ///
 /// Problems: the codes table_* and file_*, with row and column name.
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr,
-                                      const ReadingProgress& progress = {});
+                                      const ReadingProgress& progress = {},
+                                      std::optional<LengthUnit> units = std::nullopt);
 
 } // namespace saddlerule

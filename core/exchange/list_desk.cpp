@@ -21,9 +21,16 @@ constexpr std::size_t most_refused_beside_rows = 100;
 /// On demand only: without a wish the file says itself what it is in.
 constexpr WireName<TextEncoding> encoding_names[] = {{"windows-1252", TextEncoding::windows_1252}};
 
+constexpr WireName<LengthUnit> list_units[] = {
+    {"cm", LengthUnit::centimetre},
+    {"mm", LengthUnit::millimetre},
+    {"in", LengthUnit::inch},
+};
+
 ReadingOptions reading_options(RequestFields& fields, const GivenFile& file) {
     return {.encoding =
                 fields.optional_choice("encoding", encoding_names).value_or(TextEncoding::told_by_file),
+            .table_units = fields.optional_choice("table_units", list_units),
             .progress = file.progress};
 }
 

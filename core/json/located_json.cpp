@@ -2,140 +2,131 @@
 
 #include "core/json/json_fault.h"
 #include "core/json/json_figure.h"
-#include "core/json/json_text.h"
 #include "core/text/text_position.h"
 #include "core/text/utf8_text.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
-#include <cmath>
+#include <cstdint>
+#include <iterator>
 #include <optional>
 #include <utility>
 
 namespace saddlerule {
 namespace {
 
-constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-constexpr std::string_view blanks = " \t\r\n";
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF"; // which the parser skips
 
-/// Reads token after token and builds the tree. It does not recurse; the depth of the tree, and so of its
-/// destruction, is limited before anything is built.
+/// Hands the text's bytes to the parser and tells how far it has got: the parser reports no positions of
+/// values.
+class ReportingIterator {
+public:
+    using iterator_category = std::forward_iterator_tag;
+    using value_type = char;
+    using difference_type = std::ptrdiff_t;
+    using pointer = const char*;
+    using reference = const char&;
+
+    ReportingIterator(const char* at, const char*& reached) : at_(at), reached_(&reached) {}
+
+    reference operator*() const { return *at_; }
+    ReportingIterator& operator++() {
+        *reached_ = ++at_;
+        return *this;
+    }
+    ReportingIterator operator++(int) {
+        ReportingIterator before = *this;
+        ++*this;
+        return before;
+    }
+    friend bool operator==(const ReportingIterator& a, const ReportingIterator& b) { return a.at_ == b.at_; }
+    friend bool operator!=(const ReportingIterator& a, const ReportingIterator& b) { return !(a == b); }
+
+private:
+    const char* at_;
+    const char** reached_;
+};
+
+bool stands_between_tokens(char c) {
+    return c == ' ' || c == ',' || c == ':' || c == '\n' || c == '\r' || c == '\t';
+}
+
+/// Takes the parser's events and builds the tree. The parser does not recurse, and neither does this; the
+/// depth of the tree, and so of its destruction, is limited before anything is built.
+///
+/// When an event fires, the parser has read exactly the token, except for a number, which it has to look
+/// beyond.
 class TreeBuilder {
 public:
     using After = JsonStop::After;
 
     TreeBuilder(std::string_view text, const JsonLimits& limits, const ElementSink* sink)
-        : text_(text), limits_(limits), sink_(sink),
-          at_(text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0), last_end_(at_) {}
+        : text_(text), limits_(limits), sink_(sink), reached_(text.data()),
+          last_end_(text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0) {}
 
     Result<JsonValue> build() {
-        skip_blanks();
-        bool going = read_value();
-        while (going && !open_.empty())
-            going = read_next_in_bracket();
-        skip_blanks();
+        const ReportingIterator begin(text_.data(), reached_);
+        const ReportingIterator end(text_.data() + text_.size(), reached_);
+        const bool complete = nlohmann::json::sax_parse(begin, end, this);
         if (problem_)
             return *std::move(problem_);
-        if (!going || at_ < text_.size())
+        if (!complete)
             return explain_fault(text_, stop());
         return std::move(root_);
+    }
+
+    // What the parser calls. False stops it.
+    bool null() { return finish_scalar(add(JsonValue::Kind::null), offset_reached()); }
+    bool boolean(bool flag) {
+        JsonValue* value = add(JsonValue::Kind::boolean);
+        if (value)
+            value->boolean = flag;
+        return finish_scalar(value, offset_reached());
+    }
+    bool number_integer(std::int64_t number) { return add_number(static_cast<double>(number)); }
+    bool number_unsigned(std::uint64_t number) { return add_number(static_cast<double>(number)); }
+    bool number_float(double number, const std::string& /*as_written*/) { return add_number(number); }
+    bool string(const std::string& text) {
+        if (!short_enough(text))
+            return false;
+        JsonValue* value = add(JsonValue::Kind::text);
+        if (value)
+            value->text = text;
+        return finish_scalar(value, offset_reached());
+    }
+    bool binary(const std::vector<std::uint8_t>& /*bytes*/) { return false; } // JSON has none
+    bool start_object(std::size_t /*size*/) { return open(JsonValue::Kind::object); }
+    bool start_array(std::size_t /*size*/) { return open(JsonValue::Kind::array); }
+    bool end_object() { return close(); }
+    bool end_array() { return close(); }
+    bool key(const std::string& name) {
+        name_begin_ = next_token();
+        name_ = name;
+        return short_enough(name) && passed(After::name, offset_reached());
+    }
+    bool parse_error(std::size_t /*position*/, const std::string& /*token*/,
+                     const nlohmann::detail::exception& /*error*/) {
+        return false;
     }
 
 private:
     static constexpr std::size_t most_usual_members = 32;
 
-    // Each reads what stands at `at_`, and tells whether the text can go on.
+    std::size_t offset_reached() const { return static_cast<std::size_t>(reached_ - text_.data()); }
 
-    bool read_next_in_bracket() {
-        skip_blanks();
-        const bool in_object = open_.back()->kind == JsonValue::Kind::object;
-        if (took(in_object ? '}' : ']'))
-            return close();
-        if (last_ == After::value) {
-            if (!took(','))
-                return false;
-            skip_blanks();
-        }
-        return (!in_object || read_name()) && read_value();
+    /// Where the token after the last one begins: commas and colons are passed without an event.
+    std::size_t next_token() const {
+        std::size_t offset = last_end_;
+        while (offset < text_.size() && stands_between_tokens(text_[offset]))
+            ++offset;
+        return offset;
     }
 
-    bool read_name() {
-        name_begin_ = at_;
-        const std::size_t length = read_json_text(rest(), name_);
-        if (length == 0 || !short_enough(name_))
-            return false;
-        at_ += length;
-        passed(After::name);
-        skip_blanks();
-        if (!took(':'))
-            return false;
-        skip_blanks();
-        return true;
-    }
-
-    bool read_value() {
-        if (at_ == text_.size())
-            return false;
-        switch (text_[at_]) {
-        case '{':
-            return open(JsonValue::Kind::object);
-        case '[':
-            return open(JsonValue::Kind::array);
-        case '"':
-            return read_text();
-        case 'n':
-            return read_word("null", JsonValue::Kind::null);
-        case 'f':
-            return read_word("false", JsonValue::Kind::boolean);
-        case 't':
-            return read_word("true", JsonValue::Kind::boolean);
-        default:
-            return read_number();
-        }
-    }
-
-    bool read_text() {
-        const std::size_t length = read_json_text(rest(), unescaped_);
-        if (length == 0 || !short_enough(unescaped_))
-            return false;
-        JsonValue* value = add(JsonValue::Kind::text);
-        if (value)
-            value->text = unescaped_;
-        return value && finish(*value, length);
-    }
-
-    bool read_word(std::string_view word, JsonValue::Kind kind) {
-        JsonValue* value = rest().starts_with(word) ? add(kind) : nullptr;
-        if (value)
-            value->boolean = word == "true";
-        return value && finish(*value, word.size());
-    }
-
-    bool read_number() {
-        const std::size_t length = json_figure_length(rest());
-        const std::string_view behind = rest().substr(length, 1);
-        if (length == 0 || behind == "." || behind == "e" || behind == "E")
-            return false; // 1. and 1e say that something was left out
-        const double number = json_figure_value(rest().substr(0, length));
-        JsonValue* value = std::isfinite(number) ? add(JsonValue::Kind::number) : nullptr;
-        if (value)
-            value->number = number;
-        return value && finish(*value, length);
-    }
-
-    std::string_view rest() const { return text_.substr(at_); }
-
-    void skip_blanks() { at_ = std::min(text_.find_first_not_of(blanks, at_), text_.size()); }
-
-    bool took(char wanted) {
-        const bool there = at_ < text_.size() && text_[at_] == wanted;
-        at_ += there ? 1 : 0;
-        return there;
-    }
-
-    /// That was read up to here.
-    void passed(After what) {
+    bool passed(After what, std::size_t end) {
         last_ = what;
-        last_end_ = at_;
+        last_end_ = end;
+        return true;
     }
 
     bool refuse(ProblemCode code, std::size_t offset, std::size_t limit, std::size_t length = 0) {
@@ -153,12 +144,22 @@ private:
             return true;
         const std::size_t length = character_count(value);
         return length <= limits_.text_length ||
-               refuse(ProblemCode::json_text_too_long, at_, limits_.text_length, length);
+               refuse(ProblemCode::json_text_too_long, next_token(), limits_.text_length, length);
     }
+
+    bool add_number(double number) {
+        JsonValue* value = add(JsonValue::Kind::number);
+        if (!value)
+            return false;
+        value->number = number;
+        return finish(*value, value->begin + json_figure_length(text_.substr(value->begin)));
+    }
+
+    bool finish_scalar(JsonValue* value, std::size_t end) { return value && finish(*value, end); }
 
     bool open(JsonValue::Kind kind) {
         if (open_.size() == limits_.depth)
-            return refuse(ProblemCode::json_too_deep, at_, limits_.depth);
+            return refuse(ProblemCode::json_too_deep, next_token(), limits_.depth);
         JsonValue* added = add(kind);
         if (!added)
             return false;
@@ -171,9 +172,7 @@ private:
             sink_array_ = added;
             values_outside_sink_ = values_;
         }
-        ++at_;
-        passed(After::bracket);
-        return true;
+        return passed(After::bracket, offset_reached());
     }
 
     bool close() {
@@ -181,18 +180,19 @@ private:
         open_.pop_back();
         if (&closed == sink_array_)
             sink_array_ = nullptr;
-        return finish(closed, 0);
+        return finish(closed, offset_reached());
     }
 
     /// Makes a value in its place: what it is part of stays where it is as long as it is open.
     JsonValue* add(JsonValue::Kind kind) {
+        const std::size_t begin = next_token();
         if (++values_ > limits_.values) {
-            refuse(ProblemCode::json_too_many_values, at_, limits_.values);
+            refuse(ProblemCode::json_too_many_values, begin, limits_.values);
             return nullptr;
         }
         JsonValue& value = place();
         value.kind = kind;
-        value.begin = at_;
+        value.begin = begin;
         return &value;
     }
 
@@ -210,17 +210,14 @@ private:
         return member.value;
     }
 
-    /// The value ends that many bytes further on.
-    bool finish(JsonValue& value, std::size_t length) {
-        at_ += length;
-        value.end = at_;
+    bool finish(JsonValue& value, std::size_t end) {
+        value.end = end;
         if (&value == &element_) {
             usual_members_ = std::min(element_.members.size(), most_usual_members);
             sink_->take(std::move(element_), root_);
             values_ = values_outside_sink_;
         }
-        passed(After::value);
-        return true;
+        return passed(After::value, end);
     }
 
     JsonStop stop() const {
@@ -236,13 +233,12 @@ private:
     const JsonLimits& limits_;
     const ElementSink* sink_;
 
-    std::size_t at_;
+    const char* reached_;
     After last_ = After::nothing;
     std::size_t last_end_;
 
     JsonValue root_;
     std::vector<JsonValue*> open_;
-    std::string unescaped_;
     std::string name_; ///< of the member whose value comes next
     std::size_t name_begin_ = 0;
     std::size_t values_ = 0;
@@ -283,7 +279,7 @@ std::string_view JsonValue::kind_name() const {
 }
 
 Result<JsonValue> read_json(std::string_view utf8, const JsonLimits& limits, const ElementSink* sink) {
-    // It stands nowhere in JSON and cannot be seen, so it is named before anything else.
+    // The parser takes a NUL for the end of the text; what follows it would be lost without a word.
     const std::size_t nul = utf8.find('\0');
     if (nul != std::string_view::npos) {
         return Problem{.code = ProblemCode::json_character_unexpected,

@@ -10,12 +10,14 @@ import type { Posed } from "./questions";
 import type { FileHandle } from "./list-saving";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
-import type { ListRowsAnswer } from "./wire-lists";
+import type { ListRowsAnswer, ListUnit, SaveAnswer } from "./wire-lists";
 
 export interface ListSource {
   name: string;
   sample: boolean;
   encoding?: "windows-1252";
+  /** What its lengths count in, said by the reader where the table says nothing of it. */
+  tableUnits?: ListUnit;
   /** It was open when the page was left, and stands beside others of its name as it did then. */
   kept?: true;
   /** The file itself, where the browser lets the page write into it later. */
@@ -34,8 +36,8 @@ export interface ListOpeningHooks {
 export interface ListOpening {
   /** A file that is still being opened is let go. */
   open: (source: ListSource) => Promise<void>;
-  /** The file that was refused last, read in that encoding. */
-  openAs: (encoding: "windows-1252") => Promise<void>;
+  /** The file that was refused last, with what it does not say of itself. */
+  openAs: (said: Pick<ListSource, "encoding" | "tableUnits">) => Promise<void>;
   stop: () => void;
 }
 
@@ -70,7 +72,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     const { bytes, list, judged, posed } = arrived;
     store.change(listOpened(list, source.sample));
     store.change(rackQuestion.receive(judged, posed));
-    hooks.opened(source, bytes, list);
+    hooks.opened(source.tableUnits === undefined ? source : withoutEncoding(source), bytes, list);
   }
 
   async function arriving(
@@ -92,12 +94,17 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
 
   async function readAndJudged(
     engine: Engine,
-    { encoding, sample }: ListSource,
+    { encoding, tableUnits, sample }: ListSource,
     bytes: Uint8Array,
     onProgress: OnProgress,
   ): Promise<Arrived | Refusal> {
     const list = await engine.ask(
-      { do: "load", rows: { from: 0, count: 48 }, ...(encoding && { encoding }) },
+      {
+        do: "load",
+        rows: { from: 0, count: 48 },
+        ...(encoding && { encoding }),
+        ...(tableUnits && { table_units: tableUnits }),
+      },
       bytes,
       onProgress,
     );
@@ -106,13 +113,14 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     // As it will be asked once the list is in use: the engine keeps its answer.
     const posed = rackQuestion.pose(listOpened(list as ListRowsAnswer, sample)(store.read()));
     const judged = await engine.ask(posed.request);
-    return { bytes, list: list as ListRowsAnswer, judged, posed };
+    const kept = tableUnits === undefined ? bytes : await savedBytes(engine);
+    return { bytes: kept, list: list as ListRowsAnswer, judged, posed };
   }
 
   return {
     open,
-    openAs: async (encoding) => {
-      if (last !== null) await open({ ...last, encoding });
+    openAs: async (said) => {
+      if (last !== null) await open({ ...last, ...said });
     },
     stop() {
       underWay?.abort();
@@ -120,6 +128,18 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
       store.change(openingStopped());
     },
   };
+}
+
+/** The table with what was said of it, which the file itself still lacks. */
+async function savedBytes(engine: Engine): Promise<Uint8Array> {
+  const saved = (await engine.ask({ do: "save", form: "csv" })) as SaveAnswer;
+  return new TextEncoder().encode(saved.text);
+}
+
+function withoutEncoding(source: ListSource): ListSource {
+  const plain = { ...source };
+  delete plain.encoding;
+  return plain;
 }
 
 /** Shows how far the reading is, once it takes a moment. */

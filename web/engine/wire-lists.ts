@@ -10,7 +10,11 @@ export type Cells = Record<string, string | null>;
 export interface LoadRequest extends Partial<ListWindow> {
   do: "load";
   encoding?: "windows-1252";
+  /** What bare lengths of a table count in where it says nothing of it. */
+  table_units?: ListUnit;
 }
+
+export type ListUnit = "cm" | "mm" | "in";
 
 export type ListShow = "all" | "bikes" | "set_aside" | "slips";
 

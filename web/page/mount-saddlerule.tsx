@@ -69,7 +69,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
       figures: createFigures(locale, state.unit, texts.units),
       change: store.change,
       openList: (source) => void opening.open(source),
-      openListAs: (encoding) => void opening.openAs(encoding),
+      openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
       work,
       keeper,

@@ -16,7 +16,7 @@ export interface PageTools {
   figures: Figures;
   change: (by: Change<PageState>) => void;
   openList: (source: ListSource) => void;
-  openListAs: (encoding: "windows-1252") => void;
+  openListAs: (said: Pick<ListSource, "encoding" | "tableUnits">) => void;
   /** Work on the lists that are open. */
   work: ListWork;
   /** The file that is being opened is let go. */

@@ -89,6 +89,8 @@ function Entries({ state }: { state: PageState }) {
   );
 }
 
+const listUnits = ["cm", "mm", "in"] as const;
+
 function Refused({ list }: { list: ListState }) {
   const { texts, figures, openListAs } = usePage();
   const { refusal, loaded } = list;
@@ -103,9 +105,26 @@ function Refused({ list }: { list: ListState }) {
         <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
       <p>{worded(texts, figures, refusal.problem)}</p>
+      {refusal.problem.code === "table_without_units" && (
+        <>
+          <p>{texts.desk.whichUnit}</p>
+          <div class="pair">
+            {listUnits.map((unit) => (
+              <button
+                key={unit}
+                type="button"
+                class="button"
+                onClick={() => openListAs({ tableUnits: unit })}
+              >
+                {texts.units[unit]}
+              </button>
+            ))}
+          </div>
+        </>
+      )}
       {refusal.problem.code === "file_not_utf8" && (
         <>
-          <button type="button" class="button" onClick={() => openListAs("windows-1252")}>
+          <button type="button" class="button" onClick={() => openListAs({ encoding: "windows-1252" })}>
             {texts.desk.asWindows}
           </button>
           <p class="soft">{texts.desk.asWindowsWhy}</p>

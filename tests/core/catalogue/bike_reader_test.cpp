@@ -184,7 +184,7 @@ TEST_CASE("an entry that cannot be used says what, where and why", "[catalogue]"
         {R"("seat_tube_angle_deg":91)", bike_figure_out_of_range,
          "seat_tube_angle_deg: 91 degrees is out of range"},
         {R"("price":-1)", bike_figure_out_of_range, "price: -1 is out of range"},
-        {R"("price":"120 EUR")", bike_field_wrong_type, "price: this is a text"},
+        {R"("price":"120 EUR")", bike_figure_unreadable, "price: \"120 EUR\" is not a figure"},
         {R"("kind":"trike")", bike_value_unknown, "kind: \"trike\" is not known here"},
         {R"("kind":1)", bike_field_wrong_type, "kind: this is a number"},
         {R"("wheel":"17")", bike_value_unknown, "wheel: \"17\" is not known here"},

@@ -142,6 +142,20 @@ TEST_CASE("where nothing names a unit, the file says so once", "[catalogue]") {
     CHECK(expected(problem).find("# units: cm") != std::string::npos);
 }
 
+TEST_CASE("a unit given from outside stands in for the one that the table lacks, and for no other", "[catalogue]") {
+    const auto read_in_inches = [](std::string_view text) {
+        auto list = read_table_catalogue(text, nullptr, {}, LengthUnit::inch);
+        REQUIRE(list.ok());
+        return std::move(list).value();
+    };
+    const auto without = read_in_inches("# title: Shed\nname,saddle lowest\nA,19.5\n");
+    CHECK(without.facts.units == LengthUnit::inch);
+    CHECK(without.catalogue.bikes[0].saddle_lowest->in_millimetres() == Approx(495.3).margin(0.001));
+    CHECK(without.header.back() == UnknownField{.name = "units", .json = "\"in\""});
+    CHECK(read_in_inches("name,saddle lowest\nA,19.5\n").header.size() == 1);
+    CHECK(read_in_inches("# units: cm\nname,saddle lowest\nA,49.5\n").facts.units == LengthUnit::centimetre);
+}
+
 TEST_CASE("the currency is named above, in the header, or by the first price", "[catalogue]") {
     CHECK(read_well("name,saddle lowest [cm],price [GBP]\nA,49,10\n").facts.currency->code() == "GBP");
     const auto symbols = read_well("name,saddle lowest [cm],price\nA,49,\nB,50,\"\xE2\x82\xAC 12,50\"\n");
