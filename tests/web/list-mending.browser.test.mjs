@@ -202,3 +202,19 @@ test("what a list says of itself is typed, checked and taken back", async () => 
   assert.deepEqual(faults, []);
   await close();
 });
+
+test("a table that names no unit is read by the one that is tapped, and says so from then on", async () => {
+  const bare = folder.file("bare.csv", "id,saddle lowest,saddle highest\nL1,19.5,25\nL2,17,21\n");
+  const { page, faults, close } = await openDesk(browser, screens.phone, []);
+  await openList(page, bare);
+  await page.getByText("What do its lengths count in?").waitFor();
+  assert.doesNotMatch(await shownText(page), /As it stands in the file/);
+  await press(page, "in");
+  await page.getByText("What do its lengths count in?").waitFor({ state: "detached" });
+  await entry(page, "L1").waitFor();
+  await press(page, "Title, date, units");
+  const unit = choice(page, "Bare figures are in").locator("option:checked");
+  await eventually(async () => assert.equal(await unit.textContent(), "inches"));
+  assert.deepEqual(faults, []);
+  await close();
+});

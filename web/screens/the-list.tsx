@@ -95,6 +95,7 @@ function Refused({ list }: { list: ListState }) {
   const { texts, figures, openListAs } = usePage();
   const { refusal, loaded } = list;
   if (refusal === null) return null;
+  const unitUnknown = refusal.problem.code === "table_without_units";
   const stillOpen =
     loaded === null
       ? texts.list.keptNone
@@ -105,10 +106,10 @@ function Refused({ list }: { list: ListState }) {
         <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
       <p>{worded(texts, figures, refusal.problem)}</p>
-      {refusal.problem.code === "table_without_units" && (
+      {unitUnknown && (
         <>
           <p>{texts.desk.whichUnit}</p>
-          <div class="pair">
+          <div class="buttons">
             {listUnits.map((unit) => (
               <button
                 key={unit}
@@ -131,7 +132,8 @@ function Refused({ list }: { list: ListState }) {
         </>
       )}
       <p>{stillOpen}</p>
-      <SetAsideEntries entries={refusal.setAside} />
+      {/* All of them for want of the unit: once it is said, nothing is wrong with them. */}
+      {!unitUnknown && <SetAsideEntries entries={refusal.setAside} />}
     </section>
   );
 }

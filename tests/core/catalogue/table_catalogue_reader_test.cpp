@@ -142,7 +142,8 @@ TEST_CASE("where nothing names a unit, the file says so once", "[catalogue]") {
     CHECK(expected(problem).find("# units: cm") != std::string::npos);
 }
 
-TEST_CASE("a unit given from outside stands in for the one that the table lacks, and for no other", "[catalogue]") {
+TEST_CASE("a unit given from outside stands in for the one that the table lacks, and for no other",
+          "[catalogue]") {
     const auto read_in_inches = [](std::string_view text) {
         auto list = read_table_catalogue(text, nullptr, {}, LengthUnit::inch);
         REQUIRE(list.ok());
