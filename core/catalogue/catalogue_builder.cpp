@@ -44,13 +44,13 @@ void CatalogueBuilder::start_again() {
     count_ = 0;
 }
 
-Result<KeptList> CatalogueBuilder::finish(std::vector<SetAside>* refused) {
+Result<KeptList> CatalogueBuilder::finish(std::vector<SetAside>* refused, bool to_mend) {
     settle_ids(list_);
     list_.header_notes = list_.catalogue.notes.size();
     note_remarks(list_);
     list_.catalogue.bikes.shrink_to_fit(); // the room it grew in is as large as half a file
     std::vector<SetAside>& set_aside = list_.catalogue.set_aside;
-    if (!list_.catalogue.bikes.empty() || set_aside.empty())
+    if (to_mend || !list_.catalogue.bikes.empty() || set_aside.empty())
         return std::move(list_);
     const Problem& first = set_aside.front().problem;
     Problem cause = first;

@@ -38,9 +38,9 @@ public:
     void start_again();
 
     /// The list, with ids for all its bikes and notes on what came up. Call take_header before. A list of
-    /// which nothing can be used is refused, and what was set aside in it goes to `refused`, where that is
+    /// which nothing can be used is refused unless it is to be mended, and what was set aside in it goes to `refused`, where that is
     /// given.
-    Result<KeptList> finish(std::vector<SetAside>* refused);
+    Result<KeptList> finish(std::vector<SetAside>* refused, bool to_mend);
 
 private:
     KeptList list_;

@@ -40,13 +40,13 @@ Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::v
         return text.problem();
     switch (form_of(*text)) {
     case Form::table:
-        return read_table_catalogue(*text, refused, options.progress, options.table_units);
+        return read_table_catalogue(*text, refused, options);
     case Form::markup:
         return refusal(ProblemCode::file_is_other, {{"found", "a web page or other markup"}});
     case Form::json:
         break;
     }
-    auto list = read_json_catalogue(*text, refused, options.progress);
+    auto list = read_json_catalogue(*text, refused, options);
     if (list)
         list.value().texts.push_back(converted->empty() ? std::move(bytes) : std::move(converted));
     return list;

@@ -3,23 +3,14 @@
 #pragma once
 
 #include "core/catalogue/kept_list.h"
-#include "core/catalogue/reading_progress.h"
+#include "core/catalogue/reading_options.h"
 #include "core/outcomes/result.h"
-#include "core/text/utf8_text.h"
 
 #include <memory>
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace saddlerule {
-
-struct ReadingOptions {
-    TextEncoding encoding = TextEncoding::told_by_file;
-    /// What bare lengths of a table count in where it says nothing of it. The list says so from then on.
-    std::optional<LengthUnit> table_units = std::nullopt;
-    ReadingProgress progress; ///< empty where nobody wants to know
-};
 
 /// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. The list
 /// shares the bytes as long as it lasts, where they are its text. What was set aside in a file that is refused

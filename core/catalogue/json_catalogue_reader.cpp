@@ -17,8 +17,9 @@ using Kind = JsonValue::Kind;
 
 class JsonCatalogueReader {
 public:
-    JsonCatalogueReader(std::string_view text, const ReadingProgress& progress)
-        : text_(text), progress_(progress, text.size()), builder_(std::make_unique<JsonPlaces>(text)) {}
+    JsonCatalogueReader(std::string_view text, const ReadingOptions& options)
+        : text_(text), to_mend_(options.to_mend), progress_(options.progress, text.size()),
+          builder_(std::make_unique<JsonPlaces>(text)) {}
 
     Result<KeptList> read(std::vector<SetAside>* refused) {
         // Told before reading: what stands in a bare list is nothing to build a tree of.
@@ -41,7 +42,7 @@ public:
             file = read_file(facts);
         }
         take_header(*file, text_, builder_.list());
-        return builder_.finish(refused);
+        return builder_.finish(refused, to_mend_);
     }
 
 private:
@@ -82,12 +83,13 @@ private:
                             {"found", std::string(bikes->value.kind_name())},
                             {"kind", "a list of bikes in square brackets"}});
         }
-        if (builder_.count() == 0)
+        if (builder_.count() == 0 && !to_mend_)
             return problem(ProblemCode::file_bikes_empty, bikes->value.begin, "bikes");
         return builder_.too_many();
     }
 
     std::string_view text_;
+    bool to_mend_;
     ProgressTeller progress_;
     CatalogueBuilder builder_;
     std::optional<ReadingFacts> facts_used_; ///< to read the bikes by
@@ -96,8 +98,8 @@ private:
 } // namespace
 
 Result<KeptList> read_json_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
-                                     const ReadingProgress& progress) {
-    return JsonCatalogueReader(utf8, progress).read(refused);
+                                     const ReadingOptions& options) {
+    return JsonCatalogueReader(utf8, options).read(refused);
 }
 
 } // namespace saddlerule

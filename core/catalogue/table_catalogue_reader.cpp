@@ -194,14 +194,14 @@ void add_units(std::string& header, LengthUnit units) {
 } // namespace
 
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
-                                      const ReadingProgress& progress, std::optional<LengthUnit> units) {
+                                      const ReadingOptions& options) {
     auto read = read_table_head(utf8);
     if (!read)
         return std::move(read).problem();
     TableHead& head = read.value();
     auto header = read_json(head.json, JsonLimits());
-    if (units && header.ok() && header->find("units") == nullptr) {
-        add_units(head.json, *units);
+    if (options.table_units && header.ok() && header->find("units") == nullptr) {
+        add_units(head.json, *options.table_units);
         header = read_json(head.json, JsonLimits());
     }
     if (!header)
@@ -227,7 +227,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     const std::size_t lines = lines_in(utf8.substr(rows.end()));
     builder.list().entries.reserve(std::min(lines, most_bikes));
     builder.list().catalogue.bikes.reserve(std::min(lines, most_bikes));
-    ProgressTeller teller(progress, utf8.size());
+    ProgressTeller teller(options.progress, utf8.size());
     while (rows.next()) {
         const JsonValue& entry = writer.write(rows.cells());
         builder.take(entry, texts.add(writer.json()), rows.row());
@@ -240,7 +240,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
                        .position = TextPositions(utf8).at(*quote),
                        .cell = CellPlace{.row = rows.row(), .column_name = {}}};
     }
-    if (builder.count() == 0) {
+    if (builder.count() == 0 && !options.to_mend) {
         return Problem{.code = ProblemCode::file_bikes_empty,
                        .figures = {},
                        .where = "bikes",
@@ -253,7 +253,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     builder.list().texts = texts.take();
 
     std::vector<SetAside> set_aside;
-    auto list = builder.finish(&set_aside);
+    auto list = builder.finish(&set_aside, options.to_mend);
     if (!list && !facts.units && is_about_units(set_aside)) {
         Problem problem{.code = ProblemCode::table_without_units, .figures = {}, .where = {}, .position = {}};
         problem.cell = set_aside.front().problem.cell;

@@ -2,10 +2,9 @@
 #pragma once
 
 #include "core/catalogue/kept_list.h"
-#include "core/catalogue/reading_progress.h"
+#include "core/catalogue/reading_options.h"
 #include "core/outcomes/result.h"
 
-#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -16,12 +15,11 @@ namespace saddlerule {
 /// names. Each row is kept as the JSON entry that says the same.
 ///
 /// Where nothing names the units, those of the header's lengths are the list's if all of them agree, and else
-/// `units`; where nothing names the currency, that of the first price is. What was set aside in a table that is refused goes
+/// the unit that the options name; where nothing names the currency, that of the first price is. What was set aside in a table that is refused goes
 /// to `refused`, where that is given.
 ///
 /// Problems: the codes table_* and file_*, with row and column name.
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr,
-                                      const ReadingProgress& progress = {},
-                                      std::optional<LengthUnit> units = std::nullopt);
+                                      const ReadingOptions& options = {});
 
 } // namespace saddlerule

@@ -31,6 +31,7 @@ ReadingOptions reading_options(RequestFields& fields, const GivenFile& file) {
     return {.encoding =
                 fields.optional_choice("encoding", encoding_names).value_or(TextEncoding::told_by_file),
             .table_units = fields.optional_choice("table_units", list_units),
+            .to_mend = fields.optional_flag("to_mend").value_or(false),
             .progress = file.progress};
 }
 

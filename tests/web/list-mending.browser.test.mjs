@@ -218,3 +218,18 @@ test("a table that names no unit is read by the one that is tapped, and says so 
   assert.deepEqual(faults, []);
   await close();
 });
+
+test("a list of which nothing can be used is opened to be mended", async () => {
+  const swapped = folder.file(
+    "swapped.csv",
+    "# units: cm\nid,saddle lowest,saddle highest\nL1,63,49.5\nL2,55,44\n",
+  );
+  const { page, faults, close } = await openDesk(browser, screens.phone, []);
+  await openList(page, swapped);
+  await press(page, "Open it to mend it");
+  await page.getByRole("button", { name: "Repair all 2" }).click();
+  await page.getByText("2 bikes").first().waitFor();
+  await page.getByRole("button", { name: "See the bikes" }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});

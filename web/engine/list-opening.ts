@@ -18,6 +18,8 @@ export interface ListSource {
   encoding?: "windows-1252";
   /** What its lengths count in, said by the reader where the table says nothing of it. */
   tableUnits?: ListUnit;
+  /** Opened even where none of its bikes can be used. */
+  toMend?: true;
   /** It was open when the page was left, and stands beside others of its name as it did then. */
   kept?: true;
   /** The file itself, where the browser lets the page write into it later. */
@@ -25,6 +27,9 @@ export interface ListSource {
   /** Rejects where the device does not give the file. */
   bytes: () => Promise<Uint8Array | Refusal>;
 }
+
+/** What a file does not say of itself, or how it is to be taken. */
+export type SaidOfFile = Pick<ListSource, "encoding" | "tableUnits" | "toMend">;
 
 /** What else is to happen as a list comes into use. */
 export interface ListOpeningHooks {
@@ -37,7 +42,7 @@ export interface ListOpening {
   /** A file that is still being opened is let go. */
   open: (source: ListSource) => Promise<void>;
   /** The file that was refused last, with what it does not say of itself. */
-  openAs: (said: Pick<ListSource, "encoding" | "tableUnits">) => Promise<void>;
+  openAs: (said: SaidOfFile) => Promise<void>;
   stop: () => void;
 }
 
@@ -94,7 +99,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
 
   async function readAndJudged(
     engine: Engine,
-    { encoding, tableUnits, sample }: ListSource,
+    { encoding, tableUnits, toMend, kept, sample }: ListSource,
     bytes: Uint8Array,
     onProgress: OnProgress,
   ): Promise<Arrived | Refusal> {
@@ -104,6 +109,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
         rows: { from: 0, count: 48 },
         ...(encoding && { encoding }),
         ...(tableUnits && { table_units: tableUnits }),
+        ...((toMend ?? kept) && { to_mend: true }),
       },
       bytes,
       onProgress,
@@ -113,8 +119,8 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     // As it will be asked once the list is in use: the engine keeps its answer.
     const posed = rackQuestion.pose(listOpened(list as ListRowsAnswer, sample)(store.read()));
     const judged = await engine.ask(posed.request);
-    const kept = tableUnits === undefined ? bytes : await savedBytes(engine);
-    return { bytes: kept, list: list as ListRowsAnswer, judged, posed };
+    const lasting = tableUnits === undefined ? bytes : await savedBytes(engine);
+    return { bytes: lasting, list: list as ListRowsAnswer, judged, posed };
   }
 
   return {

@@ -43,7 +43,7 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
   async function load(key: number): Promise<void> {
     const file = files.get(key);
     if (file === undefined) return;
-    const request = { do: "load", ...encodingOf(file), rows: firstEntries } as const;
+    const request = { do: "load", ...encodingOf(file), to_mend: true, rows: firstEntries } as const;
     const answer = await asked<ListRowsAnswer>(request, file.bytes);
     if (answer === null) return;
     change(listOpened(answer, desk().open.find((list) => list.key === key)?.sample ?? false));

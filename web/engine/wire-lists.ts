@@ -12,6 +12,8 @@ export interface LoadRequest extends Partial<ListWindow> {
   encoding?: "windows-1252";
   /** What bare lengths of a table count in where it says nothing of it. */
   table_units?: ListUnit;
+  /** A list of which nothing can be used is opened all the same. */
+  to_mend?: boolean;
 }
 
 export type ListUnit = "cm" | "mm" | "in";

@@ -2,7 +2,7 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { ListWork } from "../engine/list-desk-work";
-import type { ListSource } from "../engine/list-opening";
+import type { ListSource, SaidOfFile } from "../engine/list-opening";
 import type { Figures } from "../figures/format-figures";
 import type { FamilyKeeper } from "../keeping/family-keeper";
 import type { PageState } from "../state/page-state";
@@ -16,7 +16,7 @@ export interface PageTools {
   figures: Figures;
   change: (by: Change<PageState>) => void;
   openList: (source: ListSource) => void;
-  openListAs: (said: Pick<ListSource, "encoding" | "tableUnits">) => void;
+  openListAs: (said: SaidOfFile) => void;
   /** Work on the lists that are open. */
   work: ListWork;
   /** The file that is being opened is let go. */

@@ -123,6 +123,11 @@ function Refused({ list }: { list: ListState }) {
           </div>
         </>
       )}
+      {["file_no_usable_bike", "file_bikes_empty"].includes(refusal.problem.code) && (
+        <button type="button" class="button" onClick={() => openListAs({ toMend: true })}>
+          {texts.desk.openToMend}
+        </button>
+      )}
       {refusal.problem.code === "file_not_utf8" && (
         <>
           <button type="button" class="button" onClick={() => openListAs({ encoding: "windows-1252" })}>

@@ -720,6 +720,7 @@ export const german: Translation = {
     noEntries: "Noch kein Rad in dieser Liste. Miss das erste.",
     setAside: "beiseite",
     mend: "Beheben",
+    openToMend: "Öffnen und beheben",
     whichUnit: "Worin zählen die Längen?",
     asWindows: "Als Windows-1252 lesen",
     asWindowsWhy: "Viele ältere Tabellen werden so gesichert. Sieh dir nach dem Öffnen die Namen an.",

@@ -723,6 +723,7 @@ export const english = {
     noEntries: "No bike in this list yet. Measure the first one.",
     setAside: "set aside",
     mend: "Mend it",
+    openToMend: "Open it to mend it",
     whichUnit: "What do its lengths count in?",
     asWindows: "Read it as Windows-1252",
     asWindowsWhy: "Many older spreadsheets save in this form. Look at the names once it is open.",

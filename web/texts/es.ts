@@ -712,6 +712,7 @@ export const spanish: Translation = {
     noEntries: "Aún no hay bicis en esta lista. Mide la primera.",
     setAside: "apartada",
     mend: "Arreglar",
+    openToMend: "Abrir para arreglarla",
     whichUnit: "¿En qué unidad están las medidas?",
     asWindows: "Leer como Windows-1252",
     asWindowsWhy: "Muchas hojas de cálculo viejas guardan así. Mira los nombres al abrirla.",

@@ -718,6 +718,7 @@ export const french: Translation = {
     noEntries: "Pas encore de vélo dans cette liste. Mesurez le premier.",
     setAside: "de côté",
     mend: "Corriger",
+    openToMend: "Ouvrir pour corriger",
     whichUnit: "En quelle unité sont les longueurs ?",
     asWindows: "Lire comme Windows-1252",
     asWindowsWhy: "Beaucoup d’anciens tableurs enregistrent ainsi. Regardez les noms une fois ouvert.",

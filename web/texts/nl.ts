@@ -718,6 +718,7 @@ export const dutch: Translation = {
     noEntries: "Nog geen fiets in deze lijst. Meet de eerste.",
     setAside: "apart",
     mend: "Herstellen",
+    openToMend: "Openen om te herstellen",
     whichUnit: "Waarin zijn de lengtes gemeten?",
     asWindows: "Lees als Windows-1252",
     asWindowsWhy: "Veel oudere spreadsheets bewaren zo. Bekijk de namen als hij open is.",

@@ -53,6 +53,16 @@ using Ids = std::vector<std::string>;
 
 } // namespace
 
+TEST_CASE("a list of which nothing can be used, or that has no bike, is opened to be mended", "[catalogue]") {
+    const auto text = GENERATE(values<std::string>({R"({"bikes":[{"id":"A"}]})", R"({"bikes":[]})"}));
+    CAPTURE(text);
+    CHECK_FALSE(read_json_catalogue(text).ok());
+    const auto list = read_json_catalogue(text, nullptr, {.to_mend = true});
+    REQUIRE(list.ok());
+    CHECK(list->catalogue.bikes.empty());
+    CHECK(list->entries.size() == list->catalogue.set_aside.size());
+}
+
 TEST_CASE("a list arrives with what it says of itself", "[catalogue]") {
     const Catalogue list = list_of(R"({"format":"saddlerule-catalogue","version":1,"title":"Loan shed",
         "measured_on":"2026-10-03","units":"in","currency":"GBP","bikes":[{"id":"A","saddle_lowest":19.5,"price":90}]})");

@@ -145,7 +145,7 @@ TEST_CASE("where nothing names a unit, the file says so once", "[catalogue]") {
 TEST_CASE("a unit given from outside stands in for the one that the table lacks, and for no other",
           "[catalogue]") {
     const auto read_in_inches = [](std::string_view text) {
-        auto list = read_table_catalogue(text, nullptr, {}, LengthUnit::inch);
+        auto list = read_table_catalogue(text, nullptr, {.table_units = LengthUnit::inch});
         REQUIRE(list.ok());
         return std::move(list).value();
     };
@@ -310,7 +310,7 @@ TEST_CASE("reading a table tells how far it is", "[catalogue]") {
         CHECK(total == text.size());
         told.push_back(done);
     };
-    REQUIRE(read_table_catalogue(text, nullptr, progress).ok());
+    REQUIRE(read_table_catalogue(text, nullptr, {.progress = progress}).ok());
     CHECK(told.size() >= 5);
     CHECK(std::is_sorted(told.begin(), told.end()));
     CHECK(told.back() <= text.size());
