@@ -26,8 +26,8 @@ bool brakes_suit(const std::vector<Brake>& brakes, BrakeWish wish) {
 
 std::string_view name_of(Unwanted reason) {
     constexpr std::array<std::string_view, unwanted_count> names{
-        "price_over",     "price_unknown", "mass_over",     "mass_unknown", "brakes",
-        "brakes_unknown", "kind",          "not_available", "wheel",        "colour"};
+        "price_over", "price_unknown", "mass_over", "mass_unknown", "brakes", "brakes_unknown",
+        "kind",       "not_available", "wheel",     "colour",       "gears",  "gears_unknown"};
     return names[static_cast<std::size_t>(reason)];
 }
 
@@ -63,6 +63,11 @@ std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
     const auto wanted_colour = [&](const std::string& colour) { return same_word(colour, *wants.colour); };
     if (wants.colour && std::none_of(bike.colours.begin(), bike.colours.end(), wanted_colour))
         reasons.push_back(Unwanted::colour);
+
+    if (wants.gears != GearsWish::any && !bike.gears)
+        reasons.push_back(Unwanted::gears_unknown);
+    else if (wants.gears != GearsWish::any && (*bike.gears > 1) != (wants.gears == GearsWish::several))
+        reasons.push_back(Unwanted::gears);
     return reasons;
 }
 

@@ -15,6 +15,7 @@ namespace saddlerule {
 
 enum class BrakeWish { any, two_hand, coaster };
 enum class KindWish { any, pedal, balance };
+enum class GearsWish { any, single, several };
 
 enum class Order {
     lasts,   ///< longest use first
@@ -28,6 +29,7 @@ struct Wants {
     std::optional<Mass> max_mass;
     BrakeWish brakes = BrakeWish::any;
     KindWish kind = KindWish::any;
+    GearsWish gears = GearsWish::any;
     bool available_only = false;
     std::optional<double> wheel_nominal_inches;
     std::optional<std::string> colour; ///< compared without regard to case (ASCII letters)
@@ -48,9 +50,11 @@ enum class Unwanted {
     not_available,
     wheel,
     colour,
+    gears,
+    gears_unknown,
 };
 
-constexpr std::size_t unwanted_count = 10;
+constexpr std::size_t unwanted_count = 12;
 
 /// The name on the wire.
 std::string_view name_of(Unwanted reason);

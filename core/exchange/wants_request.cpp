@@ -15,6 +15,12 @@ constexpr WireName<KindWish> kind_wishes[] = {
     {"balance", KindWish::balance},
 };
 
+constexpr WireName<GearsWish> gears_wishes[] = {
+    {"any", GearsWish::any},
+    {"single", GearsWish::single},
+    {"several", GearsWish::several},
+};
+
 constexpr WireName<Order> order_names[] = {
     {"lasts", Order::lasts},
     {"cost", Order::cost},
@@ -37,6 +43,7 @@ Result<Wants> wants_from_request(const JsonValue& value, const std::string& path
         wants.max_mass = Mass::kilograms(*mass);
     wants.brakes = fields.optional_choice("brakes", brake_wishes).value_or(BrakeWish::any);
     wants.kind = fields.optional_choice("kind", kind_wishes).value_or(KindWish::any);
+    wants.gears = fields.optional_choice("gears", gears_wishes).value_or(GearsWish::any);
     wants.available_only = fields.optional_flag("available_only").value_or(false);
     wants.wheel_nominal_inches = fields.optional_number("wheel", possible_wheel);
     wants.colour = fields.optional_text("colour");

@@ -24,6 +24,7 @@ export interface RiderRequest {
 }
 
 export type Confidence = "wary" | "usual" | "bold";
+export type GearsWish = "any" | "single" | "several";
 export type BrakeWish = "any" | "two_hand" | "coaster";
 export type Order = "lasts" | "cost" | "light" | "closest";
 
@@ -31,6 +32,7 @@ export interface WantsRequest {
   max_price?: number;
   max_mass_kg?: number;
   brakes?: BrakeWish;
+  gears?: GearsWish;
   available_only?: boolean;
   wheel?: number;
   colour?: string;

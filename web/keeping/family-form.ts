@@ -67,6 +67,7 @@ const wants = shape<WaitingRider["wants"]>({
   maxPrice: text(),
   maxMassKg: text(),
   brakes: oneOf("any", "two_hand", "coaster"),
+  gears: oneOf("any", "single", "several"),
   kind: kind("any"),
   wheel: orNull(number),
   colour: orNull(text()),

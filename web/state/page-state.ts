@@ -13,7 +13,14 @@ import type {
 } from "../engine/wire-answers";
 import type { Language } from "../texts/languages";
 import type { ListedEntry, ListRowsAnswer } from "../engine/wire-lists";
-import type { BrakeWish, Confidence, Order, RowsRequest, TypedUnit } from "../engine/wire-requests";
+import type {
+  BrakeWish,
+  Confidence,
+  GearsWish,
+  Order,
+  RowsRequest,
+  TypedUnit,
+} from "../engine/wire-requests";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
 import type { Printing } from "./printing";
@@ -68,6 +75,7 @@ export interface WantsEntry {
   maxPrice: string;
   maxMassKg: string;
   brakes: BrakeWish;
+  gears: GearsWish;
   kind: BikeKind | "any";
   wheel: number | null;
   colour: string | null;
@@ -195,6 +203,7 @@ export const noWants: WantsEntry = {
   maxPrice: "",
   maxMassKg: "",
   brakes: "any",
+  gears: "any",
   kind: "any",
   wheel: null,
   colour: null,

@@ -80,6 +80,7 @@ function wantsRequest(wants: WantsEntry): WantsRequest {
     ...given("max_price", plainNumber(wants.maxPrice)),
     ...given("max_mass_kg", plainNumber(wants.maxMassKg)),
     ...given("brakes", wants.brakes === "any" ? null : wants.brakes),
+    ...given("gears", wants.gears === "any" ? null : wants.gears),
     ...given("kind", wants.kind === "any" ? null : wants.kind),
     ...given("wheel", wants.wheel),
     ...given("colour", wants.colour),

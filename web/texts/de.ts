@@ -243,6 +243,12 @@ export const german: Translation = {
       two_hand: "zwei Handbremsen",
       coaster: "Rücktrittbremse",
     },
+    gears: "Gänge",
+    gearsWishes: {
+      any: "beliebig",
+      single: "ohne Schaltung",
+      several: "mit Schaltung",
+    },
     kind: "Art des Rads",
     kinds: {
       any: "alle Arten",
@@ -270,6 +276,8 @@ export const german: Translation = {
       not_available: "{number} nicht frei",
       wheel: "{number} mit anderer Radgröße",
       colour: "{number} in anderer Farbe",
+      gears: "{number} {number#hat eine andere Schaltung|haben eine andere Schaltung}",
+      gears_unknown: "bei {number} ist die Schaltung nicht bekannt",
     },
     showAll: "Alle Räder zeigen",
     notANumber: "Bitte eine einfache Zahl eingeben.",

@@ -241,6 +241,12 @@ export const spanish: Translation = {
       two_hand: "dos frenos de mano",
       coaster: "freno de contrapedal",
     },
+    gears: "Marchas",
+    gearsWishes: {
+      any: "cualquiera",
+      single: "una sola marcha",
+      several: "con marchas",
+    },
     kind: "Tipo de bici",
     kinds: {
       any: "cualquiera",
@@ -268,6 +274,8 @@ export const spanish: Translation = {
       not_available: "{number} no {number#libre|libres}",
       wheel: "{number} con otras ruedas",
       colour: "{number} de otro color",
+      gears: "{number} {number#tiene otras marchas|tienen otras marchas}",
+      gears_unknown: "de {number} no se saben las marchas",
     },
     showAll: "Ver todas las bicis",
     notANumber: "Escribe un número simple.",

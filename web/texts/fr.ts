@@ -242,6 +242,12 @@ export const french: Translation = {
       two_hand: "deux freins à main",
       coaster: "rétropédalage",
     },
+    gears: "Vitesses",
+    gearsWishes: {
+      any: "peu importe",
+      single: "une seule vitesse",
+      several: "avec vitesses",
+    },
     kind: "Type de vélo",
     kinds: {
       any: "tous",
@@ -269,6 +275,8 @@ export const french: Translation = {
       not_available: "{number} non {number#libre|libres}",
       wheel: "{number} avec d’autres roues",
       colour: "{number} d’une autre couleur",
+      gears: "{number} {number#a d’autres vitesses|ont d’autres vitesses}",
+      gears_unknown: "{number} {number#a des vitesses inconnues|ont des vitesses inconnues}",
     },
     showAll: "Montrer tous les vélos",
     notANumber: "Entrez un nombre simple.",

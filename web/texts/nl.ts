@@ -241,6 +241,12 @@ export const dutch: Translation = {
       two_hand: "twee handremmen",
       coaster: "terugtraprem",
     },
+    gears: "Versnellingen",
+    gearsWishes: {
+      any: "maakt niet uit",
+      single: "zonder versnellingen",
+      several: "met versnellingen",
+    },
     kind: "Soort fiets",
     kinds: {
       any: "alle soorten",
@@ -268,6 +274,8 @@ export const dutch: Translation = {
       not_available: "{number} niet vrij",
       wheel: "{number} met andere wielen",
       colour: "{number} in een andere kleur",
+      gears: "{number} {number#heeft andere versnellingen|hebben andere versnellingen}",
+      gears_unknown: "van {number} {number#is|zijn} de versnellingen onbekend",
     },
     showAll: "Toon alle fietsen",
     notANumber: "Typ een gewoon getal.",

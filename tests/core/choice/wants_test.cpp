@@ -38,6 +38,21 @@ TEST_CASE("a limit is kept to the cent, and met exactly it is met", "[wants]") {
     CHECK(reasons_against(plain_bike(), wants) == Reasons{Unwanted::price_over, Unwanted::mass_over});
 }
 
+TEST_CASE("a single speed has one gear or none to choose, and a bike with gears has more", "[wants]") {
+    Wants wants;
+    Bike bike = plain_bike();
+    wants.gears = GearsWish::single;
+    CHECK(reasons_against(bike, wants) == Reasons{Unwanted::gears_unknown});
+    bike.gears = 1;
+    CHECK(reasons_against(bike, wants).empty());
+    bike.gears = 3;
+    CHECK(reasons_against(bike, wants) == Reasons{Unwanted::gears});
+    wants.gears = GearsWish::several;
+    CHECK(reasons_against(bike, wants).empty());
+    bike.gears = 0; // a balance bike
+    CHECK(reasons_against(bike, wants) == Reasons{Unwanted::gears});
+}
+
 TEST_CASE("what is not known does not pass for wanted, and says so", "[wants]") {
     Wants wants;
     wants.max_price = Amount::main_units(500.0);

@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import type { AssessAnswer, BikeKind } from "../../engine/wire-answers";
-import type { BrakeWish, Order } from "../../engine/wire-requests";
+import type { BrakeWish, GearsWish, Order } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
@@ -15,6 +15,7 @@ import { byCode } from "../../texts/texts";
 
 const orders: Order[] = ["lasts", "cost", "light", "closest"];
 const brakeWishes: BrakeWish[] = ["any", "two_hand", "coaster"];
+const gearsWishes: GearsWish[] = ["any", "single", "several"];
 const kinds: (BikeKind | "any")[] = ["any", "pedal", "balance"];
 
 function wheelsOf(list: LoadedList | null): number[] {
@@ -83,6 +84,12 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
             options={brakeWishes.map((value) => ({ value, label: texts.wishes.brakeWishes[value] }))}
             chosen={wants.brakes}
             onChoose={(brakes) => change(wanted({ brakes }))}
+          />
+          <Select
+            label={texts.wishes.gears}
+            options={gearsWishes.map((value) => ({ value, label: texts.wishes.gearsWishes[value] }))}
+            chosen={wants.gears}
+            onChoose={(gears) => change(wanted({ gears }))}
           />
           <Select
             label={texts.wishes.kind}
