@@ -136,7 +136,7 @@ private:
             }
             auto found = not_for_a_row(*entry);
             if (!found && !columns.add_all(*entry))
-                found = "more than " + std::to_string(most_table_columns) + " columns";
+                found = "more columns than a table may have";
             if (found) {
                 leave_out(number, *entry, source,
                           {.code = ProblemCode::table_cannot_hold,
