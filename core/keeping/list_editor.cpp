@@ -137,7 +137,7 @@ std::optional<Problem> ListEditor::fault() const {
         return problem(ProblemCode::file_too_many_bikes, {},
                        {{"count", std::to_string(entries_.size())}, {"limit", std::to_string(most_bikes)}});
     }
-    constexpr std::size_t mib = 1024 * 1024;
+    constexpr double mib = 1024.0 * 1024.0;
     const std::size_t size = least_json_size(entries_, header_);
     if (size > largest_file) {
         return problem(ProblemCode::file_too_large, {},
