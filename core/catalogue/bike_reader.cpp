@@ -89,7 +89,8 @@ private:
             .code = code, .figures = std::move(figures), .where = std::string(where), .position = {}};
         if (context_.places && context_.origin != no_origin) {
             context_.places->place_in_entry(result, context_.origin, offset - entry_.begin,
-                                            where.empty() || !member_ ? where : std::string_view(member_->name));
+                                            where.empty() || !member_ ? where
+                                                                      : std::string_view(member_->name));
         }
         return result;
     }
