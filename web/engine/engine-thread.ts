@@ -1,4 +1,4 @@
-// The engine's own thread: the script of a worker, which build.mjs puts into the page's script as a text.
+// The engine's own thread: the script of a worker, which the build puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
 import { compileEngine } from "./compile-engine";
 import type { Asked, FromThread, ToThread } from "./worker-messages";

@@ -1,4 +1,4 @@
-// What the bundler hands over for files that are no scripts (see build.mjs).
+// What the bundler hands over for files that are no scripts (see building/bundled-parts.mjs).
 
 declare module "*.css" {
   const sheet: string;

@@ -1,0 +1,18 @@
+// Writing what was built, and saying how large it is.
+import { mkdir, rm, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { root } from "./places.mjs";
+
+export async function writeOut(file, content) {
+  await mkdir(path.dirname(file), { recursive: true });
+  await writeFile(file, content);
+  const compressed = gzipSync(content, { level: 9 }).length;
+  console.log(`${path.relative(root, file)}: ${content.length} characters, ${compressed} bytes with gzip -9`);
+}
+
+/** Writes a folder anew: nothing of an older build stays in it. `files`: contents by their path in it. */
+export async function writeOutFolder(folder, files) {
+  await rm(folder, { recursive: true, force: true });
+  for (const [name, content] of Object.entries(files)) await writeOut(path.join(folder, name), content);
+}

@@ -1,0 +1,32 @@
+// Scripts, each bundled into one text.
+import path from "node:path";
+import { analyzeMetafile, build } from "esbuild";
+import { browsers } from "./browsers.mjs";
+import { web } from "./places.mjs";
+
+const form = {
+  bundle: true,
+  minify: true,
+  format: "iife",
+  write: false,
+  target: browsers,
+  charset: "utf8",
+  legalComments: "none",
+};
+
+/**
+ * @param {string} entry a file of web/
+ * @param {{ parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what stands for files that are no scripts
+ *   (see bundled-parts.mjs); `sizes`: says what each file adds
+ */
+export async function scriptText(entry, { parts = [], sizes = false } = {}) {
+  const script = await build({
+    ...form,
+    entryPoints: [path.join(web, entry)],
+    loader: { ".json": "text" },
+    plugins: parts,
+    metafile: true,
+  });
+  if (sizes) console.log(await analyzeMetafile(script.metafile));
+  return script.outputFiles[0].text.trim();
+}

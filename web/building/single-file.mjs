@@ -1,0 +1,59 @@
+// The single file: engine, script and style in one HTML file that opens from a phone's storage with no network. It carries
+// its own Content-Security-Policy.
+import { engineThread, packedEngine, packedTexts, styleAsText } from "./bundled-parts.mjs";
+import { iconText } from "./page-icon.mjs";
+import { hashOf, policyText } from "./policy.mjs";
+import { scriptText } from "./scripts.mjs";
+import { sheetText } from "./style-sheets.mjs";
+
+/** The HTML of the page around the engine in the file `engine`. `sizes`: says what each file adds to the script. */
+export async function singleFile({ engine, sizes }) {
+  const pageStyle = await sheetText("page-file.css");
+  const sealedStyle = await sheetText("saddlerule.css");
+  const script = await scriptText("page/page-entry.ts", {
+    parts: [packedEngine(engine), packedTexts, styleAsText(sealedStyle), engineThread],
+    sizes,
+  });
+  return assembled({ pageStyle, sealedStyle, script, icon: await iconText() });
+}
+
+function assembled({ pageStyle, sealedStyle, script, icon }) {
+  const policy = policyText({
+    "default-src": ["'none'"],
+    "img-src": ["data:"],
+    "script-src": [hashOf(script), "'wasm-unsafe-eval'"],
+    // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
+    "style-src": [hashOf(pageStyle), hashOf(sealedStyle)],
+    // The engine's thread is started from a text inside this script.
+    "worker-src": ["blob:"],
+    "connect-src": ["'none'"],
+    "base-uri": ["'none'"],
+    "form-action": ["'none'"],
+  });
+  // The icon is the sign of its tab; without one, browsers ask the server for it.
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="referrer" content="no-referrer">
+<title>Saddlerule</title>
+<link rel="icon" href="data:image/svg+xml,${encodeURIComponent(icon)}">
+<style>${refuseEndTag(pageStyle, "style")}</style>
+</head>
+<body>
+<main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
+<script>${refuseEndTag(script, "script")}</script>
+</body>
+</html>
+`;
+}
+
+/** What would end an inline element early has no business in it. */
+function refuseEndTag(text, tag) {
+  if (new RegExp(`</${tag}|<!--`, "i").test(text))
+    throw new Error(`the page's ${tag} holds </${tag} or <!--`);
+  return text;
+}
