@@ -2,7 +2,7 @@
 // its own Content-Security-Policy.
 import { engineThread, packedEngine, packedTexts, styleAsText } from "./bundled-parts.mjs";
 import { iconText } from "./page-icon.mjs";
-import { hashOf, policyText } from "./policy.mjs";
+import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
@@ -29,6 +29,7 @@ function assembled({ pageStyle, sealedStyle, script, icon }) {
     "connect-src": ["'none'"],
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
+    ...trustedTypes,
   });
   // The icon is the sign of its tab; without one, browsers ask the server for it.
   return `<!doctype html>

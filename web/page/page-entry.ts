@@ -1,18 +1,24 @@
 // The page file's script: Saddlerule with its engine, in the one element that the file has for it.
 import packedEngine from "packed-engine";
 import packedTexts from "packed-texts";
+import { carriedEngine } from "../engine/carried-engine";
 import type { PackedLanguages } from "../texts/translations";
 import { mountSaddlerule } from "./mount-saddlerule";
 import { unpack } from "./unpack";
 
+let languages: PackedLanguages | null = null;
+
+function allLanguages(): PackedLanguages {
+  return (languages ??= JSON.parse(
+    new TextDecoder().decode(unpack(packedBytes(packedTexts))),
+  ) as PackedLanguages);
+}
+
 const host = document.getElementById("saddlerule");
 if (host !== null) {
   mountSaddlerule(host, {
-    packedEngine: () => Promise.resolve(packedBytes(packedEngine)),
-    packedLanguages: () =>
-      Promise.resolve(
-        JSON.parse(new TextDecoder().decode(unpack(packedBytes(packedTexts)))) as PackedLanguages,
-      ),
+    engine: carriedEngine(() => packedBytes(packedEngine)),
+    packedWords: async (language) => Promise.resolve(allLanguages()[language]),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },

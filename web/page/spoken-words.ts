@@ -1,9 +1,8 @@
 // The words of the page in the language that is wanted, as soon as they are there; until then in English.
-import type { Language } from "../texts/languages";
+import type { Language, OtherLanguage } from "../texts/languages";
 import { localeFor } from "../texts/languages";
 import { textsIn } from "../texts/texts";
 import type { Texts } from "../texts/texts";
-import type { PackedLanguages } from "../texts/translations";
 
 export interface Spoken {
   language: Language;
@@ -14,18 +13,17 @@ export interface Spoken {
 export interface SpokenWords {
   /** In `language` where its words are there, in English else. The same object every time. */
   now: (language: Language) => Spoken;
-  /** Calls `done` once the words of `language` are there, or can never be; at once where they are. */
+  /** Calls `done` once the words of `language` are there, or are not to be had now; at once where they are. */
   fetch: (language: Language, done: () => void) => void;
 }
 
-export function spokenWords(read: () => Promise<PackedLanguages>): SpokenWords {
-  let packed: Promise<PackedLanguages> | null = null;
+/** @param read gives the words of a language as packed-texts.ts has them; what failed is asked for again */
+export function spokenWords(read: (language: OtherLanguage) => Promise<string>): SpokenWords {
   const made: Partial<Record<Language, Spoken>> = {};
 
-  function speak(language: Language, words?: PackedLanguages): Spoken {
+  function speak(language: Language, words = ""): Spoken {
     const locale = localeFor(language, navigator.languages);
-    const packed = words === undefined || language === "en" ? "" : words[language];
-    return (made[language] ??= { language, locale, texts: textsIn(language, locale, packed) });
+    return (made[language] ??= { language, locale, texts: textsIn(language, locale, words) });
   }
 
   return {
@@ -35,8 +33,9 @@ export function spokenWords(read: () => Promise<PackedLanguages>): SpokenWords {
         done();
         return;
       }
-      packed ??= read();
-      packed.then((words) => speak(language, words)).then(done, done);
+      read(language)
+        .then((words) => speak(language, words))
+        .then(done, done);
     },
   };
 }

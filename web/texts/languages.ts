@@ -10,6 +10,9 @@ export const languageNames = {
 
 export type Language = keyof typeof languageNames;
 
+/** All but English, whose words are in the script. */
+export type OtherLanguage = Exclude<Language, "en">;
+
 export const languages = Object.keys(languageNames) as Language[];
 
 const languageOf = (locale: string): string => locale.split("-")[0]?.toLowerCase() ?? "";

@@ -3,12 +3,12 @@ import { german } from "./de";
 import { english } from "./en";
 import { spanish } from "./es";
 import { french } from "./fr";
-import type { Language } from "./languages";
+import type { OtherLanguage } from "./languages";
 import { dutch } from "./nl";
 import { packedLike } from "./packed-texts";
 import type { Translation } from "./packed-texts";
 
-export const translations: Record<Exclude<Language, "en">, Translation> = {
+export const translations: Record<OtherLanguage, Translation> = {
   de: german,
   fr: french,
   es: spanish,
