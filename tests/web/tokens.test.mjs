@@ -29,7 +29,9 @@ function theme(...queries) {
     assert.notEqual(start, -1, `no theme for ${query}`);
     return sheet.slice(start, sheet.indexOf("}", start));
   });
-  const colours = blocks.flatMap((block) => [...block.matchAll(/--([\w-]+): (#[0-9a-f]{6});/g)]);
+  const colours = blocks.flatMap((block) => [
+    ...block.matchAll(/--([\w-]+): (?:var\([\w-]+, )?(#[0-9a-f]{6})/g),
+  ]);
   return Object.fromEntries(colours.map(([, name, colour]) => [name, colour]));
 }
 

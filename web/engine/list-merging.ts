@@ -31,7 +31,7 @@ export function listMerging(
   return {
     compareList: inTurn((key: number, name: string) => compare(name, shelf.fileOf(key))),
     compareFile: inTurn(async (source: ListSource) => {
-      const bytes = await source.bytes().catch(() => unreadable);
+      const bytes = await source.bytes(() => undefined, new AbortController().signal).catch(() => unreadable);
       if (bytes instanceof Uint8Array) await compare(source.name, { bytes });
       else change(deskRefused(bytes.error));
     }),

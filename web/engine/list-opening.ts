@@ -24,8 +24,8 @@ export interface ListSource {
   kept?: true;
   /** The file itself, where the browser lets the page write into it later. */
   handle?: FileHandle;
-  /** Rejects where the device does not give the file. */
-  bytes: () => Promise<Uint8Array | Refusal>;
+  /** Rejects where the device does not give the file. What takes time tells how far it is, and ends when it is stopped. */
+  bytes: (onProgress: OnProgress, stop: AbortSignal) => Promise<Uint8Array | Refusal>;
 }
 
 /** What a file does not say of itself, or how it is to be taken. */
@@ -85,7 +85,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     stop: AbortSignal,
     onProgress: OnProgress,
   ): Promise<Arrived | Refusal> {
-    const bytes = await source.bytes().catch(() => unreadable);
+    const bytes = await source.bytes(onProgress, stop).catch(() => unreadable);
     if (!(bytes instanceof Uint8Array)) return bytes;
     let arrived: Arrived | Refusal = unreadable;
     await door.beside(async (second) => {

@@ -3,7 +3,7 @@ import loanShed from "../../catalogue-samples/loan-shed.json";
 import swapMorning from "../../catalogue-samples/swap-morning.json";
 import type { ListSource } from "./list-opening";
 
-interface Sample extends ListSource {
+export interface Sample extends ListSource {
   label: "loanShed" | "swapMorning";
 }
 

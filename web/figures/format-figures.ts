@@ -53,8 +53,16 @@ export interface UnitSymbols {
 /** What is less would be shown as no eighth of an inch at all. */
 const smallestEighth = 25.4 / 8;
 
-/** Making a form is slow and using it is not: make the figures once, and again when the unit changes. */
-export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {
+/**
+ * Making a form is slow and using it is not: make the figures once, and again when the unit changes.
+ * @param currency of amounts that come without one
+ */
+export function createFigures(
+  locale: string,
+  unit: TypedUnit,
+  symbols: UnitSymbols,
+  currency: string | null = null,
+): Figures {
   const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const dateForm = (parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
     new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" });
@@ -84,7 +92,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     angle: (degrees) => `${whole.format(degrees)}°`,
     share: (ratio) => percent.format(ratio),
     mass: (kg) => plain.format(kg) + noBreak + symbols.kg,
-    money: moneyForm(locale),
+    money: moneyForm(locale, currency),
     day: (isoDate) => day.format(dateOf(isoDate)),
     month: (isoDate) => month.format(dateOf(isoDate)),
     shortMonth: (isoDate) => shortMonth.format(dateOf(isoDate)),
@@ -94,7 +102,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
 }
 
 /** Whole amounts without decimals. What is no currency code stands behind its amount as it is. */
-function moneyForm(locale: string): Figures["money"] {
+function moneyForm(locale: string, usual: string | null): Figures["money"] {
   const forms = new Map<string, Intl.NumberFormat>();
 
   function formFor(currency: string | null, decimals: number): Intl.NumberFormat {
@@ -108,7 +116,8 @@ function moneyForm(locale: string): Figures["money"] {
     return form;
   }
 
-  return (amount, currency) => {
+  return (amount, own) => {
+    const currency = own ?? usual;
     const code = currency !== null && /^[A-Z]{3}$/.test(currency) ? currency : null;
     const figure = formFor(code, Number.isInteger(amount) ? 0 : 2).format(amount);
     return currency === null || code !== null ? figure : figure + noBreak + currency;

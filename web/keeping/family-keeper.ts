@@ -234,8 +234,9 @@ export function familyKeeper(
       await lists.replaceWith([]);
       before = null;
       revision = 0;
-      store.change(({ today, unit, language, list }) => ({
+      store.change(({ today, unit, language, currency, list }) => ({
         ...firstState(today, unit, language),
+        currency,
         screen: { name: "keep" },
         list: { ...noList, edition: list.edition + 1 },
       }));

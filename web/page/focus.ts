@@ -6,7 +6,8 @@ import type { Screen } from "../state/page-state";
 
 /**
  * On arriving at a screen, or at a rack with other bikes on it, the focus goes to the heading; coming back from one bike,
- * to that bike's place on the rack or in the list. The first screen takes no focus: nobody went anywhere yet.
+ * to that bike's place on the rack or in the list. The first screen takes no focus: nobody went anywhere yet. Neither does
+ * what comes by itself, or by the page around, while the reader is busy elsewhere on that page.
  */
 export function useArrival(
   place: RefObject<HTMLElement>,
@@ -15,12 +16,13 @@ export function useArrival(
   { view, lastNumber }: Pick<DeskState, "view" | "lastNumber">,
 ): void {
   const before = useRef({ screen, edition, view });
+  const busyHere = useBusyHere(place);
   useLayoutEffect(() => {
     const { screen: from, edition: lastEdition, view: lastView } = before.current;
     before.current = { screen, edition, view };
     const newRack = edition !== lastEdition && screen.name === "rack";
     const otherView = view !== lastView && screen.name === "list";
-    if ((from === screen && !newRack && !otherView) || place.current === null) return;
+    if ((from === screen && !newRack && !otherView) || place.current === null || !busyHere.current) return;
     const backTo =
       from.name === "bike" && screen.name === "rack"
         ? bikeOnRack(place.current, from.id)
@@ -34,8 +36,26 @@ export function useArrival(
     }
     focusTitle(place.current);
     place.current.scrollIntoView({ block: "start" });
-  }, [place, screen, edition, view, lastNumber]);
+  }, [place, screen, edition, view, lastNumber, busyHere]);
 }
+
+/** Whether the last thing that was pressed or typed was so in here. */
+function useBusyHere(place: RefObject<HTMLElement>): RefObject<boolean> {
+  const busyHere = useRef(false);
+  useLayoutEffect(() => {
+    const notice = (event: Event): void => {
+      busyHere.current = place.current !== null && event.composedPath().includes(place.current);
+    };
+    for (const kind of kindsOfWork) addEventListener(kind, notice, true);
+    return () => {
+      for (const kind of kindsOfWork) removeEventListener(kind, notice, true);
+    };
+  }, [place]);
+  return busyHere;
+}
+
+/** A click without a press is that of an assistive technology. */
+const kindsOfWork = ["pointerdown", "keydown", "click", "change"] as const;
 
 /** When what had the focus is gone (a button that did its work), the first thing to press beside it takes it, or the heading. */
 export function useFocusKept(place: RefObject<HTMLElement>): void {

@@ -1,52 +1,78 @@
 // Puts Saddlerule into an element of any document. Nothing outside that element is touched.
 import { render } from "preact";
 import { engineDoor } from "../engine/engine-door";
-import { engineOpener } from "../engine/engine-opening";
+import type { EngineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
 import { guardUnsaved } from "./guard-unsaved";
+import { nothingSaid } from "../embedding/settings";
+import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
+import type { ListSource } from "../engine/list-opening";
 import { questions } from "../engine/questions";
+import type { Sample } from "../engine/samples";
 import type { TypedUnit } from "../engine/wire-requests";
 import { createFigures } from "../figures/format-figures";
 import { familyKeeper } from "../keeping/family-keeper";
 import type { FamilyKeeper } from "../keeping/family-keeper";
-import { deviceStore } from "../keeping/indexed-store";
+import type { DeviceStore } from "../keeping/device-store";
 import { listsAtHand } from "../keeping/lists-at-hand";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
+import type { Store } from "../state/store";
 import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
-import type { Language } from "../texts/languages";
-import type { PackedLanguages } from "../texts/translations";
+import type { Language, OtherLanguage } from "../texts/languages";
 import { afterPaint } from "../engine/after-paint";
 import { PageContext } from "./page-context";
-import type { PageTools } from "./page-context";
+import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
 import { spokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
-  /** Fetches the engine's wasm, packed as unpack.ts has it; called once, when the engine is first asked. */
-  packedEngine: () => Promise<Uint8Array>;
-  /** Fetches or unpacks the words of the languages other than English; called once, when one is first wanted. */
-  packedLanguages: () => Promise<PackedLanguages>;
+  /** Where engines come from; several of these may share one. */
+  engines: EngineOpener;
+  /** Fetches or unpacks the words of a language other than English; called once for each, when it is first wanted. */
+  packedWords: (language: OtherLanguage) => Promise<string>;
   /** Called with the language whose words are on the page, whenever it changes. */
   onLanguage?: (language: Language) => void;
-  /** YYYY-MM-DD; the device's date when left out. */
-  today?: string;
-  /** The unit to begin with; by the reader's region when left out. */
-  unit?: TypedUnit;
+  /** Where on this device a family may keep what it typed; null: nowhere, and nobody is asked. */
+  device: DeviceStore | null;
+  /** Invented lists to look round with. */
+  samples: Sample[];
+  /** What to begin with, but for a list. */
+  settings?: Settings;
+  site?: SiteParts;
 }
 
-/** Shows Saddlerule inside `host`. Returns the way to take it away again. */
-export function mountSaddlerule(host: Element, options: SaddleruleOptions): () => void {
+export interface Mounted {
+  store: Store<PageState>;
+  /** Opens a list once what was kept on the device is there. */
+  openList: (source: ListSource) => void;
+  /** Takes it away again, engines and all. */
+  unmount: () => void;
+}
+
+/** What a reader begins with where nothing is said of it, by the browser's languages. */
+export function usualSettings(): { language: Language; units: TypedUnit } {
   const language = languageFor(navigator.languages);
-  const unit = options.unit ?? unitFor(localeFor(language, navigator.languages));
-  const store = createStore(firstState(options.today ?? dateOnDevice(), unit, language));
-  const words = spokenWords(options.packedLanguages);
-  const opener = engineOpener(options.packedEngine);
+  return { language, units: unitFor(localeFor(language, navigator.languages)) };
+}
+
+/** Shows Saddlerule inside `host`. */
+export function mountSaddlerule(host: Element, options: SaddleruleOptions): Mounted {
+  const usual = usualSettings();
+  const { language: said, units, currency, view } = options.settings ?? nothingSaid;
+  const language = said ?? usual.language;
+  const store = createStore<PageState>({
+    ...firstState(dateOnDevice(), units ?? usual.units, language),
+    currency,
+    screen: { name: view ?? "rider" },
+  });
+  const words = spokenWords(options.packedWords);
+  const { engines: opener, device, samples } = options;
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
@@ -56,23 +82,26 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
     leaving: work.putAside,
     opened: work.opened,
   });
-  const keeper = familyKeeper(store, deviceStore(), listsAtHand(store, work, opening));
-  const stopMinding = mindLeaving(keeper);
+  const keeper = familyKeeper(store, device, listsAtHand(store, work, opening));
+  const stopMinding = device === null ? () => undefined : mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
     const { language, locale, texts } = words.now(state.language);
-    const key = `${language} ${state.unit}`;
+    const key = `${language} ${state.unit} ${state.currency ?? ""}`;
     const tools = made.get(key) ?? {
       language,
       texts,
-      figures: createFigures(locale, state.unit, texts.units),
+      figures: createFigures(locale, state.unit, texts.units, state.currency),
       change: store.change,
       openList: (source) => void opening.open(source),
       openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
       work,
       keeper,
+      keepsOnDevice: device !== null,
+      samples,
+      site: options.site ?? null,
     };
     made.set(key, tools);
     return tools;
@@ -92,7 +121,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
 
   const stopGuarding = guardUnsaved(store);
   // What was kept is asked for before the first drawing, which most often finds it there.
-  void keeper.begin();
+  const begun = keeper.begin();
   let mounted = true;
   const drawNow = (): void => {
     if (mounted) draw(store.read());
@@ -111,15 +140,24 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): () =
   void afterPaint().then(() => {
     if (mounted) stopAsking = keepAnswered(store, engines, questions);
   });
-  return () => {
-    mounted = false;
-    stopAsking();
-    stopMinding();
-    keeper.stop();
-    stopDrawing();
-    stopGuarding();
-    render(null, floor);
-    floor.remove();
+  return {
+    store,
+    openList: (source) =>
+      void begun.then(() => {
+        if (mounted) void opening.open(source);
+      }),
+    unmount() {
+      mounted = false;
+      opening.stop();
+      stopAsking();
+      stopMinding();
+      keeper.stop();
+      stopDrawing();
+      stopGuarding();
+      for (const engine of Object.values(engines)) engine.end();
+      render(null, floor);
+      floor.remove();
+    },
   };
 }
 

@@ -1,8 +1,10 @@
 // What every part of the page may use: the words, the figures' forms, and the ways to change something.
 import { createContext } from "preact";
+import type { ComponentType } from "preact";
 import { useContext } from "preact/hooks";
 import type { ListWork } from "../engine/list-desk-work";
 import type { ListSource, SaidOfFile } from "../engine/list-opening";
+import type { Sample } from "../engine/samples";
 import type { Figures } from "../figures/format-figures";
 import type { FamilyKeeper } from "../keeping/family-keeper";
 import type { PageState } from "../state/page-state";
@@ -23,6 +25,20 @@ export interface PageTools {
   stopOpening: () => void;
   /** Keeping what the family typed. */
   keeper: FamilyKeeper;
+  /** Whether that may be on the device. */
+  keepsOnDevice: boolean;
+  /** Invented lists to look round with. */
+  samples: Sample[];
+  /** What a site adds to the page; null in its other forms. */
+  site: SiteParts | null;
+}
+
+/** What stands in the page of a site alone, so that its other forms need not carry it. */
+export interface SiteParts {
+  /** At the foot of every screen. */
+  strip: ComponentType;
+  /** On the screen where things are kept. */
+  kept: ComponentType;
 }
 
 export const PageContext = createContext<PageTools | null>(null);

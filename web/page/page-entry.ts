@@ -2,8 +2,10 @@
 import packedEngine from "packed-engine";
 import packedTexts from "packed-texts";
 import { carriedEngine } from "../engine/carried-engine";
+import { engineOpener } from "../engine/engine-opening";
+import { unreachedSource } from "../engine/list-address";
 import type { PackedLanguages } from "../texts/translations";
-import { mountSaddlerule } from "./mount-saddlerule";
+import { mountPage } from "./mount-page";
 import { unpack } from "./unpack";
 
 let languages: PackedLanguages | null = null;
@@ -14,16 +16,12 @@ function allLanguages(): PackedLanguages {
   ) as PackedLanguages);
 }
 
-const host = document.getElementById("saddlerule");
-if (host !== null) {
-  mountSaddlerule(host, {
-    engine: carriedEngine(() => packedBytes(packedEngine)),
-    packedWords: async (language) => Promise.resolve(allLanguages()[language]),
-    onLanguage: (language) => {
-      document.documentElement.lang = language;
-    },
-  });
-}
+mountPage({
+  engines: engineOpener(carriedEngine(() => packedBytes(packedEngine))),
+  packedWords: (language) => Promise.resolve(allLanguages()[language]),
+  // A file that opens anywhere is one that goes nowhere: its policy forbids it every connection.
+  listAt: unreachedSource,
+});
 
 function packedBytes(base64: string): Uint8Array {
   const characters = atob(base64);

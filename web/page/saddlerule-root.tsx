@@ -40,7 +40,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
 };
 
 export function SaddleruleRoot({ state }: { state: PageState }) {
-  const { texts, language } = usePage();
+  const { texts, language, site } = usePage();
   const { screen } = state;
   const place = useRef<HTMLDivElement>(null);
   useArrival(place, screen, state.list.edition, state.desk);
@@ -62,6 +62,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <LanguageChoice language={state.language} />
       </header>
       <div class="foot">
+        {site && <site.strip />}
         <OpeningStrip opening={state.opening} />
         <Navigation screen={screen} picks={wide ? null : picks} />
       </div>
@@ -78,6 +79,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
               state.removed,
               state.judged,
               bikeless(state),
+              state.list.refusal,
               screen.name === "rider" && screen.at,
             ]}
           >

@@ -1,5 +1,4 @@
 // Ways to a list of bikes: a file on the device, or one of the invented samples inside the page.
-import { samples } from "../engine/samples";
 import { fileSource } from "../engine/list-opening";
 import { pickedSource, pickers } from "../engine/list-saving";
 import { usePage } from "../page/page-context";
@@ -37,7 +36,8 @@ export function ListChooser({ list }: { list: ListState }) {
 
 /** `onChosen`: what else is to happen once a sample is on its way. */
 export function SampleChooser({ onChosen }: { onChosen?: () => void }) {
-  const { texts, openList } = usePage();
+  const { texts, openList, samples } = usePage();
+  if (samples.length === 0) return null;
   return (
     <section class="stack" aria-label={texts.list.samples}>
       <h3>{texts.list.samples}</h3>

@@ -144,6 +144,8 @@ export interface PageState {
   language: Language;
   /** The unit in which lengths are shown. */
   unit: TypedUnit;
+  /** Of prices of which a list names none. */
+  currency: string | null;
   screen: Screen;
   /** The rider in hand, and what is wished for this one. */
   rider: RiderEntry;
@@ -250,6 +252,7 @@ export function firstState(today: string, unit: TypedUnit, language: Language): 
     today,
     language,
     unit,
+    currency: null,
     screen: { name: "rider" },
     rider: newRider(1, today, unit),
     wants: noWants,

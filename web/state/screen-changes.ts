@@ -29,6 +29,10 @@ export function languageChosen(language: Language): PageChange {
   return (state) => ({ ...state, language });
 }
 
+export function currencyIs(currency: string | null): PageChange {
+  return (state) => ({ ...state, currency });
+}
+
 export function whatIfUnfolded(open: boolean): PageChange {
   return (state) => (open === state.whatIf.open ? state : { ...state, whatIf: { ...state.whatIf, open } });
 }

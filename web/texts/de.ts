@@ -589,6 +589,7 @@ export const german: Translation = {
     refused: "„{fileName}“ ließ sich nicht öffnen.",
     keptOld: "„{title}“ ist noch offen.",
     keptNone: "Keine Liste ist offen.",
+    tryAgain: "Noch einmal versuchen",
     toRack: "Räder ansehen",
     link: "{number} {number#Rad|Räder} beiseitegelegt: warum?",
     taped: "Von dir gemessen",
@@ -898,6 +899,8 @@ export const german: Translation = {
       "Behält Kinder, Messungen, Wünsche, gemessene Räder und offene Listen, nur in diesem Browser. Wer diesen Browser nutzt, kann sie sehen. Wird es ausgeschaltet, wird hier alles gelöscht.",
     deviceBusy: "Wird gesichert …",
     deviceOn: "Wird beim Eingeben gesichert.",
+    notHere:
+      "Diese Seite gehört zu einer Website, darum bleibt nichts auf diesem Gerät: Wenn du gehst, ist alles vergessen. Sichere es in einer Datei, dann kannst du es hier wieder öffnen.",
     file: "In einer Datei",
     fileWhy:
       "Kinder, Wünsche, gemessene Räder und offene Listen. Hier oder auf einem anderen Gerät zu öffnen.",
@@ -956,6 +959,20 @@ export const german: Translation = {
       "Die Regeln vor Ort und die Anleitung des Herstellers gehen vor.",
     ],
   },
+  site: {
+    title: "Diese Seite ohne Netz",
+    kept: "In diesem Browser gespeichert: Sie öffnet sich hier auch ohne Netz.",
+    keeping: "Wird für das Öffnen ohne Netz vorbereitet …",
+    notKept: "Dieser Browser speichert die Seite nicht, also braucht sie Netz, um sich zu öffnen.",
+    toHomeScreen: "Auf den Startbildschirm legen",
+    byShareMenu:
+      "Für den Startbildschirm von iPhone oder iPad: Tippe auf „Teilen“, dann auf „Zum Home-Bildschirm“.",
+    newVersion: "Eine neue Version ist da.",
+    newVersionWhat: "Was du nicht gesichert hast, ist dann weg.",
+    openIt: "Öffnen",
+    later: "Später",
+  },
+
   problems: {
     wording: {
       slip_unit: "{value} sieht nach einem Versehen aus. War {meant} gemeint?",
@@ -985,6 +1002,23 @@ export const german: Translation = {
       rider_without_measure: "Gib Schrittlänge, Körpergröße oder Geburtsmonat ein, um anzufangen.",
       internal: "In Saddlerule ging etwas schief. Deine Zahlen sind in Ordnung; bitte noch einmal versuchen.",
       file_not_given: "Das Gerät konnte diese Datei nicht lesen. Wähle sie noch einmal.",
+      address_gone:
+        "Unter dieser Adresse gibt es nichts mehr (der Server sagt {status}). Wer die Seite betreibt, kann das richten.",
+      address_refused: "Der Server gibt diese Liste nicht heraus (er sagt {status}).",
+      address_server:
+        "Der Server dieser Liste hat gerade Schwierigkeiten (er sagt {status}). Versuch es nach einer Weile noch einmal.",
+      address_slow:
+        "Die Liste kam nicht innerhalb von {seconds} Sekunden. Die Leitung ist langsam oder der Server.",
+      address_no_signal: "Die Liste war nicht zu erreichen. Gibt es hier Empfang?",
+      address_web_page:
+        "Statt der Liste kam eine Webseite. Vielleicht ist die Adresse die einer Seite, die die Liste zeigt oder erst ein Passwort will.",
+      address_too_large: "Das sind mehr als {limit} MB, zu viel für eine Liste von Rädern.",
+      address_not_allowed:
+        "{host} gibt diese Liste nicht an andere Websites. Für den Betreiber: Der Server muss mit „Access-Control-Allow-Origin: {origin}“ antworten.",
+      address_policy:
+        "Diese Seite darf von {host} nichts holen. Für den Betreiber: Ihre Content-Security-Policy muss {server} unter connect-src nennen.",
+      address_offline:
+        "Diese Seite geht nie ins Netz und holt darum keine Liste. Sichere die Liste auf diesem Gerät und öffne sie hier.",
       request_not_utf8: "Eine Frage an Saddlerule war kein UTF-8 (Byte {byte}).",
       request_field_unknown: "Das Feld „{field}“ ist hier nicht bekannt.",
       request_field_missing: "Das Feld „{field}“ fehlt.",

@@ -586,6 +586,7 @@ export const english = {
     refused: "“{fileName}” could not be opened.",
     keptOld: "“{title}” is still open.",
     keptNone: "No list is open.",
+    tryAgain: "Try again",
     toRack: "See the bikes",
     link: "{number} {number#bike|bikes} set aside: see why",
     taped: "Taped by you",
@@ -898,6 +899,8 @@ export const english = {
       "Keeps riders, readings, wishes, taped bikes and open lists, in this browser only. Whoever uses this browser can see them. Switch it off, and all of it is deleted here.",
     deviceBusy: "Keeping it …",
     deviceOn: "Kept as you type.",
+    notHere:
+      "This page is part of a website, so nothing is kept on this device: all is forgotten when you leave. Save it to a file, and you can open it here again.",
     file: "In one file",
     fileWhy: "Riders, wishes, taped bikes and open lists. Open it here or on another device.",
     save: "Save everything to a file",
@@ -954,6 +957,20 @@ export const english = {
     ],
   },
 
+  /** Of the page as a site, which is kept for when there is no signal. */
+  site: {
+    title: "This page without a signal",
+    kept: "Kept in this browser: it opens here with no signal.",
+    keeping: "Getting ready to open with no signal …",
+    notKept: "This browser does not keep the page, so it takes a signal to open it.",
+    toHomeScreen: "Put it on the home screen",
+    byShareMenu: "For the home screen of an iPhone or iPad: tap Share, then “Add to Home Screen”.",
+    newVersion: "A new version is ready.",
+    newVersionWhat: "What you did not keep will be gone.",
+    openIt: "Open it",
+    later: "Later",
+  },
+
   problems: {
     wording: {
       slip_unit: "{value} looks like a slip. Did somebody mean {meant}?",
@@ -981,6 +998,21 @@ export const english = {
       rider_without_measure: "Type the inside leg, the height or the month of birth to begin.",
       internal: "Something went wrong inside Saddlerule. Your figures are fine; please try once more.",
       file_not_given: "The device could not read this file. Choose it once more.",
+      address_gone:
+        "Nothing is at this address any more (the server said {status}). Whoever runs the page can mend it.",
+      address_refused: "The server does not hand this list out (it said {status}).",
+      address_server: "The server of this list is in trouble (it said {status}). Try again in a while.",
+      address_slow: "The list did not come within {seconds} seconds. The line is slow, or the server is.",
+      address_no_signal: "The list could not be reached. Is there a signal here?",
+      address_web_page:
+        "A web page came, and no list. Perhaps its address is that of a page that shows the list, or asks for a password first.",
+      address_too_large: "This is more than {limit} MB, too much for a list of bikes.",
+      address_not_allowed:
+        "{host} keeps this list from other websites. For whoever runs it: the server has to answer with “Access-Control-Allow-Origin: {origin}”.",
+      address_policy:
+        "This page may not fetch anything from {host}. For whoever runs it: its Content-Security-Policy has to name {server} under connect-src.",
+      address_offline:
+        "This page never goes online, so it fetches no list. Save the list to this device, and open it here.",
       // The engine’s own sentence serves in English.
       request_not_utf8: "",
       request_field_unknown: "",

@@ -581,6 +581,7 @@ export const spanish: Translation = {
     refused: "No se pudo abrir «{fileName}».",
     keptOld: "«{title}» sigue abierta.",
     keptNone: "No hay ninguna lista abierta.",
+    tryAgain: "Probar otra vez",
     toRack: "Ver las bicis",
     link: "{number} {number#bici apartada|bicis apartadas}: ver por qué",
     taped: "Medidas por ti",
@@ -890,6 +891,8 @@ export const spanish: Translation = {
       "Guarda peques, medidas, filtros, bicis medidas y listas abiertas, solo en este navegador. Quien lo use puede verlos. Si lo apagas, se borra todo aquí.",
     deviceBusy: "Guardando…",
     deviceOn: "Se guarda mientras escribes.",
+    notHere:
+      "Esta página es parte de un sitio web, así que nada se guarda en este aparato: al irte se olvida todo. Guárdalo en un archivo y podrás abrirlo aquí de nuevo.",
     file: "En un archivo",
     fileWhy: "Peques, filtros, bicis medidas y listas abiertas. Para abrir aquí o en otro aparato.",
     save: "Guardar todo en un archivo",
@@ -943,6 +946,20 @@ export const spanish: Translation = {
       "Las normas locales y el manual del fabricante van primero.",
     ],
   },
+  site: {
+    title: "Esta página sin cobertura",
+    kept: "Guardada en este navegador: aquí se abre aunque no haya cobertura.",
+    keeping: "Preparándose para abrirse sin cobertura…",
+    notKept: "Este navegador no guarda la página, así que hace falta cobertura para abrirla.",
+    toHomeScreen: "Ponerla en la pantalla de inicio",
+    byShareMenu:
+      "Para la pantalla de inicio de un iPhone o iPad: toca «Compartir» y luego «Añadir a pantalla de inicio».",
+    newVersion: "Hay una versión nueva.",
+    newVersionWhat: "Se perderá lo que no hayas guardado.",
+    openIt: "Abrirla",
+    later: "Más tarde",
+  },
+
   problems: {
     wording: {
       slip_unit: "{value} parece un error. ¿Sería {meant}?",
@@ -969,6 +986,22 @@ export const spanish: Translation = {
       rider_without_measure: "Escribe la entrepierna, la altura o el mes de nacimiento para empezar.",
       internal: "Algo ha fallado dentro de Saddlerule. Tus cifras están bien; prueba otra vez.",
       file_not_given: "El aparato no pudo leer este archivo. Elígelo otra vez.",
+      address_gone:
+        "En esta dirección ya no hay nada (el servidor dice {status}). Quien lleva la página puede arreglarlo.",
+      address_refused: "El servidor no entrega esta lista (dice {status}).",
+      address_server:
+        "El servidor de esta lista tiene problemas ahora (dice {status}). Prueba otra vez dentro de un rato.",
+      address_slow: "La lista no llegó en {seconds} segundos. La línea es lenta, o el servidor.",
+      address_no_signal: "No se pudo llegar a la lista. ¿Hay cobertura aquí?",
+      address_web_page:
+        "Llegó una página web en vez de una lista. Quizá la dirección es la de una página que muestra la lista o pide antes una contraseña.",
+      address_too_large: "Son más de {limit} MB, demasiado para una lista de bicis.",
+      address_not_allowed:
+        "{host} no da esta lista a otros sitios web. Para quien lo lleva: el servidor tiene que responder con «Access-Control-Allow-Origin: {origin}».",
+      address_policy:
+        "Esta página no puede pedir nada a {host}. Para quien la lleva: su Content-Security-Policy tiene que nombrar {server} en connect-src.",
+      address_offline:
+        "Esta página nunca va a la red y por eso no busca ninguna lista. Guarda la lista en este aparato y ábrela aquí.",
       request_not_utf8: "Una pregunta a Saddlerule no era UTF-8 (byte {byte}).",
       request_field_unknown: "El campo «{field}» no se conoce aquí.",
       request_field_missing: "Falta el campo «{field}».",

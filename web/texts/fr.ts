@@ -587,6 +587,7 @@ export const french: Translation = {
     refused: "Impossible d’ouvrir « {fileName} ».",
     keptOld: "« {title} » est toujours ouverte.",
     keptNone: "Aucune liste n’est ouverte.",
+    tryAgain: "Essayer encore",
     toRack: "Voir les vélos",
     link: "{number} {number#vélo mis|vélos mis} de côté : pourquoi ?",
     taped: "Mesurés par vous",
@@ -894,6 +895,8 @@ export const french: Translation = {
       "Garde enfants, mesures, souhaits, vélos mesurés et listes ouvertes, dans ce navigateur seulement. Qui l’utilise peut les voir. Si vous coupez, tout est effacé ici.",
     deviceBusy: "Enregistrement…",
     deviceOn: "Gardé à mesure que vous tapez.",
+    notHere:
+      "Cette page fait partie d’un site, donc rien n’est gardé sur cet appareil : tout est oublié quand vous partez. Enregistrez-le dans un fichier, et vous pourrez le rouvrir ici.",
     file: "Dans un fichier",
     fileWhy: "Enfants, souhaits, vélos mesurés et listes ouvertes. À ouvrir ici ou sur un autre appareil.",
     save: "Tout enregistrer dans un fichier",
@@ -949,6 +952,20 @@ export const french: Translation = {
       "Les règles locales et la notice du fabricant passent avant tout.",
     ],
   },
+  site: {
+    title: "Cette page sans réseau",
+    kept: "Gardée dans ce navigateur : elle s’ouvre ici même sans réseau.",
+    keeping: "Préparation pour s’ouvrir sans réseau…",
+    notKept: "Ce navigateur ne garde pas la page : il faut du réseau pour l’ouvrir.",
+    toHomeScreen: "Mettre sur l’écran d’accueil",
+    byShareMenu:
+      "Pour l’écran d’accueil d’un iPhone ou d’un iPad : touchez « Partager », puis « Sur l’écran d’accueil ».",
+    newVersion: "Une nouvelle version est prête.",
+    newVersionWhat: "Ce que vous n’avez pas gardé sera perdu.",
+    openIt: "L’ouvrir",
+    later: "Plus tard",
+  },
+
   problems: {
     wording: {
       slip_unit: "{value} semble être une erreur. Était-ce {meant} ?",
@@ -976,6 +993,22 @@ export const french: Translation = {
       rider_without_measure: "Indiquez l’entrejambe, la taille ou le mois de naissance pour commencer.",
       internal: "Quelque chose a raté dans Saddlerule. Vos chiffres sont bons ; essayez encore une fois.",
       file_not_given: "L’appareil n’a pas pu lire ce fichier. Choisissez-le encore une fois.",
+      address_gone:
+        "Il n’y a plus rien à cette adresse (le serveur dit {status}). Les responsables de la page peuvent y remédier.",
+      address_refused: "Le serveur ne donne pas cette liste (il dit {status}).",
+      address_server:
+        "Le serveur de cette liste a des ennuis en ce moment (il dit {status}). Essayez encore dans un moment.",
+      address_slow: "La liste n’est pas venue en {seconds} secondes. La ligne est lente, ou le serveur.",
+      address_no_signal: "La liste est restée hors d’atteinte. Y a-t-il du réseau ici ?",
+      address_web_page:
+        "Une page web est venue, et non une liste. L’adresse est peut-être celle d’une page qui montre la liste ou demande d’abord un mot de passe.",
+      address_too_large: "Cela fait plus de {limit} Mo, trop pour une liste de vélos.",
+      address_not_allowed:
+        "{host} ne donne pas cette liste aux autres sites. Pour les responsables : le serveur doit répondre avec « Access-Control-Allow-Origin: {origin} ».",
+      address_policy:
+        "Cette page n’a pas le droit de demander quoi que ce soit à {host}. Pour les responsables : sa Content-Security-Policy doit nommer {server} sous connect-src.",
+      address_offline:
+        "Cette page ne va jamais en ligne et ne cherche donc aucune liste. Enregistrez la liste sur cet appareil, puis ouvrez-la ici.",
       request_not_utf8: "Une question à Saddlerule n’était pas en UTF-8 (octet {byte}).",
       request_field_unknown: "Le champ « {field} » n’est pas connu ici.",
       request_field_missing: "Le champ « {field} » manque.",

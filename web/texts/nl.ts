@@ -587,6 +587,7 @@ export const dutch: Translation = {
     refused: "“{fileName}” kon niet worden geopend.",
     keptOld: "“{title}” is nog open.",
     keptNone: "Er is geen lijst open.",
+    tryAgain: "Nog eens proberen",
     toRack: "Bekijk de fietsen",
     link: "{number} {number#fiets|fietsen} apart gezet: waarom?",
     taped: "Door jou gemeten",
@@ -895,6 +896,8 @@ export const dutch: Translation = {
       "Bewaart kinderen, metingen, wensen, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien. Zet je het uit, dan wordt hier alles gewist.",
     deviceBusy: "Wordt bewaard …",
     deviceOn: "Wordt bewaard terwijl je typt.",
+    notHere:
+      "Deze pagina hoort bij een website, dus er blijft niets op dit apparaat: als je weggaat, is alles vergeten. Bewaar het in een bestand, dan kun je het hier weer openen.",
     file: "In één bestand",
     fileWhy: "Kinderen, wensen, gemeten fietsen en open lijsten. Te openen hier of op een ander apparaat.",
     save: "Alles in een bestand bewaren",
@@ -950,6 +953,19 @@ export const dutch: Translation = {
       "Plaatselijke regels en de handleiding van de maker gaan voor.",
     ],
   },
+  site: {
+    title: "Deze pagina zonder internet",
+    kept: "Bewaard in deze browser: ze gaat hier ook zonder internet open.",
+    keeping: "Wordt klaargemaakt om zonder internet te openen…",
+    notKept: "Deze browser bewaart de pagina niet; om haar te openen is internet nodig.",
+    toHomeScreen: "Op het beginscherm zetten",
+    byShareMenu: "Voor het beginscherm van een iPhone of iPad: tik op Deel en dan op ‘Zet op beginscherm’.",
+    newVersion: "Er is een nieuwe versie.",
+    newVersionWhat: "Wat je niet hebt bewaard, is dan weg.",
+    openIt: "Openen",
+    later: "Later",
+  },
+
   problems: {
     wording: {
       slip_unit: "{value} lijkt een foutje. Werd {meant} bedoeld?",
@@ -977,6 +993,22 @@ export const dutch: Translation = {
       rider_without_measure: "Vul binnenbeenlengte, lengte of geboortemaand in om te beginnen.",
       internal: "Er ging iets mis in Saddlerule. Je getallen zijn goed; probeer het nog eens.",
       file_not_given: "Het apparaat kon dit bestand niet lezen. Kies het nog eens.",
+      address_gone:
+        "Op dit adres staat niets meer (de server zegt {status}). Wie de pagina beheert, kan dat herstellen.",
+      address_refused: "De server geeft deze lijst niet (hij zegt {status}).",
+      address_server:
+        "De server van deze lijst heeft nu problemen (hij zegt {status}). Probeer het straks nog eens.",
+      address_slow: "De lijst kwam niet binnen {seconds} seconden. De lijn is traag, of de server.",
+      address_no_signal: "De lijst was niet te bereiken. Is hier bereik?",
+      address_web_page:
+        "Er kwam een webpagina, en geen lijst. Misschien is het adres dat van een pagina die de lijst toont of eerst een wachtwoord vraagt.",
+      address_too_large: "Dit is meer dan {limit} MB, te veel voor een lijst met fietsen.",
+      address_not_allowed:
+        "{host} geeft deze lijst niet aan andere websites. Voor de beheerder: de server moet antwoorden met “Access-Control-Allow-Origin: {origin}”.",
+      address_policy:
+        "Deze pagina mag niets ophalen bij {host}. Voor de beheerder: haar Content-Security-Policy moet {server} noemen onder connect-src.",
+      address_offline:
+        "Deze pagina gaat nooit online en haalt dus geen lijst op. Bewaar de lijst op dit apparaat en open haar hier.",
       request_not_utf8: "Een vraag aan Saddlerule was geen UTF-8 (byte {byte}).",
       request_field_unknown: "Het veld “{field}” is hier niet bekend.",
       request_field_missing: "Het veld “{field}” ontbreekt.",

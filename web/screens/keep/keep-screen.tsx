@@ -10,15 +10,16 @@ import type { PageState } from "../../state/page-state";
 import { SettleTrouble } from "./keeping-trouble";
 
 export function KeepScreen({ state }: { state: PageState }) {
-  const { texts } = usePage();
+  const { texts, keepsOnDevice, site } = usePage();
   return (
     <>
       <ScreenHead title={texts.keep.title}>
         <p>{texts.keep.lead}</p>
       </ScreenHead>
       <div class="inset stack">
-        <OnDevice keeping={state.keeping} />
+        {keepsOnDevice ? <OnDevice keeping={state.keeping} /> : <p class="sheet">{texts.keep.notHere}</p>}
         <InFile keeping={state.keeping} />
+        {site && <site.kept />}
         <section class="sheet stack">
           <h3>{texts.keep.paper}</h3>
           <p>{texts.keep.paperWhy}</p>

@@ -2,6 +2,7 @@
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { ListChooser, SampleChooser } from "../../parts/list-choosers";
+import { ListRefused } from "../../parts/list-refused";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
 import { went } from "../../state/screen-changes";
@@ -14,6 +15,7 @@ export function RackEmpty({ state }: { state: PageState }) {
         <p>{texts.rack.emptyWhy}</p>
       </ScreenHead>
       <div class="inset stack">
+        <ListRefused list={state.list} />
         <ListChooser list={state.list} />
         <button type="button" class="button wide" onClick={() => change(went({ name: "tape" }))}>
           {texts.navigation.tape}

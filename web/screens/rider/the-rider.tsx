@@ -3,6 +3,7 @@ import { ScreenHead } from "../../parts/screen-head";
 import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
+import { ListRefused } from "../../parts/list-refused";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
 import { usePage } from "../../page/page-context";
@@ -99,7 +100,8 @@ export function TheRider({ state }: { state: PageState }) {
           </section>
         )}
         {bikeless(state) && (
-          <div class="onward">
+          <div class="onward stack">
+            <ListRefused list={state.list} />
             <SampleChooser onChosen={() => change(went({ name: "rack" }))} />
           </div>
         )}

@@ -1,0 +1,31 @@
+// What is said to Saddlerule while it stands: only what was changed takes effect, so that a reader's own choice stays.
+import type { ListSource } from "../engine/list-opening";
+import { usualSettings } from "../page/mount-saddlerule";
+import type { Mounted } from "../page/mount-saddlerule";
+import { shownIn } from "../state/rider-changes";
+import { currencyIs, languageChosen, went } from "../state/screen-changes";
+import type { Settings } from "./settings";
+
+/**
+ * Opens the list that `first` names; `sourceOf` makes it from its address as it was written. Gives the way to say something
+ * else.
+ */
+export function followSettings(
+  { store, openList }: Mounted,
+  first: Settings,
+  sourceOf: (list: string) => ListSource,
+): (next: Settings) => void {
+  let before = first;
+  if (first.list !== null) openList(sourceOf(first.list));
+  return (next) => {
+    const { list, language, units, currency, view } = next;
+    const last = before;
+    before = next;
+    const usual = usualSettings();
+    if (language !== last.language) store.change(languageChosen(language ?? usual.language));
+    if (units !== last.units) store.change(shownIn(units ?? usual.units));
+    if (currency !== last.currency) store.change(currencyIs(currency));
+    if (view !== last.view) store.change(went({ name: view ?? "rider" }));
+    if (list !== null && list !== last.list) openList(sourceOf(list));
+  };
+}

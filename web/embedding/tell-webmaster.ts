@@ -1,0 +1,5 @@
+// A sentence in the browser's console, for whoever wrote the page that Saddlerule stands in. Readers never see it.
+
+export function tellWebmaster(sentence: string): void {
+  console.warn(`Saddlerule: ${sentence}`);
+}

@@ -1,0 +1,219 @@
+// A list that a page names by its address: fetched with a limit of size and of time, told on the way, and refused in words.
+import type { Refusal } from "./wire-answers";
+import type { ListSource } from "./list-opening";
+import type { OnProgress } from "./thread";
+
+const mebibyte = 1024 * 1024;
+
+/** What the engine takes (core/catalogue/catalogue_reader.h): reading stops beyond it. */
+export const mostFetched = 8 * mebibyte;
+
+/** In milliseconds: how long a server may be silent, and how long all of it may take. */
+export interface Patience {
+  silent: number;
+  whole: number;
+}
+
+const usualPatience: Patience = { silent: 15_000, whole: 120_000 };
+
+type Code = `address_${
+  | "gone"
+  | "refused"
+  | "server"
+  | "slow"
+  | "no_signal"
+  | "web_page"
+  | "too_large"
+  | "not_allowed"
+  | "policy"
+  | "offline"}`;
+
+function refusal(
+  code: Code,
+  problem: string,
+  expected: string,
+  figures: Record<string, string> = {},
+): Refusal {
+  return { error: { code, where: "", problem, expected, figures } };
+}
+
+/** The last part of an address, as a file would be called. */
+function nameOf({ pathname, host }: URL): string {
+  const last = pathname.split("/").filter(Boolean).at(-1);
+  try {
+    return decodeURIComponent(last ?? host);
+  } catch {
+    return last ?? host;
+  }
+}
+
+/** For a page that reaches no network: `address` as it was written. */
+export function unreachedSource(address: string): ListSource {
+  const problem = "this page never goes online";
+  const expected = "the list saved to this device and opened here";
+  return {
+    name: address,
+    sample: false,
+    bytes: () => Promise.resolve(refusal("address_offline", problem, expected)),
+  };
+}
+
+/** @param address of a list, whole */
+export function addressSource(address: URL, patience = usualPatience): ListSource {
+  return {
+    name: nameOf(address),
+    sample: false,
+    bytes: (onProgress, stop) => fetched(address, patience, onProgress, stop),
+  };
+}
+
+async function fetched(
+  address: URL,
+  patience: Patience,
+  onProgress: OnProgress,
+  stop: AbortSignal,
+): Promise<Uint8Array | Refusal> {
+  const watch = watchOver(address, patience, stop);
+  try {
+    const response = await fetch(address, { signal: watch.signal, credentials: "same-origin" });
+    watch.heard();
+    const refused = refusedBy(response, address);
+    if (refused !== null) {
+      void response.body?.cancel();
+      return refused;
+    }
+    const body = await wholeBody(response, onProgress, watch.heard);
+    return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
+  } catch {
+    // Stopped by its reader, it is not told of at all.
+    const seconds = String(Math.round(watch.lateAfter() / 1000));
+    if (seconds !== "0") return refusal("address_slow", "the list did not come in time", "", { seconds });
+    return await whyUnreached(address, await watch.isRefusedByPolicy(), watch.signal);
+  } finally {
+    watch.end();
+  }
+}
+
+/** Ends a fetch that takes too long or is stopped, and sees whether the page's own policy forbade it. */
+function watchOver(address: URL, { silent, whole }: Patience, stop: AbortSignal) {
+  const ending = new AbortController();
+  let late = 0;
+  let policy = false;
+  const tooLate = (after: number): void => {
+    late = after;
+    ending.abort();
+  };
+  const stopped = (): void => ending.abort();
+  const seen = ({ blockedURI, effectiveDirective }: SecurityPolicyViolationEvent): void => {
+    policy ||= effectiveDirective === "connect-src" && blockedURI.startsWith(address.origin);
+  };
+  const last = setTimeout(tooLate, whole, whole);
+  let silence = setTimeout(tooLate, silent, silent);
+  stop.addEventListener("abort", stopped);
+  document.addEventListener("securitypolicyviolation", seen);
+  return {
+    signal: ending.signal,
+    heard: (): void => {
+      clearTimeout(silence);
+      silence = setTimeout(tooLate, silent, silent);
+    },
+    /** After how many milliseconds it was given up; 0: it was not. */
+    lateAfter: () => late,
+    /** Told of a moment after the fetch has failed. */
+    async isRefusedByPolicy(): Promise<boolean> {
+      await new Promise((resolve) => setTimeout(resolve));
+      return policy;
+    },
+    end(): void {
+      clearTimeout(silence);
+      clearTimeout(last);
+      stop.removeEventListener("abort", stopped);
+      document.removeEventListener("securitypolicyviolation", seen);
+    },
+  };
+}
+
+const webPage = refusal(
+  "address_web_page",
+  "a web page came in place of the list",
+  "the address of the file itself",
+);
+
+function refusedBy({ ok, status, headers }: Response, { host }: URL): Refusal | null {
+  const figures = { status: String(status), host };
+  if (status === 404 || status === 410)
+    return refusal("address_gone", "there is no list at this address", "", figures);
+  if (status === 401 || status === 403)
+    return refusal("address_refused", "the server does not give it", "", figures);
+  if (!ok) return refusal("address_server", "the server could not give it", "", figures);
+  if (/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "")) return webPage;
+  // Packed on the way, it is larger than it says.
+  if (Number(headers.get("content-length") ?? 0) > mostFetched) return tooLarge;
+  return null;
+}
+
+const tooLarge = refusal("address_too_large", "the file is too large for a list", "a list of bikes", {
+  limit: "8",
+});
+
+/** Servers that call everything plain text. No list begins like this. */
+function isWebPage(body: Uint8Array): boolean {
+  return /^\s*<(!doctype html|html)/i.test(new TextDecoder().decode(body.subarray(0, 256)));
+}
+
+async function wholeBody(
+  response: Response,
+  onProgress: OnProgress,
+  heard: () => void,
+): Promise<Uint8Array | Refusal> {
+  const told = response.headers.get("content-encoding") === null;
+  const total = told ? Number(response.headers.get("content-length") ?? 0) : 0;
+  const reader = response.body?.getReader();
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  for (;;) {
+    const { done, value } = (await reader?.read()) ?? { done: true, value: undefined };
+    if (done) break;
+    heard();
+    length += value.length;
+    if (length > mostFetched) {
+      void reader?.cancel();
+      return tooLarge;
+    }
+    parts.push(value);
+    onProgress(length, Math.max(total, length + 1));
+  }
+  return joined(parts, length);
+}
+
+function joined(parts: Uint8Array[], length: number): Uint8Array {
+  const whole = new Uint8Array(length);
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
+
+/**
+ * Browsers do not tell a page why nothing came. A server that answers where nobody asks to read its answer is there, and
+ * keeps its files from other sites' pages.
+ */
+async function whyUnreached(address: URL, policy: boolean, stop: AbortSignal): Promise<Refusal> {
+  const figures = { host: address.host, origin: location.origin, server: address.origin };
+  if (policy) return refusal("address_policy", "this page may not fetch from there", "", figures);
+  const elsewhere = address.origin !== location.origin;
+  if (elsewhere && navigator.onLine && (await answersAtAll(address, stop)))
+    return refusal("address_not_allowed", "another site may not read this list", "", figures);
+  return refusal("address_no_signal", "the list could not be reached", "", figures);
+}
+
+async function answersAtAll(address: URL, stop: AbortSignal): Promise<boolean> {
+  try {
+    await fetch(address, { method: "HEAD", mode: "no-cors", credentials: "omit", signal: stop });
+    return true;
+  } catch {
+    return false;
+  }
+}

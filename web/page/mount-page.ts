@@ -1,0 +1,52 @@
+// Saddlerule with a document of its own, as a file or on a server: it follows the document's address, may keep what a family
+// typed on the device, and tells a page that shows it in a frame how high it is.
+import { followSettings } from "../embedding/follow-settings";
+import { settingsFromAddress } from "../embedding/from-address";
+import type { AddressSettings } from "../embedding/from-address";
+import { tellHeight } from "../embedding/height-told";
+import type { EngineOpener } from "../engine/engine-opening";
+import type { ListSource } from "../engine/list-opening";
+import { samples } from "../engine/samples";
+import { deviceStore } from "../keeping/indexed-store";
+import type { OtherLanguage } from "../texts/languages";
+import { mountSaddlerule } from "./mount-saddlerule";
+import type { SiteParts } from "./page-context";
+
+export interface PageOptions {
+  engines: EngineOpener;
+  /** Fetches or unpacks the words of a language other than English; called once for each, when it is first wanted. */
+  packedWords: (language: OtherLanguage) => Promise<string>;
+  /** The list at an address, as the document's own address names it. */
+  listAt: (address: string) => ListSource;
+  /** Settings as the document's address has them behind its #, where it does not say otherwise. */
+  usually?: string;
+  /** What a site adds. */
+  site?: SiteParts;
+}
+
+/** Shows Saddlerule in the document's element for it. */
+export function mountPage({ engines, packedWords, listAt, usually = "", site }: PageOptions): void {
+  const host = document.getElementById("saddlerule");
+  if (host === null) return;
+  // Of what is said twice, the first counts.
+  const read = (): AddressSettings => settingsFromAddress(`${location.hash}&${usually}`);
+  const settings = read();
+  const mounted = mountSaddlerule(host, {
+    engines,
+    packedWords,
+    settings,
+    device: deviceStore(),
+    samples,
+    ...(site && { site }),
+    onLanguage: (language) => {
+      document.documentElement.lang = language;
+    },
+  });
+  const follow = followSettings(mounted, settings, listAt);
+  addEventListener("hashchange", () => follow(read()));
+  if (settings.host !== null) {
+    // As high as what is in it: a frame has no screen of its own.
+    host.classList.add("framed");
+    tellHeight(host, settings.host);
+  }
+}
