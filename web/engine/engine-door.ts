@@ -1,10 +1,9 @@
 // The way to an engine: opened when first asked, and an answer to everything, its own failure included.
-import type { OwnEngine } from "./engine-opening";
 import { historyWith } from "./list-history";
 import type { Step } from "./list-history";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
-import type { OnProgress } from "./thread";
+import type { OnProgress, OwnEngine } from "./thread";
 import type { Asked } from "./worker-messages";
 
 /** What the page needs of an engine. It never rejects: what goes wrong with it is a refusal with the code `internal`. */
@@ -18,14 +17,17 @@ export interface EngineDoor extends Engine {
    * the second takes the place of the first; otherwise, and where it was stopped, nothing has happened.
    */
   beside: (prepare: (second: Engine) => Promise<boolean>, stop: AbortSignal) => Promise<void>;
+  /** Nothing is asked any more. */
+  end: () => void;
 }
 
-export function engineDoor(open: () => Promise<OwnEngine>): EngineDoor {
-  let inUse = lastingEngine(open);
+/** `open` is told whether the engine is to work beside another one. */
+export function engineDoor(open: (apart: boolean) => Promise<OwnEngine>): EngineDoor {
+  let inUse = lastingEngine(() => open(false));
   return {
     ask: (...asked) => inUse.ask(...asked),
     async beside(prepare, stop) {
-      const second = lastingEngine(open);
+      const second = lastingEngine(() => open(true));
       stop.addEventListener("abort", second.end);
       const wanted = await prepare(second);
       stop.removeEventListener("abort", second.end);
@@ -35,6 +37,9 @@ export function engineDoor(open: () => Promise<OwnEngine>): EngineDoor {
       }
       inUse.retire();
       inUse = second;
+    },
+    end() {
+      inUse.end();
     },
   };
 }

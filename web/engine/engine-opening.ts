@@ -1,29 +1,31 @@
-// Opening engines: in a worker of their own, so that the page stays free, or on the page where no worker is to be had.
+// Opening engines: in threads of their own, so that the page stays free, or on the page where no worker is to be had.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
-import { compileEngine } from "./compile-engine";
-import { startThread } from "./thread";
-import type { OnProgress } from "./thread";
-import type { Asked } from "./worker-messages";
-
-/** An engine as its owner sees it: asked one thing at a time, and ended once. What it was asked when it ended fails. */
-export interface OwnEngine {
-  ask: (request: Asked, file?: Uint8Array, onProgress?: OnProgress) => Promise<object>;
-  end: () => void;
-}
+import type { EngineSource } from "./engine-source";
+import { engineThreads } from "./engine-threads";
+import type { OwnEngine } from "./thread";
 
 export interface EngineOpener {
-  inThread: () => Promise<OwnEngine>;
+  /** `apart`: from the engines in use, if that can be, so that they are not held up by what this one is for. */
+  inThread: (apart: boolean) => Promise<OwnEngine>;
   /** For small questions that are answered sooner than a thread is reached. */
   onPage: () => Promise<OwnEngine>;
 }
 
-/** `packedEngine` is called when the first engine is opened; it is unpacked and compiled once, for all of them. */
-export function engineOpener(packedEngine: () => Promise<Uint8Array>): EngineOpener {
+/** The engine is fetched and compiled when the first one is opened, once for all of them; what failed is tried again. */
+export function engineOpener(source: EngineSource): EngineOpener {
   let compiling: Promise<WebAssembly.Module> | null = null;
   let threadsServe = true;
 
+  function compileOnce(compile: () => Promise<WebAssembly.Module>): Promise<WebAssembly.Module> {
+    compiling ??= compile().catch((failure: unknown) => {
+      compiling = null;
+      throw failure;
+    });
+    return compiling;
+  }
+
   async function onPage(): Promise<OwnEngine> {
-    const engine = await openEngine(await (compiling ??= packedEngine().then(compileEngine)));
+    const engine = await openEngine(await compileOnce(source.compiled));
     return {
       ask: (request, file, onProgress) =>
         new Promise((resolve) => {
@@ -33,24 +35,17 @@ export function engineOpener(packedEngine: () => Promise<Uint8Array>): EngineOpe
     };
   }
 
-  async function inThread(): Promise<OwnEngine> {
-    const thread = startThread();
-    try {
-      if (compiling === null) await (compiling = packedEngine().then(thread.compile));
-      else await thread.open(await compiling);
-      return thread;
-    } catch (failure) {
-      thread.end();
-      throw failure;
-    }
-  }
+  const threads = engineThreads(source.startWorker, async (thread) => {
+    if (compiling === null) await compileOnce(() => source.travelling().then(thread.make));
+    else await thread.make({ module: await compiling });
+  });
 
   return {
     onPage,
-    async inThread() {
+    async inThread(apart) {
       if (!threadsServe) return onPage();
       try {
-        return await inThread();
+        return await threads.open(apart);
       } catch {
         // A host's policy may forbid workers, or a browser keep compiled code from them.
         threadsServe = false;

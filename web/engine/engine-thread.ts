@@ -1,43 +1,54 @@
-// The engine's own thread: the script of a worker, which the build puts into the page's script as a text.
+// A thread with engines in it: the script of a worker, which build.mjs puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
 import { compileEngine } from "./compile-engine";
+import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
 /** Milliseconds: often enough for a bar that moves, seldom enough for the page to stay free. */
 const progressEvery = 100;
 
-let engine: Awaited<ReturnType<typeof openEngine>> | null = null;
+let made: WebAssembly.Module | null = null;
+const engines = new Map<number, ReturnType<typeof openEngine>>();
 
 function say(message: FromThread): void {
   postMessage(message);
 }
 
-function answered(request: Asked, file: Uint8Array | undefined): object {
-  if (engine === null) throw new Error("asked before it was opened");
+async function answered(engine: number, request: Asked, file: Uint8Array | undefined): Promise<object> {
+  if (made === null) throw new Error("asked before it was opened");
+  const opening = engines.get(engine) ?? openEngine(made);
+  engines.set(engine, opening);
+  const asked = await opening;
   let last = performance.now();
-  return engine.ask(request, file, (done, total) => {
+  return asked.ask(request, file, (done, total) => {
     const now = performance.now();
     if (now - last < progressEvery) return;
     last = now;
-    say({ progress: { done, total } });
+    say({ engine, progress: { done, total } });
   }) as object;
 }
 
-async function reply(message: ToThread): Promise<FromThread> {
-  if ("request" in message) return { answer: answered(message.request, message.file) };
-  const module = "packed" in message ? await compileEngine(message.packed) : message.module;
-  engine = await openEngine(module);
-  return { module };
+async function hear(message: ToThread): Promise<void> {
+  const { engine } = message;
+  if ("ended" in message) engines.delete(engine);
+  else if ("request" in message)
+    say({ engine, answer: await answered(engine, message.request, message.file) });
+  else {
+    made = "packed" in message ? await compileEngine(message.packed) : message.module;
+    say({ engine, module: made });
+  }
 }
 
 onmessage = ({ data }: MessageEvent<ToThread>) => {
-  reply(data)
-    .then(say)
-    .catch((failure: unknown) => {
-      say({ failure: failure instanceof Error ? failure.message : String(failure) });
-    });
+  const { engine } = data;
+  hear(data).catch((failure: unknown) => {
+    engines.delete(engine);
+    say({ engine, failure: failure instanceof Error ? failure.message : String(failure) });
+  });
 };
 
 onmessageerror = () => {
-  say({ failure: "the engine did not reach its thread" });
+  say({ engine: threadItself, failure: "the engine did not reach its thread" });
 };
+
+say({ engine: threadItself, started: true });

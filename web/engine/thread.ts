@@ -1,15 +1,20 @@
-// A thread with an engine in it, from the page's side.
-import threadScript from "engine-thread";
+// A thread with engines in it, from the page's side.
+import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
 /** In bytes of the file. */
 export type OnProgress = (done: number, total: number) => void;
 
-/** Told one thing at a time. */
-export interface Thread {
-  compile: (packed: Uint8Array) => Promise<WebAssembly.Module>;
-  open: (module: WebAssembly.Module) => Promise<WebAssembly.Module>;
+/** An engine as its owner sees it: asked one thing at a time, and ended once. What it was asked when it ended fails. */
+export interface OwnEngine {
   ask: (request: Asked, file?: Uint8Array, onProgress?: OnProgress) => Promise<object>;
+  end: () => void;
+}
+
+export interface Thread {
+  /** What its engines are made of, packed or compiled already; to be told once, and before there is an engine. */
+  make: (engine: { packed: Uint8Array } | { module: WebAssembly.Module }) => Promise<WebAssembly.Module>;
+  engine: () => OwnEngine;
   end: () => void;
 }
 
@@ -19,30 +24,36 @@ interface Waiting {
   onProgress: OnProgress | undefined;
 }
 
-/** @throws where workers are not to be had; a policy that forbids them may show only in what is told first. */
-export function startThread(): Thread {
-  const address = URL.createObjectURL(new Blob([threadScript], { type: "text/javascript" }));
-  const worker = new Worker(address);
-  let waiting: Waiting | null = null;
-  let over: Error | null = null;
+/** Milliseconds for a thread to start, which takes a hundredth of it. Some browsers never say that a worker was not let in. */
+const patience = 5000;
 
-  function release(): Waiting | null {
-    const released = waiting;
-    waiting = null;
-    return released;
-  }
+/** @param worker has engine-thread.ts in it; a policy that forbids it may show only in what is told first. */
+export function startThread(worker: Worker): Thread {
+  const waiting = new Map<number, Waiting>();
+  let engines = threadItself;
+  let over: Error | null = null;
 
   function endWith(failure: Error): void {
     over ??= failure;
+    clearTimeout(starting);
     worker.terminate();
-    URL.revokeObjectURL(address);
-    release()?.reject(failure);
+    for (const { reject } of waiting.values()) reject(failure);
+    waiting.clear();
   }
 
+  const starting = setTimeout(() => {
+    endWith(new Error("the engine's thread did not start"));
+  }, patience);
+
   worker.onmessage = ({ data }: MessageEvent<FromThread>) => {
-    if ("progress" in data) waiting?.onProgress?.(data.progress.done, data.progress.total);
-    else if ("failure" in data) endWith(new Error(data.failure));
-    else release()?.resolve("module" in data ? data.module : data.answer);
+    const asker = waiting.get(data.engine);
+    if ("started" in data) clearTimeout(starting);
+    else if ("progress" in data) asker?.onProgress?.(data.progress.done, data.progress.total);
+    else {
+      waiting.delete(data.engine);
+      if ("failure" in data) asker?.reject(new Error(data.failure));
+      else asker?.resolve("module" in data ? data.module : data.answer);
+    }
   };
   worker.onerror = (event) => {
     event.preventDefault();
@@ -55,15 +66,24 @@ export function startThread(): Thread {
         reject(over);
         return;
       }
-      waiting = { resolve, reject, onProgress };
+      waiting.set(message.engine, { resolve, reject, onProgress });
       worker.postMessage(message);
     });
   }
 
   return {
-    compile: (packed) => tell({ packed }),
-    open: (module) => tell({ module }),
-    ask: (request, file, onProgress) => tell({ request, file }, onProgress),
+    make: (engine) => tell({ engine: threadItself, ...engine }),
+    engine() {
+      const engine = ++engines;
+      return {
+        ask: (request, file, onProgress) => tell({ engine, request, file }, onProgress),
+        end() {
+          waiting.get(engine)?.reject(new Error("the engine was ended"));
+          waiting.delete(engine);
+          if (over === null) worker.postMessage({ engine, ended: true } satisfies ToThread);
+        },
+      };
+    },
     end: () => {
       endWith(new Error("the engine was ended"));
     },

@@ -1,16 +1,31 @@
-// What the page and the engine's own thread say to each other. The thread answers one message before the next is sent.
+// What the page and a thread with engines in it say to each other.
 import type { EngineRequest } from "./wire-requests";
 
 /** Several questions at once are answered by an array. */
 export type Asked = EngineRequest | EngineRequest[];
 
-/** First the engine, packed or compiled already, then questions. */
-export type ToThread =
-  { packed: Uint8Array } | { module: WebAssembly.Module } | { request: Asked; file: Uint8Array | undefined };
+/** Stands for the thread itself where a message is not about one of its engines, which count from 1. */
+export const threadItself = 0;
 
-/** `progress` may come any number of times before the answer. A packed engine is answered by the compiled one. */
-export type FromThread =
-  | { answer: object }
+/**
+ * First what engines are made of, packed or compiled already. An engine is there once it is asked something, is asked one
+ * thing at a time, and is gone when it is ended.
+ */
+export type ToThread = { engine: number } & (
+  | { packed: Uint8Array }
   | { module: WebAssembly.Module }
+  | { request: Asked; file: Uint8Array | undefined }
+  | { ended: true }
+);
+
+/**
+ * `started` comes by itself, once. `progress` may come any number of times before the answer. What engines are made of is
+ * answered by the compiled module. An engine that failed is gone.
+ */
+export type FromThread = { engine: number } & (
+  | { started: true }
+  | { module: WebAssembly.Module }
+  | { answer: object }
   | { failure: string }
-  | { progress: { done: number; total: number } };
+  | { progress: { done: number; total: number } }
+);
