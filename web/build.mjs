@@ -1,14 +1,16 @@
 // Builds the page. The same sources give the same bytes.
 //
-//   node build.mjs [page] [--engine FILE.wasm] [--out PATH] [--sizes]
+//   node build.mjs [page|site] [--engine FILE.wasm] [--out PATH] [--sizes]
 //
-// `page` is the single file. `--out` is that file, or the folder of a target that is several files; `--sizes` says what each
+// `page` is the single file, `site` the folder for a host. `--out` is that file, or the folder of a target that is several files; `--sizes` says what each
 // source adds to the script. What a target is made of stands in a module of its own in building/.
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { writeOut } from "./building/output.mjs";
+import { elementFiles } from "./building/element.mjs";
+import { writeOut, writeOutFolder } from "./building/output.mjs";
 import { builtEngine, root } from "./building/places.mjs";
 import { singleFile } from "./building/single-file.mjs";
+import { siteFiles } from "./building/site.mjs";
 
 const { values, positionals } = parseArgs({
   options: {
@@ -24,6 +26,14 @@ const targets = {
   page: {
     out: "build/page/saddlerule.html",
     build: async (out) => writeOut(out, await singleFile(values)),
+  },
+  element: {
+    out: "build/element",
+    build: async (out) => writeOutFolder(out, await elementFiles(values)),
+  },
+  site: {
+    out: "build/site",
+    build: async (out) => writeOutFolder(out, await siteFiles(values)),
   },
 };
 

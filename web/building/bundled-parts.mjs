@@ -17,6 +17,9 @@ function part(name, loader, contents) {
   };
 }
 
+/** `name` stands for a module written by the build. */
+export const text = (name, module) => part(name, "js", () => module);
+
 /** The script carries the component's style as a text, and adopts it into its shadow root. */
 export function styleAsText(sheet) {
   return {

@@ -16,12 +16,13 @@ const form = {
 
 /**
  * @param {string} entry a file of web/
- * @param {{ parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what stands for files that are no scripts
+ * @param {{ format?: "iife" | "esm", parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what stands for files that are no scripts
  *   (see bundled-parts.mjs); `sizes`: says what each file adds
  */
-export async function scriptText(entry, { parts = [], sizes = false } = {}) {
+export async function scriptText(entry, { format = form.format, parts = [], sizes = false } = {}) {
   const script = await build({
     ...form,
+    format,
     entryPoints: [path.join(web, entry)],
     loader: { ".json": "text" },
     plugins: parts,

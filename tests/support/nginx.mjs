@@ -1,0 +1,115 @@
+// nginx as a club's host might run it, on a port of this machine, from a folder of its own and as whoever runs the tests.
+
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import {
+  mkdtempSync,
+  mkdirSync,
+  rmSync,
+  symlinkSync,
+  unlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+async function freePort() {
+  const listener = createServer().listen(0, "127.0.0.1");
+  await once(listener, "listening");
+  const { port } = listener.address();
+  listener.close();
+  await once(listener, "close");
+  return port;
+}
+
+/** Everything it writes stays in `folder`. */
+function configuration({ folder, port, locations }) {
+  const temporary = ["client_body", "proxy", "fastcgi", "uwsgi", "scgi"].map(
+    (name) => `  ${name}_temp_path ${folder}/temp/${name};`,
+  );
+  return `daemon off;
+master_process off;
+pid ${folder}/nginx.pid;
+error_log ${folder}/error.log;
+events { worker_connections 256; }
+http {
+  include /etc/nginx/mime.types;
+  access_log ${folder}/access.log;
+${temporary.join("\n")}
+  server {
+    listen 127.0.0.1:${port};
+    root ${folder}/served;
+    ${locations}
+  }
+}
+`;
+}
+
+export class Nginx {
+  #folder = mkdtempSync(join(tmpdir(), "saddlerule-nginx-"));
+  #process = null;
+  #port = 0;
+
+  /** @param served folders by the path at which they are served, such as { fit: "/…/build/site" } */
+  static async serve({ served, locations = "" }) {
+    const nginx = new Nginx();
+    nginx.#port = await freePort();
+    mkdirSync(join(nginx.#folder, "temp"));
+    mkdirSync(join(nginx.#folder, "served"));
+    for (const [path, folder] of Object.entries(served))
+      nginx.serves(path, folder);
+    await nginx.start(locations);
+    return nginx;
+  }
+
+  get origin() {
+    return `http://127.0.0.1:${this.#port}`;
+  }
+
+  /** Another folder in the place of the one that was served there. */
+  serves(path, folder) {
+    const place = join(this.#folder, "served", path);
+    try {
+      unlinkSync(place);
+    } catch (error) {
+      if (error.code !== "ENOENT") throw error;
+    }
+    symlinkSync(folder, place);
+  }
+
+  /** Starts it, or starts it anew with other locations. */
+  async start(locations) {
+    await this.stop();
+    const file = join(this.#folder, "nginx.conf");
+    writeFileSync(
+      file,
+      configuration({ folder: this.#folder, port: this.#port, locations }),
+    );
+    this.#process = spawn(
+      "nginx",
+      ["-c", file, "-p", this.#folder, "-e", join(this.#folder, "error.log")],
+      {
+        stdio: ["ignore", "ignore", "inherit"],
+      },
+    );
+    for (let turn = 0; turn < 100; ++turn) {
+      if (this.#process.exitCode !== null)
+        throw new Error("nginx ended at once");
+      if ((await fetch(this.origin).catch(() => null)) !== null) return;
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+    throw new Error("no answer from nginx");
+  }
+
+  async stop() {
+    if (this.#process === null || this.#process.exitCode !== null) return;
+    this.#process.kill();
+    await once(this.#process, "exit");
+  }
+
+  async close() {
+    await this.stop();
+    rmSync(this.#folder, { recursive: true });
+  }
+}

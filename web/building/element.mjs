@@ -1,0 +1,52 @@
+// The element: the script that a club pastes into its page, what that script loads from beside itself, and the script for a
+// page with Saddlerule in a frame. What is loaded is called by its content, so that two versions never mix in one folder.
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { packed } from "./packing.mjs";
+import { scriptText } from "./scripts.mjs";
+import { sheetText } from "./style-sheets.mjs";
+
+/**
+ * @param {{ engine: string, sizes?: boolean }} how `engine`: the file of the wasm; `sizes`: says what each file adds to the script
+ * @returns {Promise<Record<string, string | Buffer>>} contents by their name; all of them lie in one folder
+ */
+export async function elementFiles({ engine, sizes }) {
+  const hashed = {};
+  const put = (stem, ending, content) => {
+    const name = `saddlerule-${stem}-${hashText(content).slice(0, 12)}.${ending}`;
+    hashed[name] = content;
+    return name;
+  };
+
+  const words = {};
+  for (const [language, texts] of Object.entries(await translatedTexts()))
+    words[language] = put(`words-${language}`, "bin", packed(Buffer.from(texts)));
+  // Packed here, they are small on hosts that pack nothing; and there is no host that does not know what to do with .bin.
+  const files = {
+    engine: put("engine", "bin", packed(await readFile(engine))),
+    thread: put("thread", "js", await scriptText("engine/engine-thread.ts")),
+    words,
+  };
+  const app = await scriptText("embedding/element-app.ts", {
+    format: "esm",
+    parts: [styleAsText(await sheetText("saddlerule.css")), text("element-files", constants(files))],
+    sizes,
+  });
+  const appName = `export default ${JSON.stringify(put("app", "js", app))};`;
+  return {
+    "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", {
+      parts: [text("element-app-file", appName)],
+    }),
+    "saddlerule-frame.js": await scriptText("embedding/frame-host.ts"),
+    ...hashed,
+  };
+}
+
+const hashText = (content) => createHash("sha256").update(content).digest("hex");
+
+function constants(values) {
+  return Object.entries(values)
+    .map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`)
+    .join("\n");
+}

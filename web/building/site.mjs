@@ -1,0 +1,139 @@
+// The site: the page as a folder of files for a club's own host. Whatever is in files/ is called by its content, so that one
+// version's files never stand in for another's; the service worker knows all of its own version by their hashes.
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { iconText } from "./page-icon.mjs";
+import { web } from "./places.mjs";
+import { integrityOf, policyText, siteDirectives } from "./policy.mjs";
+import { scriptText } from "./scripts.mjs";
+import { sheetText } from "./style-sheets.mjs";
+
+/**
+ * @param {{ engine: string, sizes?: boolean }} how `engine`: the file of the wasm; `sizes`: says what each file adds to the script
+ * @returns {Promise<Record<string, string | Buffer>>} contents by their path in the site's folder
+ */
+export async function siteFiles({ engine, sizes }) {
+  const hashed = {};
+  /** Puts a file where its content says, and gives the path. */
+  const put = (name, content) => {
+    const { name: stem, ext } = path.parse(name);
+    const place = `files/${stem}.${hashText(content).slice(0, 12)}${ext}`;
+    hashed[place] = content;
+    return place;
+  };
+
+  const words = {};
+  for (const [language, texts] of Object.entries(await translatedTexts()))
+    words[language] = put(`words-${language}.txt`, texts);
+  const places = {
+    engine: put("engine.wasm", await readFile(engine)),
+    thread: put("engine-thread.js", await scriptText("engine/engine-thread.ts")),
+    words,
+  };
+  const sheet = await sheetText("page-file.css");
+  const script = await scriptText("site/site-entry.ts", {
+    parts: [styleAsText(await sheetText("saddlerule.css")), values("site-files", places)],
+    sizes,
+  });
+  const icons = await pictures(put);
+  const page = {
+    "index.html": indexPage({
+      script: { place: put("saddlerule.js", script), integrity: integrityOf(script) },
+      sheet: { place: put("page.css", sheet), integrity: integrityOf(sheet) },
+      engine: places.engine,
+      icons,
+    }),
+    "manifest.webmanifest": manifest(icons),
+    ...hashed,
+  };
+  return {
+    ...page,
+    "service-worker.js": await serviceWorker(page),
+    "site-settings.json": await readFile(path.join(web, "site/site-settings.json")),
+  };
+}
+
+const hashText = (content) => createHash("sha256").update(content).digest("hex");
+
+/** A module of constants, for a script to import by `name`. */
+function values(name, constants) {
+  const lines = Object.entries(constants).map(
+    ([key, value]) => `export const ${key} = ${JSON.stringify(value)};`,
+  );
+  return text(name, lines.join("\n"));
+}
+
+/** The icons, drawn by tests/support/draw-icons.mjs, by what they are for. */
+async function pictures(put) {
+  const drawn = async (name) => put(name, await readFile(path.join(web, "site/icons", name)));
+  return {
+    tab: put("icon.svg", await iconText()),
+    small: await drawn("icon-192.png"),
+    large: await drawn("icon-512.png"),
+    maskable: await drawn("icon-maskable-512.png"),
+    apple: await drawn("icon-apple-180.png"),
+  };
+}
+
+/** The ground of the page in light and dark, as web/style/tokens.css has it. */
+const ground = { light: "#f3f4f0", dark: "#13181a" };
+
+function manifest({ small, large, maskable }) {
+  const png = (src, side, purpose) => ({ src, sizes: `${side}x${side}`, type: "image/png", purpose });
+  const members = {
+    id: "./",
+    name: "Saddlerule",
+    short_name: "Saddlerule",
+    description: "Which bike fits a growing child, how high to set the saddle, and how long it will last.",
+    lang: "en",
+    dir: "ltr",
+    start_url: "./",
+    scope: "./",
+    display: "standalone",
+    background_color: ground.light,
+    theme_color: ground.light,
+    categories: ["sports", "utilities"],
+    icons: [png(small, 192, "any"), png(large, 512, "any"), png(maskable, 512, "maskable")],
+  };
+  return `${JSON.stringify(members, null, 2)}\n`;
+}
+
+function indexPage({ script, sheet, engine, icons }) {
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policyText(siteDirectives)}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta name="theme-color" media="(prefers-color-scheme: light)" content="${ground.light}">
+<meta name="theme-color" media="(prefers-color-scheme: dark)" content="${ground.dark}">
+<meta name="referrer" content="no-referrer">
+<title>Saddlerule</title>
+<link rel="stylesheet" href="${sheet.place}" integrity="${sheet.integrity}">
+<script src="${script.place}" integrity="${script.integrity}" defer></script>
+<link rel="preload" href="${engine}" as="fetch" type="application/wasm" crossorigin>
+<link rel="preload" href="site-settings.json" as="fetch" type="application/json" crossorigin>
+<link rel="icon" href="${icons.tab}" type="image/svg+xml">
+<link rel="apple-touch-icon" href="${icons.apple}">
+<link rel="manifest" href="manifest.webmanifest">
+</head>
+<body>
+<main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
+</body>
+</html>
+`;
+}
+
+/** Its version is another one for any other byte of the site, its own script included. */
+async function serviceWorker(page) {
+  const files = Object.entries(page).map(([file, content]) => ({
+    path: file,
+    integrity: integrityOf(content),
+  }));
+  const bundle = (version) =>
+    scriptText("service-worker/service-worker.ts", { parts: [values("version-files", { version, files })] });
+  return bundle(hashText(await bundle("")).slice(0, 12));
+}

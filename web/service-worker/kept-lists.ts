@@ -1,0 +1,112 @@
+// What the club serves besides the site, kept for when there is no signal: its lists, and what it says about the site.
+// A list comes from the network if that answers soon, and else as it was kept last, with the date of that.
+
+declare const self: ServiceWorkerGlobalScope;
+
+/** Lists outlive versions of the site. */
+const cacheName = `saddlerule-lists ${new URL(self.registration.scope).pathname}`;
+
+/** Tells the page that a list is the kept copy, and since when: a time in ISO 8601. web/engine/list-address.ts reads it. */
+const keptHeader = "saddlerule-kept";
+
+/** Milliseconds after which a kept copy serves better than waiting on. */
+const patience = 2500;
+
+/** As many lists as somebody goes through in a season of clubs and sales. */
+const mostLists = 8;
+
+/** Bytes: what the engine takes, and the page reads. */
+const mostBytes = 8 * 1024 * 1024;
+
+const settingsAddress = new URL("site-settings.json", self.registration.scope).href;
+
+export function isSettings({ href }: URL): boolean {
+  return href === settingsAddress;
+}
+
+/** As they were kept, for the page must not wait for them; what has changed since serves the next visit. */
+export async function answerSettings(event: FetchEvent): Promise<Response> {
+  const kept = await keptCopy(event.request);
+  const coming = newest(event);
+  if (kept === undefined) return coming;
+  event.waitUntil(coming.catch(() => undefined));
+  return kept;
+}
+
+export async function answerList(event: FetchEvent): Promise<Response> {
+  const kept = await keptCopy(event.request);
+  const coming = newest(event);
+  if (kept === undefined) return coming;
+  const inTime = coming.then(
+    (response) => (serves(response) || response.status === 410 ? response : kept),
+    () => kept,
+  );
+  event.waitUntil(inTime);
+  return Promise.race([inTime, later(patience).then(() => kept)]);
+}
+
+/** What a page fetched before this worker was there. */
+export async function keepAlso(addresses: URL[]): Promise<void> {
+  const keeping = addresses.map(async ({ href }) => {
+    const request = new Request(href);
+    const response = await fetch(request, { cache: "no-cache" });
+    if (serves(response)) await keep(request, response);
+  });
+  await Promise.allSettled(keeping);
+}
+
+async function newest(event: FetchEvent): Promise<Response> {
+  // Hosts that let lists be cached for days are asked all the same whether there is a newer one.
+  const response = await fetch(event.request, { cache: "no-cache" });
+  if (serves(response)) event.waitUntil(keep(event.request, response.clone()).catch(() => undefined));
+  else if (response.status === 410) event.waitUntil(forget(event.request));
+  return response;
+}
+
+/** A list, and not the page of a host in trouble, or of a café that wants a password first. */
+function serves({ ok, headers }: Response): boolean {
+  return ok && !/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "");
+}
+
+async function keptCopy({ url }: Request): Promise<Response | undefined> {
+  return caches.match(url, { cacheName });
+}
+
+async function forget({ url }: Request): Promise<void> {
+  await (await caches.open(cacheName)).delete(url);
+}
+
+/** Without room for it, or where it breaks off, what was kept before stays. */
+async function keep({ url }: Request, response: Response): Promise<void> {
+  const body = await wholeBody(response);
+  if (body === null) return;
+  const headers = {
+    "content-type": response.headers.get("content-type") ?? "",
+    [keptHeader]: new Date().toISOString(),
+  };
+  const cache = await caches.open(cacheName);
+  await cache.put(url, new Response(body, { headers }));
+  const lists = (await cache.keys()).filter((list) => list.url !== settingsAddress && list.url !== url);
+  const surplus = lists.slice(0, Math.max(0, lists.length + 1 - mostLists));
+  await Promise.all(surplus.map((list) => cache.delete(list)));
+}
+
+async function wholeBody({ body }: Response): Promise<Blob | null> {
+  const reader = body?.getReader();
+  const parts: BlobPart[] = [];
+  let length = 0;
+  for (;;) {
+    const { done, value } = (await reader?.read()) ?? { done: true, value: undefined };
+    if (done) return new Blob(parts);
+    length += value.length;
+    if (length > mostBytes) {
+      await reader?.cancel();
+      return null;
+    }
+    parts.push(value);
+  }
+}
+
+function later(milliseconds: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
+}

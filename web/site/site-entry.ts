@@ -1,0 +1,24 @@
+// The site's script: Saddlerule with its engine and words in files beside it, and a service worker that keeps them.
+import { engineOpener } from "../engine/engine-opening";
+import { addressSource } from "../engine/list-address";
+import { mountPage } from "../page/mount-page";
+import { servedEngine, servedSettings, servedWords } from "./served-files";
+import { keepSite, siteParts, watchSite } from "./site-parts";
+
+async function start(): Promise<void> {
+  watchSite();
+  // On its way while the settings are read.
+  const engines = engineOpener(servedEngine());
+  mountPage({
+    engines,
+    packedWords: servedWords,
+    listAt: (address) => addressSource(new URL(address, document.baseURI)),
+    usually: await servedSettings(),
+    site: siteParts,
+  });
+  // All that the page itself needs is on its way or here.
+  if (document.readyState === "complete") keepSite();
+  else addEventListener("load", keepSite);
+}
+
+void start();

@@ -1,0 +1,8 @@
+// Where the site's other files lie, as the build hands it over (see building/site.mjs): paths from the folder of the page.
+
+declare module "site-files" {
+  export const engine: string;
+  export const thread: string;
+  /** The words of every language but English, by language. */
+  export const words: Record<string, string>;
+}
