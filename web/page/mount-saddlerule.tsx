@@ -25,6 +25,7 @@ import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
 import type { Language, OtherLanguage } from "../texts/languages";
 import { afterPaint } from "../engine/after-paint";
+import { deviceDay } from "./device-day";
 import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
@@ -49,6 +50,8 @@ export interface SaddleruleOptions {
 
 export interface Mounted {
   store: Store<PageState>;
+  /** What its parts use now. */
+  tools: () => PageTools;
   /** Opens a list once what was kept on the device is there. */
   openList: (source: ListSource) => void;
   /** Takes it away again, engines and all. */
@@ -67,7 +70,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const { language: said, units, currency, view } = options.settings ?? nothingSaid;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
-    ...firstState(dateOnDevice(), units ?? usual.units, language),
+    ...firstState(deviceDay(), units ?? usual.units, language),
     currency,
     screen: { name: view ?? "rider" },
   });
@@ -142,6 +145,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   });
   return {
     store,
+    tools: () => toolsFor(store.read()),
     openList: (source) =>
       void begun.then(() => {
         if (mounted) void opening.open(source);
@@ -178,10 +182,4 @@ function mindLeaving(keeper: FamilyKeeper): () => void {
 /** Regions where a tape measure is read in inches first. */
 function unitFor(locale: string): TypedUnit {
   return ["US", "LR", "MM"].includes(new Intl.Locale(locale).region ?? "") ? "in" : "cm";
-}
-
-function dateOnDevice(): string {
-  const now = new Date();
-  const twoDigits = (number: number): string => String(number).padStart(2, "0");
-  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
 }

@@ -1,0 +1,105 @@
+// What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
+import { engine, thread, words } from "element-files";
+import { compileEngine } from "../engine/compile-engine";
+import { engineOpener } from "../engine/engine-opening";
+import { addressSource } from "../engine/list-address";
+import type { ListSource } from "../engine/list-opening";
+import { mountSaddlerule } from "../page/mount-saddlerule";
+import { scriptAddress } from "../page/trusted-scripts";
+import { unpack } from "../page/unpack";
+import type { OtherLanguage } from "../texts/languages";
+import { tellChanges, tellOutside } from "./element-events";
+import type { Running } from "./element-loader";
+import { giveParts } from "./element-parts";
+import { followSettings } from "./follow-settings";
+import { headingsFrom } from "./heading-levels";
+import { followInline } from "./inline-list";
+import { misunderstoodWords, readSettings } from "./settings";
+import type { Misunderstood } from "./settings";
+import { tellWebmaster } from "./tell-webmaster";
+
+const beside = (file: string): string => new URL(file, import.meta.url).href;
+
+async function packedFile(file: string): Promise<Uint8Array> {
+  const response = await fetch(beside(file));
+  if (!response.ok) throw new Error(`${file}: the server said ${response.status}`);
+  return new Uint8Array(await response.arrayBuffer());
+}
+
+const engines = engineOpener({
+  travelling: async () => ({ packed: await packedFile(engine) }),
+  compiled: async () => compileEngine(await packedFile(engine)),
+  // A page that has this script from another origin has the engine on the page itself.
+  startWorker: () => new Worker(scriptAddress(beside(thread))),
+});
+
+const spoken = new Map<OtherLanguage, Promise<string>>();
+
+function packedWords(language: OtherLanguage): Promise<string> {
+  const known =
+    spoken.get(language) ??
+    packedFile(words[language]).then((packed) => new TextDecoder().decode(unpack(packed)));
+  spoken.set(language, known);
+  known.catch(() => spoken.delete(language));
+  return known;
+}
+
+giveParts();
+
+const usualHeading = 2;
+
+export function start(host: HTMLElement): Running {
+  const told = new Set<string>();
+  const misunderstood = ({ name, value, expected }: Misunderstood): void => {
+    if (told.has(`${name} ${value}`)) return;
+    told.add(`${name} ${value}`);
+    const problem = misunderstoodWords({ name, value, expected });
+    tellWebmaster(`<saddlerule-fit> ${problem}`);
+    tellOutside(host, "problem", {
+      code: "attribute_not_understood",
+      problem,
+      attribute: name,
+      value,
+      expected,
+    });
+  };
+  const given = (name: string): string | null => host.getAttribute(name);
+  const listAt = (list: string): ListSource => addressSource(new URL(list, document.baseURI));
+
+  const settings = readSettings(given, misunderstood);
+  const fallback = host.shadowRoot?.querySelector("slot");
+  const mounted = mountSaddlerule(host, {
+    engines,
+    packedWords,
+    settings,
+    // What is kept in a browser belongs to the whole website, whose other pages could read it.
+    device: null,
+    samples: [],
+    // The first time it is drawn.
+    onLanguage: () => fallback?.remove(),
+  });
+  const stopTelling = tellChanges(host, mounted);
+  const headings = headingsFrom(host);
+  const setHeadings = (): void => {
+    const value = given("heading-level")?.trim() ?? null;
+    const level = value === null || /^[1-3]$/.test(value) ? Number(value ?? usualHeading) : null;
+    if (level === null) misunderstood({ name: "heading-level", value: value ?? "", expected: "1, 2 or 3" });
+    headings.from(level ?? usualHeading);
+  };
+  setHeadings();
+  const follow = followSettings(mounted, settings, listAt);
+  const stopReading = followInline(host, mounted.openList);
+  return {
+    changed() {
+      follow(readSettings(given, misunderstood));
+      setHeadings();
+    },
+    end() {
+      stopReading();
+      stopTelling();
+      headings.stop();
+      mounted.unmount();
+      if (fallback != null) host.shadowRoot?.append(fallback);
+    },
+  };
+}

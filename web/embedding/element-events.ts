@@ -1,0 +1,73 @@
+// What the page around is told, as events with plain data. Of the child it learns nothing but the saddle heights that suit.
+import type { JudgedBike, Note } from "../engine/wire-answers";
+import type { Mounted } from "../page/mount-saddlerule";
+import { worded } from "../parts/notes";
+import type { PageState } from "../state/page-state";
+
+export type Told = "list" | "problem" | "verdict";
+
+export function tellOutside(host: Element, what: Told, detail: object): void {
+  host.dispatchEvent(new CustomEvent(`saddlerule-${what}`, { bubbles: true, composed: true, detail }));
+}
+
+/** Tells whatever changes. Returns the way to stop. */
+export function tellChanges(host: Element, mounted: Mounted): () => void {
+  const last: Partial<Record<Told, unknown>> = {};
+
+  /** Once, as long as it is the same. */
+  function tell(what: Told, mark: unknown, detail: object | null): void {
+    if (detail === null || mark === last[what]) return;
+    last[what] = mark;
+    tellOutside(host, what, detail);
+  }
+
+  return mounted.store.subscribe((state) => {
+    const { loaded, edition, refusal } = state.list;
+    tell("list", edition, loaded && { title: loaded.list?.title ?? null, ...countsOf(loaded.counts) });
+    const problem = refusal?.problem ?? brokenDown(state);
+    tell("problem", problem, problem && { code: problem.code, problem: inWords(problem, mounted) });
+    const verdict = verdictShown(state, host);
+    tell("verdict", JSON.stringify(verdict), verdict);
+  });
+}
+
+function countsOf({ bikes, set_aside }: { bikes: number; set_aside: number }): object {
+  return { bikes, set_aside };
+}
+
+function brokenDown({ judged }: PageState): Note | null {
+  return judged.refusal?.code === "internal" ? judged.refusal : null;
+}
+
+function inWords(problem: Note, { tools }: Mounted): string {
+  const { texts, figures } = tools();
+  return worded(texts, figures, problem);
+}
+
+/** The verdict on the bike that is looked at: the one that is open, the one that is taped, or the first of the rack. */
+function verdictShown(state: PageState, host: Element): object | null {
+  const { screen, judged, rider } = state;
+  const window =
+    judged.about === rider.key && judged.refusal === null ? judged.answer?.rider.window_mm : null;
+  const bike = bikeShown(state, host);
+  if (window == null || bike == null) return null;
+  const { id, name, verdict, saddle_mm, fits_probability } = bike;
+  const { low, target, high } = window;
+  return {
+    screen: "id" in screen ? "bike" : screen.name === "tape" ? "tape" : "rack",
+    id,
+    name,
+    verdict,
+    saddle_mm,
+    window_mm: { low, target, high },
+    fits_probability,
+  };
+}
+
+function bikeShown({ screen, bike, tape, judged }: PageState, host: Element): JudgedBike | null {
+  if ("id" in screen) return bike.detail?.id === screen.id ? bike.detail.judged : null;
+  if (screen.name === "tape") return tape.judged;
+  const rack = host.shadowRoot?.querySelector(".screen.rack");
+  const isSeen = rack != null && rack.getClientRects().length > 0;
+  return isSeen && judged.from === 0 ? (judged.answer?.bikes[0] ?? null) : null;
+}

@@ -1,0 +1,16 @@
+// The files of <saddlerule-fit>, each by the name that the build gave it after its content (see building/element.mjs).
+
+/** The script with element-app.ts in it. */
+declare module "element-app-file" {
+  const name: string;
+  export default name;
+}
+
+declare module "element-files" {
+  /** The engine's wasm, packed for unpack.ts. */
+  export const engine: string;
+  /** The script of the engine's worker. */
+  export const thread: string;
+  /** The words of a language as packed-texts.ts has them, packed for unpack.ts. */
+  export const words: Record<import("../texts/languages").OtherLanguage, string>;
+}

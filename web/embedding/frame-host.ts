@@ -1,0 +1,22 @@
+// For a page that shows Saddlerule in a frame, built as saddlerule-frame.js: gives each <iframe data-saddlerule> the height of
+// what is in it. height-told.ts is the other side.
+import type { HeightMessage } from "./height-told";
+
+/** In CSS pixels. What is higher scrolls inside its frame: a list of thousands of bikes would make the page endless. */
+const lowest = 320;
+const highest = 6000;
+
+function heightIn(data: unknown): number | null {
+  const { saddlerule, height } = Object(data) as Partial<HeightMessage>;
+  return saddlerule === "height" && typeof height === "number" && Number.isFinite(height) ? height : null;
+}
+
+/** Only a frame's own page may say how high it is, and only while it is still the page that the frame was to show. */
+addEventListener("message", ({ data, origin, source }) => {
+  const height = heightIn(data);
+  if (height === null || source === null) return;
+  for (const frame of document.querySelectorAll<HTMLIFrameElement>("iframe[data-saddlerule]")) {
+    if (frame.contentWindow !== source || new URL(frame.src).origin !== origin) continue;
+    frame.style.height = `${Math.min(highest, Math.max(lowest, Math.ceil(height)))}px`;
+  }
+});
