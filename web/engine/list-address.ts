@@ -1,7 +1,11 @@
 // A list that a page names by its address: fetched with a limit of size and of time, told on the way, and refused in words.
 import type { Refusal } from "./wire-answers";
-import type { ListSource } from "./list-opening";
+import { deviceDay } from "../page/device-day";
+import type { BytesHooks, ListSource } from "./list-opening";
 import type { OnProgress } from "./thread";
+
+/** A site's service worker puts it on a copy that it kept: a time in ISO 8601 (service-worker/kept-lists.ts). */
+const keptHeader = "saddlerule-kept";
 
 const mebibyte = 1024 * 1024;
 
@@ -63,7 +67,7 @@ export function addressSource(address: URL, patience = usualPatience): ListSourc
   return {
     name: nameOf(address),
     sample: false,
-    bytes: (onProgress, stop) => fetched(address, patience, onProgress, stop),
+    bytes: (onProgress, stop, told) => fetched(address, patience, onProgress, stop, told),
   };
 }
 
@@ -72,6 +76,7 @@ async function fetched(
   patience: Patience,
   onProgress: OnProgress,
   stop: AbortSignal,
+  told?: BytesHooks,
 ): Promise<Uint8Array | Refusal> {
   const watch = watchOver(address, patience, stop);
   try {
@@ -82,6 +87,8 @@ async function fetched(
       void response.body?.cancel();
       return refused;
     }
+    const kept = Date.parse(response.headers.get(keptHeader) ?? "");
+    if (!Number.isNaN(kept)) told?.keptOn(deviceDay(new Date(kept)));
     const body = await wholeBody(response, onProgress, watch.heard);
     return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
   } catch {

@@ -22,10 +22,17 @@ export interface ListSource {
   toMend?: true;
   /** It was open when the page was left, and stands beside others of its name as it did then. */
   kept?: true;
+  /** It could not be fetched anew, and is the copy that was kept on that day. */
+  keptOn?: string;
   /** The file itself, where the browser lets the page write into it later. */
   handle?: FileHandle;
   /** Rejects where the device does not give the file. What takes time tells how far it is, and ends when it is stopped. */
-  bytes: (onProgress: OnProgress, stop: AbortSignal) => Promise<Uint8Array | Refusal>;
+  bytes: (onProgress: OnProgress, stop: AbortSignal, told?: BytesHooks) => Promise<Uint8Array | Refusal>;
+}
+
+export interface BytesHooks {
+  /** They are those of a copy that was kept on that day. */
+  keptOn: (day: string) => void;
 }
 
 /** What a file does not say of itself, or how it is to be taken. */
@@ -66,7 +73,10 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     last = source;
     const stopping = (underWay = new AbortController());
     const { onProgress, over } = followed(store, source.name);
-    const arrived = await arriving(source, stopping.signal, onProgress);
+    let keptOn: string | undefined;
+    const arrived = await arriving(source, stopping.signal, onProgress, {
+      keptOn: (day) => (keptOn = day),
+    });
     over();
     if (stopping.signal.aborted) return;
     underWay = null;
@@ -77,15 +87,17 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     const { bytes, list, judged, posed } = arrived;
     store.change(listOpened(list, source.sample));
     store.change(rackQuestion.receive(judged, posed));
-    hooks.opened(source.tableUnits === undefined ? source : withoutEncoding(source), bytes, list);
+    const opened = source.tableUnits === undefined ? source : withoutEncoding(source);
+    hooks.opened({ ...opened, ...(keptOn && { keptOn }) }, bytes, list);
   }
 
   async function arriving(
     source: ListSource,
     stop: AbortSignal,
     onProgress: OnProgress,
+    told: BytesHooks,
   ): Promise<Arrived | Refusal> {
-    const bytes = await source.bytes(onProgress, stop).catch(() => unreadable);
+    const bytes = await source.bytes(onProgress, stop, told).catch(() => unreadable);
     if (!(bytes instanceof Uint8Array)) return bytes;
     let arrived: Arrived | Refusal = unreadable;
     await door.beside(async (second) => {

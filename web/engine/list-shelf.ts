@@ -60,7 +60,7 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
     const answer = await asked<ListRowsAnswer>({ do: "new_list", ...head, rows: firstEntries });
     if (answer === null) return;
     change(listOpened(answer, false));
-    change(listTaken(++lists, answer, { file: null, sample: false }));
+    change(listTaken(++lists, answer, { file: null, sample: false, keptOn: null }));
   }
 
   return {
@@ -92,7 +92,8 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
         : open.find((list) => list.file === source.name && !isUnsaved(list));
       if (again !== undefined) change(listClosed(again.key));
       files.set(++lists, { bytes, ...(source.encoding && { encoding: source.encoding }) });
-      change(listTaken(lists, answer, { file: source.name, sample: source.sample }));
+      const { name, sample, keptOn = null } = source;
+      change(listTaken(lists, answer, { file: name, sample, keptOn }));
     },
     fileOf: (key) => files.get(key) ?? null,
   };

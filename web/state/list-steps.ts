@@ -39,11 +39,21 @@ export function entriesTold(answer: ListRowsAnswer, from: number): PageChange {
 export function listTaken(
   key: number,
   answer: ListRowsAnswer,
-  made?: Pick<OpenList, "file" | "sample">,
+  made?: Pick<OpenList, "file" | "sample" | "keptOn">,
 ): PageChange {
   return (state) => {
     const { desk } = state;
-    const list = { key, title: null, bikes: 0, sample: false, file: null, undo: [], redo: [], savedAt: 0 };
+    const list = {
+      key,
+      title: null,
+      bikes: 0,
+      sample: false,
+      keptOn: null,
+      file: null,
+      undo: [],
+      redo: [],
+      savedAt: 0,
+    };
     const open = made === undefined ? desk.open : [...desk.open, { ...list, ...made }];
     const { file = null } = open.find((list) => list.key === key) ?? {};
     const form = /\.(csv|tsv|txt)$/i.test(file ?? "") ? "csv" : "json";

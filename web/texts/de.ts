@@ -579,6 +579,8 @@ export const german: Translation = {
     sampleMark: "Erfundenes Beispiel",
     untitled: "Liste ohne Titel",
     measuredOn: "Gemessen am {day}",
+    keptCopy:
+      "{measured?Die Liste vom {measured}|Die Liste}, wie sie am {kept} gespeichert wurde: Es kam nichts Neueres durch.",
     bikes: "{number} {number#Rad|Räder}",
     setAside: "{number} {number#Rad|Räder} beiseitegelegt",
     setAsideWhy: "Diese waren nicht zu gebrauchen. Der Rest der Liste steht bei den Rädern.",

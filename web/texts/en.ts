@@ -576,6 +576,8 @@ export const english = {
     sampleMark: "Invented sample",
     untitled: "A list without a title",
     measuredOn: "Measured on {day}",
+    keptCopy:
+      "{measured?The list of {measured}|The list} as it was kept on {kept}: nothing newer came through.",
     bikes: "{number} {number#bike|bikes}",
     setAside: "{number} {number#bike|bikes} set aside",
     setAsideWhy: "These could not be used. The rest of the list is on the rack.",

@@ -571,6 +571,8 @@ export const spanish: Translation = {
     sampleMark: "Ejemplo inventado",
     untitled: "Lista sin título",
     measuredOn: "Medido el {day}",
+    keptCopy:
+      "{measured?La lista del {measured}|La lista}, tal como se guardó el {kept}: no llegó nada más nuevo.",
     bikes: "{number} {number#bici|bicis}",
     setAside: "{number} {number#bici apartada|bicis apartadas}",
     setAsideWhy: "No se pudieron usar. El resto está con las bicis.",

@@ -577,6 +577,8 @@ export const french: Translation = {
     sampleMark: "Exemple inventé",
     untitled: "Liste sans titre",
     measuredOn: "Mesuré le {day}",
+    keptCopy:
+      "{measured?La liste du {measured}|La liste}, gardée le {kept} : rien de plus récent n’est arrivé.",
     bikes: "{number} {number#vélo|vélos}",
     setAside: "{number} {number#vélo mis|vélos mis} de côté",
     setAsideWhy: "Inutilisables. Le reste de la liste est avec les vélos.",

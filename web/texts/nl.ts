@@ -577,6 +577,8 @@ export const dutch: Translation = {
     sampleMark: "Verzonnen voorbeeld",
     untitled: "Lijst zonder titel",
     measuredOn: "Gemeten op {day}",
+    keptCopy:
+      "{measured?De lijst van {measured}|De lijst}, zoals bewaard op {kept}: er kwam niets nieuwers door.",
     bikes: "{number} {number#fiets|fietsen}",
     setAside: "{number} {number#fiets|fietsen} apart gezet",
     setAsideWhy: "Deze waren niet te gebruiken. De rest staat bij de fietsen.",

@@ -6,6 +6,7 @@ import { TapeStrip } from "../../drawings/tape-strip";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { InventedMark } from "../../parts/invented-mark";
+import { KeptMark } from "../../parts/kept-mark";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
@@ -50,6 +51,7 @@ export function TheRack({ state }: { state: PageState }) {
         {answer === null ? <p>{texts.rack.noReading}</p> : <VerdictCounts answer={answer} />}
         {judged.refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
         <InventedMark state={state} />
+        <KeptMark state={state} />
         <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
       <div class="inset">
