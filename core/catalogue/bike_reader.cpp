@@ -1,6 +1,5 @@
 #include "core/catalogue/bike_reader.h"
 
-#include "core/catalogue/catalogue_fields.h"
 #include "core/outcomes/figure_text.h"
 #include "core/text/utf8_text.h"
 #include "core/typed_text/decimal_text.h"
@@ -34,8 +33,10 @@ const std::string* longer_than_allowed(const JsonMember& member);
 
 /// The first text or name in the value that is too long. The depth of a value was limited when it was read.
 const std::string* longer_than_allowed(const JsonValue& value) {
-    if (value.text.size() > longest_text && character_count(value.text) > longest_text)
-        return &value.text;
+    if (value.kind == Kind::text) {
+        const bool too_long = value.text.size() > longest_text && character_count(value.text) > longest_text;
+        return too_long ? &value.text : nullptr;
+    }
     for (const JsonValue& item : value.items) {
         if (const std::string* found = longer_than_allowed(item))
             return found;
@@ -56,9 +57,10 @@ const std::string* longer_than_allowed(const JsonMember& member) {
 /// Reads one entry, field by field, and stops at the first fault.
 class BikeReader {
 public:
-    BikeReader(const JsonValue& entry, const BikeContext& context) : entry_(entry), context_(context) {}
+    BikeReader(Bike& bike, const JsonValue& entry, const BikeContext& context)
+        : entry_(entry), context_(context), bike_(bike) {}
 
-    Result<Bike> read() {
+    Fault read() {
         if (entry_.kind != Kind::object)
             return problem(ProblemCode::bike_not_a_group, entry_.begin, {},
                            {{"found", std::string(entry_.kind_name())}});
@@ -76,11 +78,9 @@ public:
         }
         for (const JsonMember& member : entry_.members) {
             if (auto fault = read_member(member))
-                return *std::move(fault);
+                return fault;
         }
-        if (auto fault = missing_or_contradictory())
-            return *std::move(fault);
-        return std::move(bike_);
+        return missing_or_contradictory();
     }
 
 private:
@@ -113,7 +113,7 @@ private:
 
     Fault read_member(const JsonMember& member) {
         member_ = &member;
-        field_ = find_field();
+        field_ = context_.fields.empty() ? find_field() : context_.fields[index_of(member)];
         if (seen_before()) {
             return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
                            {{"field", excerpt(member.name)}});
@@ -130,6 +130,10 @@ private:
         if (member.value.kind == Kind::null)
             return std::nullopt;
         return std::visit([&](auto target) { return take(member.value, bike_.*target); }, field_->target);
+    }
+
+    std::size_t index_of(const JsonMember& member) const {
+        return static_cast<std::size_t>(&member - entry_.members.data());
     }
 
     /// Fields mostly come in the order of the table, so the search begins behind the one found last.
@@ -273,7 +277,7 @@ private:
     Fault take(const JsonValue& value, std::optional<std::vector<Brake>>& target) const {
         if (value.kind != Kind::array)
             return wrong_type(value, R"(a list such as ["front hand", "coaster"])");
-        target.emplace();
+        target.emplace().reserve(value.items.size());
         for (const JsonValue& item : value.items) {
             Brake brake{};
             if (auto fault = take_named(item, brake_names, brake))
@@ -286,6 +290,7 @@ private:
     Fault take(const JsonValue& value, std::vector<std::string>& target) const {
         if (value.kind != Kind::array)
             return wrong_type(value, R"(a list of texts such as ["green"])");
+        target.reserve(value.items.size());
         for (const JsonValue& item : value.items) {
             if (item.kind != Kind::text)
                 return at_item(value, item, wrong_type(item, "a text in quotes"));
@@ -362,7 +367,7 @@ private:
 
     const JsonValue& entry_;
     const BikeContext& context_;
-    Bike bike_;
+    Bike& bike_;
     const JsonMember* member_ = nullptr;    ///< at hand
     const CatalogueField* field_ = nullptr; ///< or null where it is not known
     std::size_t next_field_ = 0;
@@ -383,8 +388,15 @@ std::string label(const JsonValue& entry, std::string_view name, std::string_vie
 
 } // namespace
 
+std::optional<Problem> read_bike_into(Bike& bike, const JsonValue& value, const BikeContext& context) {
+    return BikeReader(bike, value, context).read();
+}
+
 Result<Bike> read_bike(const JsonValue& value, const BikeContext& context) {
-    return BikeReader(value, context).read();
+    Bike bike;
+    if (auto fault = read_bike_into(bike, value, context))
+        return *std::move(fault);
+    return bike;
 }
 
 bool is_bare_length(const JsonValue& value) {

@@ -3,6 +3,7 @@
 
 #include "core/bike/bike.h"
 #include "core/catalogue/catalogue.h"
+#include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/entry_places.h"
 #include "core/json/located_json.h"
 #include "core/outcomes/result.h"
@@ -10,6 +11,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string_view>
 
 namespace saddlerule {
@@ -27,13 +29,16 @@ struct BikeContext {
     /// Places problems in the file; null in requests, which have a path only.
     EntryPlaces* places = nullptr;
     std::size_t origin = no_origin; ///< of this entry, for `places`
+    /// The fields of the entry's members, null where not known; empty where they are to be found by name.
+    std::span<const CatalogueField* const> fields = {};
 };
 
-/// Reads one bike. Fields that are not known are kept as they stand. The id may come back empty (see
+/// Reads one bike into `bike`, which is a fresh one. Fields that are not known are kept as they stand. The id may come back empty (see
 /// bike_ids.h); null counts as not given.
 ///
 /// Problems: the codes bike_* and figure_*. `where` is the path inside the entry ("saddle_highest",
 /// "brakes[1]"), empty for the entry itself.
+std::optional<Problem> read_bike_into(Bike& bike, const JsonValue& value, const BikeContext& context);
 Result<Bike> read_bike(const JsonValue& value, const BikeContext& context);
 
 /// A length that means one thing in millimetres and another in inches: a number, in quotes or not, without a

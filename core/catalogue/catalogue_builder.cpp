@@ -15,7 +15,8 @@ void CatalogueBuilder::read_by(const ReadingFacts& facts) {
     list_.facts = facts;
 }
 
-void CatalogueBuilder::take(const JsonValue& entry, std::string_view text, std::size_t origin) {
+void CatalogueBuilder::take(const JsonValue& entry, std::string_view text, std::size_t origin,
+                            std::span<const CatalogueField* const> fields) {
     const std::size_t number = ++count_;
     if (number > most_bikes) {
         if (number == most_bikes + 1)
@@ -24,7 +25,7 @@ void CatalogueBuilder::take(const JsonValue& entry, std::string_view text, std::
     }
     list_.entries.push_back(
         {.source = text.substr(entry.begin, entry.end - entry.begin), .origin = origin, .own = {}});
-    judge_entry(list_, number, entry, text);
+    judge_entry(list_, number, entry, text, fields);
 }
 
 std::optional<Problem> CatalogueBuilder::too_many() {

@@ -2,6 +2,7 @@
 // over one entry after the other.
 #pragma once
 
+#include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/kept_list.h"
 #include "core/catalogue/list_header.h"
 #include "core/json/located_json.h"
@@ -10,6 +11,7 @@
 #include <cstddef>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -27,8 +29,10 @@ public:
     void read_by(const ReadingFacts& facts);
 
     /// Judges the next entry. `text` is what it was read from; the entry's part of it has to last as long as
-    /// the list (see KeptList::texts). `origin` is for EntryPlaces, and not no_origin.
-    void take(const JsonValue& entry, std::string_view text, std::size_t origin);
+    /// the list (see KeptList::texts). `origin` is for EntryPlaces, and not no_origin; `fields` are as for
+    /// judge_entry().
+    void take(const JsonValue& entry, std::string_view text, std::size_t origin,
+              std::span<const CatalogueField* const> fields = {});
 
     std::size_t count() const { return count_; }
     /// The refusal of a list that has more bikes than it may.

@@ -35,7 +35,7 @@ constexpr std::array<std::string_view, 13> yes_words{"yes",  "true",      "ja", 
 constexpr std::array<std::string_view, 10> no_words{"no",   "false", "nein", "falsch", "non",
                                                     "faux", "falso", "nee",  "onwaar", "n"};
 constexpr std::string_view no_brakes = "none";
-constexpr std::string_view between_items = ",;+/";
+constexpr std::array<std::pair<std::string_view, std::string_view>, 0> no_names{};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 13> currency_symbols{{
     {"EUR", "\xE2\x82\xAC"},
@@ -60,6 +60,10 @@ char lower_case(char c) {
 bool same_word(std::string_view a, std::string_view b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end(),
                       [](char x, char y) { return lower_case(x) == lower_case(y); });
+}
+
+bool stands_between_items(char c) {
+    return c == ',' || c == ';' || c == '+' || c == '/';
 }
 
 template <typename Words>
@@ -109,9 +113,11 @@ private:
         finish(Kind::text);
     }
 
+    /// `written` may have a decimal comma.
     void put_number(double number, std::string_view written) {
         value_.number = number;
-        json_.append(written);
+        for (const char c : written)
+            json_.append(c == ',' ? '.' : c);
         finish(Kind::number);
     }
 
@@ -121,20 +127,31 @@ private:
         finish(Kind::boolean);
     }
 
-    void put_texts(const std::vector<std::string_view>& texts) {
+    /// The items of the cell, each by the name that it is a spelling of.
+    template <typename Names>
+    void put_items(std::string_view cell, const Names& names) {
         json_.append('[');
-        for (const std::string_view text : texts) {
-            if (!value_.items.empty())
-                json_.append(',');
-            JsonValue& item = value_.items.emplace_back();
-            item.kind = Kind::text;
-            item.text = text;
-            item.begin = json_.size();
-            append_json_text(json_, text);
-            item.end = json_.size();
+        while (!cell.empty()) {
+            const auto* const mark = std::find_if(cell.begin(), cell.end(), stands_between_items);
+            const auto end = static_cast<std::size_t>(mark - cell.begin());
+            const std::string_view item = trimmed(cell.substr(0, end));
+            if (!item.empty())
+                put_item(known_spelling(item, names));
+            cell.remove_prefix(std::min(end + 1, cell.size()));
         }
         json_.append(']');
         finish(Kind::array);
+    }
+
+    void put_item(std::string_view text) {
+        if (!value_.items.empty())
+            json_.append(',');
+        JsonValue& item = value_.items.emplace_back();
+        item.kind = Kind::text;
+        item.text = text;
+        item.begin = json_.size();
+        append_json_text(json_, text);
+        item.end = json_.size();
     }
 
     bool put_json(std::string_view json) {
@@ -165,21 +182,14 @@ private:
         const bool all_decimal = decimal && decimal->length == text.size();
         if (!all_decimal)
             return json_figure_length(text) == text.size() && put_json(text);
-        const std::size_t zeros = std::min(text.find_first_not_of('0'), text.size());
-        const bool zero_stays = zeros == text.size() || text[zeros] == '.' || text[zeros] == ',';
-        text.remove_prefix(zeros > 0 && zero_stays ? zeros - 1 : zeros);
-        const std::size_t comma = text.find(',');
-        if (comma == std::string_view::npos) {
-            if (text.size() > longest_exact)
-                return put_json(text);
-            put_number(decimal->value, text);
-            return true;
-        }
-        std::string with_point(text);
-        with_point[comma] = '.';
-        if (text.size() > longest_exact)
+        while (text.size() > 1 && text[0] == '0' && text[1] != '.' && text[1] != ',')
+            text.remove_prefix(1);
+        if (text.size() > longest_exact) {
+            std::string with_point(text);
+            std::replace(with_point.begin(), with_point.end(), ',', '.');
             return put_json(with_point);
-        put_number(decimal->value, with_point);
+        }
+        put_number(decimal->value, text);
         return true;
     }
 
@@ -220,6 +230,8 @@ private:
     }
 
     void take(std::string_view cell, std::optional<Mass> Bike::*) {
+        if (!context_.column_in_pounds && take_figure(cell))
+            return;
         constexpr int to_a_milligram = 6;
         const auto figure = read_decimal_prefix(cell);
         const std::string_view word = trimmed(cell.substr(figure ? figure->length : 0));
@@ -287,17 +299,16 @@ private:
     void take(std::string_view cell, BikeKind Bike::*) { put_text(known_spelling(cell, kind_names)); }
 
     void take(std::string_view cell, std::optional<std::vector<Brake>> Bike::*) {
-        std::vector<std::string_view> brakes = items_of(cell);
-        for (std::string_view& brake : brakes)
-            brake = known_spelling(brake, brake_names);
         if (same_word(cell, no_brakes))
-            brakes.clear();
-        else if (brakes.empty())
-            return put_text(cell);
-        put_texts(brakes);
+            return put_items({}, brake_names);
+        put_items(cell, brake_names);
+        if (value_.items.empty()) {
+            json_.cut(begin_);
+            put_text(cell);
+        }
     }
 
-    void take(std::string_view cell, std::vector<std::string> Bike::*) { put_texts(items_of(cell)); }
+    void take(std::string_view cell, std::vector<std::string> Bike::*) { put_items(cell, no_names); }
 
     template <typename Names>
     static std::string_view known_spelling(std::string_view text, const Names& names) {
@@ -306,18 +317,6 @@ private:
                 return name;
         }
         return text;
-    }
-
-    static std::vector<std::string_view> items_of(std::string_view cell) {
-        std::vector<std::string_view> items;
-        while (!cell.empty()) {
-            const std::size_t end = std::min(cell.find_first_of(between_items), cell.size());
-            const std::string_view item = trimmed(cell.substr(0, end));
-            if (!item.empty())
-                items.push_back(item);
-            cell.remove_prefix(std::min(end + 1, cell.size()));
-        }
-        return items;
     }
 
     void take_unknown(std::string_view cell) {

@@ -105,22 +105,25 @@ Problem note_on(const KeptList& list, const Remark& remark, ProblemCode code) {
 
 } // namespace
 
-void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std::string_view text) {
+void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std::string_view text,
+                 std::span<const CatalogueField* const> fields) {
     Catalogue& catalogue = list.catalogue;
     const auto aside_before = static_cast<std::ptrdiff_t>(set_aside_before(catalogue, number));
-    auto bike = read_bike(value, {.text = text,
-                                  .units = list.facts.units,
-                                  .currency = list.facts.currency,
-                                  .places = list.places.get(),
-                                  .origin = list.entries[number - 1].origin});
-    if (bike) {
-        const auto index = static_cast<std::ptrdiff_t>(number) - 1 - aside_before;
-        catalogue.bikes.insert(catalogue.bikes.begin() + index, std::move(bike).value());
-    } else {
-        catalogue.set_aside.insert(
-            catalogue.set_aside.begin() + aside_before,
-            set_aside_entry(value, number, std::move(bike).problem().within(entry_path(number)), text));
-    }
+    const auto index = static_cast<std::ptrdiff_t>(number) - 1 - aside_before;
+    const auto bike = catalogue.bikes.emplace(catalogue.bikes.begin() + index); // read in its place
+    auto fault = read_bike_into(*bike, value,
+                                {.text = text,
+                                 .units = list.facts.units,
+                                 .currency = list.facts.currency,
+                                 .places = list.places.get(),
+                                 .origin = list.entries[number - 1].origin,
+                                 .fields = fields});
+    if (!fault)
+        return;
+    catalogue.bikes.erase(bike);
+    catalogue.set_aside.insert(
+        catalogue.set_aside.begin() + aside_before,
+        set_aside_entry(value, number, std::move(*fault).within(entry_path(number)), text));
 }
 
 void settle_ids(KeptList& list) {

@@ -1,18 +1,22 @@
 // List judgement: what no entry alone can tell, about a list whose entries are judged.
 #pragma once
 
+#include "core/catalogue/catalogue_fields.h"
 #include "core/catalogue/kept_list.h"
 #include "core/json/located_json.h"
 
 #include <cstddef>
+#include <span>
 #include <string>
 #include <string_view>
 
 namespace saddlerule {
 
 /// Judges the entry of that number, of which `value` was read from `text`, and puts it among the bikes or among
-/// what was set aside. Nothing may stand there yet under that number. Ids are not compared.
-void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std::string_view text);
+/// what was set aside. Nothing may stand there yet under that number. Ids are not compared. `fields` are those of
+/// the entry's members where they are known already (see BikeContext).
+void judge_entry(KeptList& list, std::size_t number, const JsonValue& value, std::string_view text,
+                 std::span<const CatalogueField* const> fields = {});
 
 /// Of two bikes with one id the later one is set aside; bikes without an id get one.
 void settle_ids(KeptList& list);

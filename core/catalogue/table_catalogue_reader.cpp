@@ -77,11 +77,13 @@ public:
         json_.append('}');
         entry_.members.resize(used_);
         names_.resize(used_);
+        fields_.resize(used_);
         entry_.end = json_.size();
         return entry_;
     }
 
     std::string_view json() const { return json_.view(); }
+    std::span<const CatalogueField* const> fields() const { return {fields_.data(), used_}; }
 
 private:
     struct Column {
@@ -91,10 +93,11 @@ private:
     };
 
     /// The next member, with its name in place and its value to be read. Given back by drop_member().
-    JsonValue& next_member(std::string_view name, std::string_view json_name) {
+    JsonValue& next_member(std::string_view name, std::string_view json_name, const CatalogueField* field) {
         if (used_ == entry_.members.size()) {
             entry_.members.emplace_back();
             names_.emplace_back();
+            fields_.emplace_back();
         }
         JsonMember& member = entry_.members[used_];
         begin_ = json_.size();
@@ -106,7 +109,7 @@ private:
             member.name = name;
         }
         json_.append(json_name);
-        ++used_;
+        fields_[used_++] = field;
         return member.value;
     }
 
@@ -118,7 +121,7 @@ private:
     void add_cell(const Column& column, std::string_view cell) {
         if (cell.empty())
             return;
-        JsonValue& value = next_member(column.column->name, column.json_name);
+        JsonValue& value = next_member(column.column->name, column.json_name, column.column->field);
         if (!read_cell(cell, column.column->field, column.context, value, json_))
             drop_member();
     }
@@ -126,7 +129,7 @@ private:
     /// What stands under no name is kept under an empty one, which no bike may have.
     void add_nameless() {
         constexpr CellContext no_context{};
-        JsonValue& value = next_member({}, "\"\":");
+        JsonValue& value = next_member({}, "\"\":", nullptr);
         // Empty cells beyond the header are no less a sign that those before them have slipped.
         if (nameless_.empty())
             nameless_.emplace_back("\"\"");
@@ -145,7 +148,8 @@ private:
     std::size_t width_;
     std::vector<Column> columns_;
     JsonValue entry_;
-    std::vector<std::string_view> names_; ///< of its members
+    std::vector<std::string_view> names_;       ///< of its members
+    std::vector<const CatalogueField*> fields_; ///< of its members
     TextBuffer json_;
     std::size_t used_ = 0;  ///< members
     std::size_t begin_ = 0; ///< of the last member in json_
@@ -230,7 +234,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     ProgressTeller teller(options.progress, utf8.size());
     while (rows.next()) {
         const JsonValue& entry = writer.write(rows.cells());
-        builder.take(entry, texts.add(writer.json()), rows.row());
+        builder.take(entry, texts.add(writer.json()), rows.row(), writer.fields());
         teller.reached(rows.end());
     }
     if (const auto quote = rows.unclosed_quote()) {

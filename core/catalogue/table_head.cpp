@@ -260,13 +260,14 @@ std::optional<std::size_t> column_twice(const std::vector<TableColumn>& columns)
     return std::nullopt;
 }
 
-/// In characters, of what a value says: as JSON it may take more of them.
+/// In characters, where a value is a text: as JSON it may take more of them. The texts inside a list or an object are held
+/// to their length when the head is read as JSON.
 std::size_t length_of_text(std::string_view value) {
     JsonValue read;
     TextBuffer json;
     const bool is_text = read_cell(value, field_named("notes"), CellContext(), read, json) &&
                          read.kind == JsonValue::Kind::text;
-    return character_count(is_text ? std::string_view(read.text) : value);
+    return is_text ? character_count(read.text) : 0;
 }
 
 Problem remark_too_long(const RemarkLine& remark, std::size_t length) {

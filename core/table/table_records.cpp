@@ -8,7 +8,7 @@ namespace {
 constexpr char quote = '"';
 
 bool says_something(std::string_view cell) {
-    return cell.find_first_not_of(" \t") != std::string_view::npos;
+    return std::any_of(cell.begin(), cell.end(), [](char c) { return c != ' ' && c != '\t'; });
 }
 
 } // namespace

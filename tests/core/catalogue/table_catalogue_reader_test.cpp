@@ -1,6 +1,8 @@
 // Lists in tables, as spreadsheets and people write them.
 #include "core/catalogue/table_catalogue_reader.h"
 
+#include "core/catalogue/bike_reader.h"
+
 #include <catch2/catch.hpp>
 
 #include <cstddef>
@@ -221,6 +223,17 @@ TEST_CASE("rows shorter than the header are as good as others, and longer ones a
     const SetAside& longer = list.catalogue.set_aside[1];
     CHECK(longer.problem.code == ProblemCode::bike_field_without_name);
     CHECK(longer.source == R"({"name":"C","saddle_lowest":51,"price":1,"":["2","3"]})");
+}
+
+TEST_CASE("a row is judged by itself: what stands above it changes nothing", "[catalogue]") {
+    const auto list = read_well("# units: cm\nname,saddle lowest,shelf,brakes\nA,49," +
+                                std::string(longest_text + 1, 'x') +
+                                ",\"front hand, coaster\"\nB,50,7,coaster\nC,51,[],none\n");
+    REQUIRE(list.catalogue.set_aside.size() == 1);
+    CHECK(list.catalogue.set_aside[0].problem.code == ProblemCode::bike_text_too_long);
+    REQUIRE(list.catalogue.bikes.size() == 2);
+    CHECK(list.entries[1].source == R"({"name":"B","saddle_lowest":50,"shelf":7,"brakes":["coaster"]})");
+    CHECK(list.entries[2].source == R"({"name":"C","saddle_lowest":51,"shelf":[],"brakes":[]})");
 }
 
 TEST_CASE("of two bikes with one id the later row is set aside", "[catalogue]") {
