@@ -226,9 +226,9 @@ TEST_CASE("rows shorter than the header are as good as others, and longer ones a
 }
 
 TEST_CASE("a row is judged by itself: what stands above it changes nothing", "[catalogue]") {
-    const auto list = read_well("# units: cm\nname,saddle lowest,shelf,brakes\nA,49," +
-                                std::string(longest_text + 1, 'x') +
-                                ",\"front hand, coaster\"\nB,50,7,coaster\nC,51,[],none\n");
+    const auto list =
+        read_well("# units: cm\nname,saddle lowest,shelf,brakes\nA,49," + std::string(longest_text + 1, 'x') +
+                  ",\"front hand, coaster\"\nB,50,7,coaster\nC,51,[],none\n");
     REQUIRE(list.catalogue.set_aside.size() == 1);
     CHECK(list.catalogue.set_aside[0].problem.code == ProblemCode::bike_text_too_long);
     REQUIRE(list.catalogue.bikes.size() == 2);
