@@ -58,7 +58,7 @@ export default defineConfig(
   { files: ["keeping/indexed-store.ts"], rules: { "no-restricted-globals": "off" } },
   { files: ["engine/list-address.ts", "embedding/element-app.ts"], rules: { "no-restricted-globals": "off" } },
   // The site is the one form of the page that fetches its own files.
-  { files: ["service-worker/*.ts", "site/served-files.ts"], rules: { "no-restricted-globals": "off" } },
+  { files: ["service-worker/*.ts", "site/served-files.ts", "site/early-files.ts"], rules: { "no-restricted-globals": "off" } },
   { files: ["embedding/tell-webmaster.ts", "embedding/element-loader.ts"], rules: { "no-console": "off" } },
   {
     // Tools, tests and the engine's client: Node, and where a test runs inside the page, a browser.

@@ -2,14 +2,7 @@
 
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import {
-  mkdtempSync,
-  mkdirSync,
-  rmSync,
-  symlinkSync,
-  unlinkSync,
-  writeFileSync,
-} from "node:fs";
+import { mkdtempSync, mkdirSync, rmSync, symlinkSync, unlinkSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -50,6 +43,7 @@ export class Nginx {
   #folder = mkdtempSync(join(tmpdir(), "saddlerule-nginx-"));
   #process = null;
   #port = 0;
+  #locations = "";
 
   /** @param served folders by the path at which they are served, such as { fit: "/…/build/site" } */
   static async serve({ served, locations = "" }) {
@@ -57,10 +51,14 @@ export class Nginx {
     nginx.#port = await freePort();
     mkdirSync(join(nginx.#folder, "temp"));
     mkdirSync(join(nginx.#folder, "served"));
-    for (const [path, folder] of Object.entries(served))
-      nginx.serves(path, folder);
-    await nginx.start(locations);
+    for (const [path, folder] of Object.entries(served)) nginx.serves(path, folder);
+    nginx.#locations = locations;
+    await nginx.start();
     return nginx;
+  }
+
+  get accessLog() {
+    return join(this.#folder, "access.log");
   }
 
   get origin() {
@@ -78,24 +76,17 @@ export class Nginx {
     symlinkSync(folder, place);
   }
 
-  /** Starts it, or starts it anew with other locations. */
-  async start(locations) {
+  /** Starts it, or starts it anew with further locations. */
+  async start(more = "") {
     await this.stop();
     const file = join(this.#folder, "nginx.conf");
-    writeFileSync(
-      file,
-      configuration({ folder: this.#folder, port: this.#port, locations }),
-    );
-    this.#process = spawn(
-      "nginx",
-      ["-c", file, "-p", this.#folder, "-e", join(this.#folder, "error.log")],
-      {
-        stdio: ["ignore", "ignore", "inherit"],
-      },
-    );
+    const locations = this.#locations + more;
+    writeFileSync(file, configuration({ folder: this.#folder, port: this.#port, locations }));
+    this.#process = spawn("nginx", ["-c", file, "-p", this.#folder, "-e", join(this.#folder, "error.log")], {
+      stdio: ["ignore", "ignore", "inherit"],
+    });
     for (let turn = 0; turn < 100; ++turn) {
-      if (this.#process.exitCode !== null)
-        throw new Error("nginx ended at once");
+      if (this.#process.exitCode !== null) throw new Error("nginx ended at once");
       if ((await fetch(this.origin).catch(() => null)) !== null) return;
       await new Promise((resolve) => setTimeout(resolve, 50));
     }
@@ -103,7 +94,8 @@ export class Nginx {
   }
 
   async stop() {
-    if (this.#process === null || this.#process.exitCode !== null) return;
+    if (this.#process === null || this.#process.exitCode !== null || this.#process.signalCode !== null)
+      return;
     this.#process.kill();
     await once(this.#process, "exit");
   }

@@ -1,12 +1,10 @@
 // What stands in a script for files that are no scripts; web/page/bundled-files.d.ts tells the compiler of them.
-import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { build } from "esbuild";
-import { packed } from "./packing.mjs";
 import { web } from "./places.mjs";
 import { scriptText } from "./scripts.mjs";
 
-/** A name that is imported, and what it gives: a text, or bytes in base64. */
+/** A name that is imported, and what it gives. */
 function part(name, loader, contents) {
   return {
     name,
@@ -29,15 +27,6 @@ export function styleAsText(sheet) {
     },
   };
 }
-
-/** `packed-engine` stands for the built engine, so that no source file names a build folder. */
-export const packedEngine = (engine) =>
-  part("packed-engine", "base64", async () => packed(await readFile(engine)));
-
-/** `packed-texts` stands for all languages but English: they are data, and wait packed until one of them is wanted. */
-export const packedTexts = part("packed-texts", "base64", async () =>
-  packed(Buffer.from(JSON.stringify(await translatedTexts()))),
-);
 
 /** `engine-thread` stands for the script of the engine's worker, which is a program of its own. */
 export const engineThread = part("engine-thread", "text", () => scriptText("engine/engine-thread.ts"));

@@ -34,9 +34,9 @@ export function nginxExample(path = "/fit/") {
   return `# The site of Saddlerule, for the server section of nginx. Change ${path} where the folder lies elsewhere.
 location ${path} {
 ${headers.join("\n")}
-    # Asked for again each time; what is in files/ is called by its content, and is the same for ever.
+    # Asked for again each time, but for what is in files/, which is called by its content.
     expires -1;
-    location ${path}files/ { expires 1y; }
+    location ${path}files/ { expires 1d; }
     location = ${path}manifest.webmanifest { default_type application/manifest+json; }
     gzip on;
     gzip_comp_level 9;
@@ -51,9 +51,9 @@ export function apacheExample() {
   const headers = Object.entries(siteHeaders).map(([name, value]) => `Header always set ${name} "${value}"`);
   return `# The site of Saddlerule, for a file called .htaccess in its folder. Takes mod_headers, mod_mime and mod_deflate.
 ${headers.join("\n")}
-# Asked for again each time; what is in files/ is called by its content, and is the same for ever.
+# Asked for again each time, but for what is in files/, which is called by its content.
 Header set Cache-Control "no-cache"
-Header set Cache-Control "max-age=31536000, immutable" "expr=%{REQUEST_URI} =~ m#/files/#"
+Header set Cache-Control "max-age=86400" "expr=%{REQUEST_URI} =~ m#/files/#"
 AddType application/wasm .wasm
 AddType application/manifest+json .webmanifest
 AddOutputFilterByType DEFLATE application/wasm application/json application/manifest+json image/svg+xml

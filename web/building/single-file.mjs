@@ -1,6 +1,8 @@
 // The single file: engine, script and style in one HTML file that opens from a phone's storage with no network. It carries
-// its own Content-Security-Policy.
-import { engineThread, packedEngine, packedTexts, styleAsText } from "./bundled-parts.mjs";
+// its own Content-Security-Policy. What is large stands packed in it, and a small script unpacks the page's own.
+import { readFile } from "node:fs/promises";
+import { engineThread, styleAsText, translatedTexts } from "./bundled-parts.mjs";
+import { packed } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
@@ -11,17 +13,23 @@ export async function singleFile({ engine, sizes }) {
   const pageStyle = await sheetText("page-file.css");
   const sealedStyle = await sheetText("saddlerule.css");
   const script = await scriptText("page/page-entry.ts", {
-    parts: [packedEngine(engine), packedTexts, styleAsText(sealedStyle), engineThread],
+    parts: [styleAsText(sealedStyle), engineThread],
     sizes,
   });
-  return assembled({ pageStyle, sealedStyle, script, icon: await iconText() });
+  const start = await scriptText("page/file-start.ts");
+  const blocks = {
+    script,
+    texts: JSON.stringify(await translatedTexts()),
+    engine: await readFile(engine),
+  };
+  return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
 
-function assembled({ pageStyle, sealedStyle, script, icon }) {
+function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
   const policy = policyText({
     "default-src": ["'none'"],
     "img-src": ["data:"],
-    "script-src": [hashOf(script), "'wasm-unsafe-eval'"],
+    "script-src": [hashOf(start), hashOf(script), "'wasm-unsafe-eval'"],
     // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
     "style-src": [hashOf(pageStyle), hashOf(sealedStyle)],
     // The engine's thread is started from a text inside this script.
@@ -30,6 +38,7 @@ function assembled({ pageStyle, sealedStyle, script, icon }) {
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
     ...trustedTypes,
+    "trusted-types": [...trustedTypes["trusted-types"], "saddlerule-start"],
   });
   // The icon is the sign of its tab; without one, browsers ask the server for it.
   return `<!doctype html>
@@ -46,10 +55,17 @@ function assembled({ pageStyle, sealedStyle, script, icon }) {
 </head>
 <body>
 <main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
-<script>${refuseEndTag(script, "script")}</script>
+${Object.entries(blocks).map(packedBlock).join("\n")}
+<script>${refuseEndTag(start, "script")}</script>
 </body>
 </html>
 `;
+}
+
+/** As web/page/packed-block.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
+function packedBlock([name, content]) {
+  const base64 = packed(Buffer.from(content)).toString("base64");
+  return `<script type="application/x-lzma" id="packed-${name}">${base64}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */

@@ -32,17 +32,16 @@ export async function siteFiles({ engine, sizes }) {
     thread: put("engine-thread.js", await scriptText("engine/engine-thread.ts")),
     words,
   };
-  const sheet = await sheetText("page-file.css");
-  const script = await scriptText("site/site-entry.ts", {
-    parts: [styleAsText(await sheetText("saddlerule.css")), values("site-files", places)],
-    sizes,
-  });
+  const own = values("site-files", places);
+  const sealed = styleAsText(await sheetText("saddlerule.css"));
   const icons = await pictures(put);
+  /** A file that the page names, with what it must be. */
+  const named = (name, content) => ({ place: put(name, content), integrity: integrityOf(content) });
   const page = {
     "index.html": indexPage({
-      script: { place: put("saddlerule.js", script), integrity: integrityOf(script) },
-      sheet: { place: put("page.css", sheet), integrity: integrityOf(sheet) },
-      engine: places.engine,
+      early: named("early.js", await scriptText("site/early-entry.ts", { parts: [own] })),
+      script: named("saddlerule.js", await scriptText("site/site-entry.ts", { parts: [sealed, own], sizes })),
+      sheet: named("page.css", await sheetText("page-file.css")),
       icons,
     }),
     "manifest.webmanifest": manifest(icons),
@@ -100,7 +99,7 @@ function manifest({ small, large, maskable }) {
   return `${JSON.stringify(members, null, 2)}\n`;
 }
 
-function indexPage({ script, sheet, engine, icons }) {
+function indexPage({ early, script, sheet, icons }) {
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -113,9 +112,8 @@ function indexPage({ script, sheet, engine, icons }) {
 <meta name="referrer" content="no-referrer">
 <title>Saddlerule</title>
 <link rel="stylesheet" href="${sheet.place}" integrity="${sheet.integrity}">
+<script src="${early.place}" integrity="${early.integrity}" async></script>
 <script src="${script.place}" integrity="${script.integrity}" defer></script>
-<link rel="preload" href="${engine}" as="fetch" type="application/wasm" crossorigin>
-<link rel="preload" href="site-settings.json" as="fetch" type="application/json" crossorigin>
 <link rel="icon" href="${icons.tab}" type="image/svg+xml">
 <link rel="apple-touch-icon" href="${icons.apple}">
 <link rel="manifest" href="manifest.webmanifest">

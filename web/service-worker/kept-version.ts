@@ -37,10 +37,14 @@ async function fetched({ path, integrity }: (typeof files)[number]): Promise<Res
   const hashed = path.startsWith(hashedFolder);
   const had = hashed ? await inVersions(inSite(path)) : undefined;
   if (had !== undefined) return had;
-  // The browser's own cache may serve what is called by its content, and must not serve the rest.
-  const response = await fetch(inSite(path), { integrity, cache: hashed ? "default" : "no-store" });
-  if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
-  return response;
+  const asked = async (cache: RequestCache): Promise<Response> => {
+    const response = await fetch(inSite(path), { integrity, cache });
+    if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
+    return response;
+  };
+  if (!hashed) return asked("no-store");
+  // What is called by its content may come from the browser's own cache; but that may hold half of it, from an upload.
+  return asked("default").catch(() => asked("reload"));
 }
 
 /** How a navigation to `address` is answered; null where the page there is not the site's. */

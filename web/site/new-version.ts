@@ -65,9 +65,7 @@ function openNewer({ waiting }: ServiceWorkerRegistration, workers: ServiceWorke
 function tellWhatWasFetched(workers: ServiceWorkerContainer): void {
   new PerformanceObserver((list) => {
     const fetched = (list.getEntriesByType("resource") as PerformanceResourceTiming[])
-      .filter(
-        ({ initiatorType, workerStart }) => ["fetch", "link"].includes(initiatorType) && workerStart === 0,
-      )
+      .filter(({ initiatorType, workerStart }) => initiatorType === "fetch" && workerStart === 0)
       .map(({ name }) => name);
     if (fetched.length === 0) return;
     void workers.ready.then(({ active }) => {

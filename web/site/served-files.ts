@@ -4,47 +4,48 @@ import * as files from "site-files";
 import type { EngineSource } from "../engine/engine-source";
 import { scriptAddress } from "../page/trusted-scripts";
 import type { OtherLanguage } from "../texts/languages";
+import { earlyFiles } from "./early-files";
 
 const inSite = (path: string): string => new URL(path, document.baseURI).href;
 
-async function served(path: string): Promise<Response> {
-  const response = await fetch(inSite(path));
-  if (!response.ok) throw new Error(`${path}: the server said ${response.status}`);
+function served(response: Response): Response {
+  if (!response.ok) throw new Error(`${response.url}: the server said ${response.status}`);
   return response;
 }
 
-async function compiledEngine(): Promise<WebAssembly.Module> {
-  const response = await served(files.engine);
+async function compiled(coming: Promise<Response>): Promise<WebAssembly.Module> {
+  const response = served(await coming);
   // Compiled while it comes, where the host says what it is.
   return response.headers.get("content-type") === "application/wasm"
     ? WebAssembly.compileStreaming(response)
     : WebAssembly.compile(await response.arrayBuffer());
 }
 
-/** Begins to fetch and compile the engine at once. */
+/** Compiles the engine at once; what failed is fetched again when it is wanted. */
 export function servedEngine(): EngineSource {
   let compiling: Promise<WebAssembly.Module> | null = null;
-  const compiled = (): Promise<WebAssembly.Module> =>
-    (compiling ??= compiledEngine().catch((failure: unknown) => {
-      compiling = null;
-      throw failure;
-    }));
-  compiled().catch(() => undefined);
+  const compileOnce = (coming: Promise<Response>): Promise<WebAssembly.Module> => {
+    compiling = compiled(coming);
+    compiling.catch(() => (compiling = null));
+    return compiling;
+  };
+  void compileOnce(earlyFiles().engine).catch(() => undefined);
+  const engine = (): Promise<WebAssembly.Module> => compiling ?? compileOnce(fetch(inSite(files.engine)));
   return {
-    compiled,
-    travelling: async () => ({ module: await compiled() }),
+    compiled: engine,
+    travelling: async () => ({ module: await engine() }),
     startWorker: () => new Worker(scriptAddress(inSite(files.thread))),
   };
 }
 
 export async function servedWords(language: OtherLanguage): Promise<string> {
-  return (await served(files.words[language] ?? "")).text();
+  return served(await fetch(inSite(files.words[language] ?? ""))).text();
 }
 
 /** What the club's webmaster wrote into the settings, as an address would say it; nothing where that is not to be had. */
 export async function servedSettings(): Promise<string> {
   try {
-    const said: unknown = await (await served("site-settings.json")).json();
+    const said: unknown = await served(await earlyFiles().settings).json();
     const settings = Object.entries(said ?? {}).filter(
       ([, value]) => typeof value === "string" && value !== "",
     );

@@ -8,17 +8,16 @@ import { keepSite, siteParts, watchSite } from "./site-parts";
 async function start(): Promise<void> {
   watchSite();
   // On its way while the settings are read.
-  const engines = engineOpener(servedEngine());
+  const engine = servedEngine();
   mountPage({
-    engines,
+    engines: engineOpener(engine),
     packedWords: servedWords,
     listAt: (address) => addressSource(new URL(address, document.baseURI)),
     usually: await servedSettings(),
     site: siteParts,
   });
-  // All that the page itself needs is on its way or here.
-  if (document.readyState === "complete") keepSite();
-  else addEventListener("load", keepSite);
+  // Keeping the site fetches every file: the page itself comes first.
+  engine.compiled().then(keepSite, keepSite);
 }
 
 void start();

@@ -1,0 +1,65 @@
+// The site as the build makes it, and a later version of it, served by nginx beside an invented club's page.
+
+import { execFileSync } from "node:child_process";
+import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { nginxExample } from "../../web/building/hosting.mjs";
+import { root, wasmFile } from "./built-engine.mjs";
+import { Nginx } from "./nginx.mjs";
+
+/** The engine with a section of its own that nothing reads (WebAssembly core specification, "Custom Section"): other bytes. */
+function otherEngine(file) {
+  const name = "later";
+  const section = Buffer.from([0, name.length + 1, name.length, ...Buffer.from(name)]);
+  writeFileSync(file, Buffer.concat([readFileSync(wasmFile), section]));
+  return file;
+}
+
+/** Builds sites into a folder of their own, which `done` takes away. */
+export function siteBuilder() {
+  const folder = mkdtempSync(join(tmpdir(), "saddlerule-site-"));
+  const build = (name, ...more) => {
+    const out = join(folder, name);
+    execFileSync(process.execPath, [join(root, "web/build.mjs"), "site", "--out", out, ...more]);
+    return out;
+  };
+  return {
+    folder,
+    first: () => build("first"),
+    /** The same with another engine. */
+    later: () => build("later", "--engine", otherEngine(join(folder, "later.wasm"))),
+    /** `site` with the end of its engine missing. */
+    cut(site) {
+      const out = `${site}-cut`;
+      cpSync(site, out, { recursive: true });
+      const engine = join(out, engineIn(site));
+      writeFileSync(engine, readFileSync(engine).subarray(0, 1000));
+      return out;
+    },
+    done: () => rmSync(folder, { recursive: true }),
+  };
+}
+
+/** The path of the engine in a site's folder: it tells versions apart. */
+export function engineIn(site) {
+  return `files/${readdirSync(join(site, "files")).find((name) => name.endsWith(".wasm"))}`;
+}
+
+/** The club's website: its page, its list, and Saddlerule in /fit/ under the headers that README gives. */
+export async function serveClub(site) {
+  const folder = mkdtempSync(join(tmpdir(), "saddlerule-club-"));
+  cpSync(join(root, "web/club-page"), folder, { recursive: true });
+  const nginx = await Nginx.serve({ served: { club: folder, fit: site }, locations: nginxExample() });
+  return {
+    nginx,
+    list: join(folder, "bikes.json"),
+    /** Saddlerule with the club's list. */
+    address: `${nginx.origin}/fit/#list=../club/bikes.json`,
+    listAddress: `${nginx.origin}/club/bikes.json`,
+    async close() {
+      await nginx.close();
+      rmSync(folder, { recursive: true });
+    },
+  };
+}
