@@ -16,7 +16,7 @@ export const strictPolicy = [
   "style-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",
-  "img-src 'self'",
+  "img-src 'self' data:",
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",

@@ -26,6 +26,7 @@ export function followSettings(
     if (units !== last.units) store.change(shownIn(units ?? usual.units));
     if (currency !== last.currency) store.change(currencyIs(currency));
     if (view !== last.view) store.change(went({ name: view ?? "rider" }));
-    if (list !== null && list !== last.list) openList(sourceOf(list));
+    // Prices are read with their currency.
+    if (list !== null && (list !== last.list || currency !== last.currency)) openList(sourceOf(list));
   };
 }

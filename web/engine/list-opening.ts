@@ -56,6 +56,8 @@ export interface ListOpening {
 /** A list that has come into the second engine. */
 interface Arrived {
   bytes: Uint8Array;
+  /** They are no longer those of the file. */
+  rewritten: boolean;
   list: ListRowsAnswer;
   judged: object;
   posed: Posed;
@@ -84,10 +86,10 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
       store.change(listRefused(source.name, arrived));
       return;
     }
-    const { bytes, list, judged, posed } = arrived;
+    const { bytes, rewritten, list, judged, posed } = arrived;
     store.change(listOpened(list, source.sample));
     store.change(rackQuestion.receive(judged, posed));
-    const opened = source.tableUnits === undefined ? source : withoutEncoding(source);
+    const opened = rewritten ? withoutEncoding(source) : source;
     hooks.opened({ ...opened, ...(keptOn && { keptOn }) }, bytes, list);
   }
 
@@ -128,11 +130,14 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     );
     if (isRefusal(list)) return list;
     onProgress(bytes.length, bytes.length);
+    const read = list as ListRowsAnswer;
+    const priced = await inCurrency(engine, read, store.read().currency);
     // As it will be asked once the list is in use: the engine keeps its answer.
-    const posed = rackQuestion.pose(listOpened(list as ListRowsAnswer, sample)(store.read()));
+    const posed = rackQuestion.pose(listOpened(priced, sample)(store.read()));
     const judged = await engine.ask(posed.request);
-    const lasting = tableUnits === undefined ? bytes : await savedBytes(engine);
-    return { bytes: lasting, list: list as ListRowsAnswer, judged, posed };
+    const rewritten = tableUnits !== undefined || priced !== read;
+    const lasting = rewritten ? await savedBytes(engine, priced) : bytes;
+    return { bytes: lasting, rewritten, list: priced, judged, posed };
   }
 
   return {
@@ -148,9 +153,22 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
   };
 }
 
-/** The table with what was said of it, which the file itself still lacks. */
-async function savedBytes(engine: Engine): Promise<Uint8Array> {
-  const saved = (await engine.ask({ do: "save", form: "csv" })) as SaveAnswer;
+/** A list that names no currency has its prices in the one that the page around names. */
+async function inCurrency(
+  engine: Engine,
+  read: ListRowsAnswer,
+  currency: string | null,
+): Promise<ListRowsAnswer> {
+  if (currency === null || read.list?.currency !== null) return read;
+  const change = { list: { currency } };
+  const priced = await engine.ask({ do: "edit", changes: [change], rows: { from: 0, count: 48 } });
+  return isRefusal(priced) ? read : (priced as ListRowsAnswer);
+}
+
+/** The list with what was said of it, which the file itself still lacks. */
+async function savedBytes(engine: Engine, { list }: ListRowsAnswer): Promise<Uint8Array> {
+  const form = list?.form === "json" ? "json" : "csv";
+  const saved = (await engine.ask({ do: "save", form })) as SaveAnswer;
   return new TextEncoder().encode(saved.text);
 }
 

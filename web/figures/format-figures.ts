@@ -53,16 +53,8 @@ export interface UnitSymbols {
 /** What is less would be shown as no eighth of an inch at all. */
 const smallestEighth = 25.4 / 8;
 
-/**
- * Making a form is slow and using it is not: make the figures once, and again when the unit changes.
- * @param currency of amounts that come without one
- */
-export function createFigures(
-  locale: string,
-  unit: TypedUnit,
-  symbols: UnitSymbols,
-  currency: string | null = null,
-): Figures {
+/** Making a form is slow and using it is not: make the figures once, and again when the unit changes. */
+export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {
   const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
   const dateForm = (parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
     new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" });
@@ -92,7 +84,7 @@ export function createFigures(
     angle: (degrees) => `${whole.format(degrees)}°`,
     share: (ratio) => percent.format(ratio),
     mass: (kg) => plain.format(kg) + noBreak + symbols.kg,
-    money: moneyForm(locale, currency),
+    money: moneyForm(locale),
     day: (isoDate) => day.format(dateOf(isoDate)),
     month: (isoDate) => month.format(dateOf(isoDate)),
     shortMonth: (isoDate) => shortMonth.format(dateOf(isoDate)),
@@ -102,7 +94,7 @@ export function createFigures(
 }
 
 /** Whole amounts without decimals. What is no currency code stands behind its amount as it is. */
-function moneyForm(locale: string, usual: string | null): Figures["money"] {
+function moneyForm(locale: string): Figures["money"] {
   const forms = new Map<string, Intl.NumberFormat>();
 
   function formFor(currency: string | null, decimals: number): Intl.NumberFormat {
@@ -116,8 +108,7 @@ function moneyForm(locale: string, usual: string | null): Figures["money"] {
     return form;
   }
 
-  return (amount, own) => {
-    const currency = own ?? usual;
+  return (amount, currency) => {
     const code = currency !== null && /^[A-Z]{3}$/.test(currency) ? currency : null;
     const figure = formFor(code, Number.isInteger(amount) ? 0 : 2).format(amount);
     return currency === null || code !== null ? figure : figure + noBreak + currency;

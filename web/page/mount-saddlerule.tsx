@@ -91,11 +91,11 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
     const { language, locale, texts } = words.now(state.language);
-    const key = `${language} ${state.unit} ${state.currency ?? ""}`;
+    const key = `${language} ${state.unit}`;
     const tools = made.get(key) ?? {
       language,
       texts,
-      figures: createFigures(locale, state.unit, texts.units, state.currency),
+      figures: createFigures(locale, state.unit, texts.units),
       change: store.change,
       openList: (source) => void opening.open(source),
       openListAs: (said) => void opening.openAs(said),

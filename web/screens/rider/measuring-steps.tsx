@@ -8,8 +8,10 @@ export function MeasuringSteps() {
     <div class="measuring-steps stack">
       <MeasuringDrawing />
       <ol class="steps">
-        {texts.measuring.steps.map((step) => (
-          <li key={step}>{step}</li>
+        {texts.measuring.steps.map((step, place) => (
+          <li key={step} data-step={place + 1}>
+            {step}
+          </li>
         ))}
       </ol>
       <p class="soft">{texts.measuring.notTrousers}</p>
