@@ -1,6 +1,7 @@
 // Follows the state: whenever it calls for another answer than the one on screen, the engine is asked.
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
+import { afterPaint } from "./after-paint";
 import type { Engine } from "./engine-door";
 import { latestWins } from "./latest-wins";
 import type { Posed, Question } from "./questions";
@@ -21,7 +22,10 @@ export function keepAnswered(
 function follow(store: Store<PageState>, engine: Engine, question: Question): (state: PageState) => void {
   let asked = "";
   const ask = latestWins(
-    async ({ request }: Posed) => engine.ask(request),
+    async ({ request }: Posed) => {
+      if (question.afterPaint) await afterPaint();
+      return engine.ask(request);
+    },
     (answer, posed) => store.change(question.receive(answer, posed)),
   );
   let settling: ReturnType<typeof setTimeout> | undefined;

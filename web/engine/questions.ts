@@ -2,27 +2,17 @@
 import {
   assessRequest,
   changesRequest,
-  detailRequest,
   draftId,
   draftRequest,
-  forecastRequest,
   sentReadings,
-  sideViewRequest,
 } from "../state/request-building";
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import { isRefusal } from "./wire-answers";
-import type {
-  AssessAnswer,
-  ChangesAnswer,
-  ForecastAnswer,
-  JudgedBike,
-  Note,
-  Refusal,
-  SideViewAnswer,
-} from "./wire-answers";
+import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, Refusal } from "./wire-answers";
+import { closeUp } from "./close-up";
 import { deskQuestions } from "./desk-questions";
-import { listQuestions } from "./list-questions";
+import { hanging } from "./list-questions";
 import type { AssessRequest, EngineRequest } from "./wire-requests";
 
 /** A question, and beside it what else its answer depends on. */
@@ -40,6 +30,8 @@ export interface Question {
   /** null: the state calls for no answer. */
   pose: (state: PageState) => Posed | null;
   receive: (answer: object, posed: Posed) => Change<PageState>;
+  /** Asked once the screen that wants to know stands there with what is known already. */
+  afterPaint?: true;
   /** Too long to work out at every keystroke: asked once the state has stood for so many milliseconds. */
   settles?: { after: number; meanwhile: Change<PageState> };
 }
@@ -102,34 +94,6 @@ function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "probl
   return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
 }
 
-const detail: Question = {
-  engine: "rack",
-  pose: (state) =>
-    "id" in state.screen
-      ? { request: detailRequest(state, [state.screen.id]), edition: state.list.edition }
-      : null,
-  receive: (answer) => (state) => {
-    const { screen } = state;
-    const detail =
-      isRefusal(answer) || !("id" in screen)
-        ? null
-        : { id: screen.id, judged: (answer as AssessAnswer).bikes[0] ?? null };
-    return { ...state, bike: { ...state.bike, detail } };
-  },
-};
-
-const beside: Question = {
-  engine: "rack",
-  pose: (state) =>
-    state.screen.name === "beside" && state.picked.length > 0
-      ? { request: detailRequest(state, state.picked), edition: state.list.edition }
-      : null,
-  receive: (answer) => (state) => ({
-    ...state,
-    beside: isRefusal(answer) ? [] : (answer as AssessAnswer).bikes,
-  }),
-};
-
 const changes: Question = {
   engine: "rack",
   pose: (state) =>
@@ -147,48 +111,7 @@ const changes: Question = {
   },
 };
 
-const sideView: Question = {
-  engine: "rack",
-  pose: (state) =>
-    state.screen.name === "bike"
-      ? { request: sideViewRequest(state, state.screen.id), edition: state.list.edition }
-      : null,
-  receive: (answer) => (state) => ({
-    ...state,
-    bike: {
-      ...state.bike,
-      sideView:
-        isRefusal(answer) || state.screen.name !== "bike"
-          ? null
-          : { id: state.screen.id, answer: answer as SideViewAnswer },
-    },
-  }),
-};
-
-/** Months of forecast that the growth picture shows. */
-export const monthsShown = 60;
-
-const forecast: Question = {
-  engine: "rack",
-  pose: (state) => (state.screen.name === "bike" ? { request: forecastRequest(state, monthsShown) } : null),
-  receive: (answer) => (state) => ({
-    ...state,
-    bike: { ...state.bike, forecast: isRefusal(answer) ? null : (answer as ForecastAnswer) },
-  }),
-};
-
-export const questions: Question[] = [
-  rackQuestion,
-  ...listQuestions,
-  ...deskQuestions,
-  draft,
-  beside,
-  sideView,
-  forecast,
-  // Last of what one bike's page is drawn from: once it is answered, all of it is.
-  detail,
-  changes,
-];
+export const questions: Question[] = [rackQuestion, hanging, ...deskQuestions, draft, closeUp, changes];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

@@ -6,6 +6,9 @@ import { PieceHeights, pieceLength } from "./piece-heights";
 /** How far outside the screen items are drawn already. */
 const nearby = 240;
 
+/** Pieces that are drawn anew within one frame; after a jump the others follow in the next ones. */
+const mostNew = 2;
+
 interface LongListProps<Item> {
   label: string;
   length: number;
@@ -32,6 +35,9 @@ export function LongList<Item>({
 }: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
   const heights = useRef(new PieceHeights());
+  /** The pieces that stand there with their items. */
+  const standing = useRef(new Set<number>());
+  const [turn, drawMore] = useState(0);
   const pieces = Math.ceil(length / pieceLength);
   const [near, lookAgain] = useNearPieces(place, heights.current, pieces);
   const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
@@ -50,11 +56,17 @@ export function LongList<Item>({
   }, [onNear, first, end, length, whole]);
 
   const drawn: JSX.Element[] = [];
+  const stoodBefore = standing.current;
+  standing.current = new Set();
+  let fresh = 0;
   for (let piece = first; piece < end; piece++) {
+    const known = itemAt(piece * pieceLength) !== null;
+    const waits = known && !whole && !stoodBefore.has(piece) && ++fresh > mostNew;
+    if (known && !waits) standing.current.add(piece);
     drawn.push(
       <div key={piece} class="piece">
         {placesOf(piece, length).map((number) => {
-          const item = itemAt(number);
+          const item = waits ? null : itemAt(number);
           return (
             <div
               key={item === null || keyOf === undefined ? number : keyOf(item)}
@@ -69,6 +81,9 @@ export function LongList<Item>({
       </div>,
     );
   }
+  useEffect(() => {
+    if (fresh > mostNew) drawMore(turn + 1);
+  }, [fresh, turn]);
   return (
     <div ref={place} role="list" aria-label={label}>
       <Room height={heights.current.before(first)} />

@@ -2,6 +2,7 @@
 import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
+import { InTurn } from "../../parts/in-turn";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
@@ -40,7 +41,7 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
         ) : (
           <Judged state={state} judged={judged} facts={facts} />
         )}
-        {detail?.id === id && <Cautions />}
+        {judged === null && detail?.id === id && <Cautions />}
       </div>
     </>
   );
@@ -76,14 +77,17 @@ function Judged({ state, judged, facts }: JudgedProps) {
         <Choosing bike={judged} beatenBy={beatenBy(judged)} />
       </section>
       <OnFromBike id={judged.id} picked={state.picked} />
-      {/* All at once: nothing that somebody looks at is moved on by what comes later. */}
+      {/* From above downwards: nothing that somebody looks at is moved on by what comes later. */}
       {detail?.id === judged.id && (
-        <>
-          {sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />}
-          <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />
-          <BikeGrowth judged={judged} forecast={forecast} />
-          {facts !== null && <BikeFactsTable facts={facts} />}
-        </>
+        <InTurn key={judged.id}>
+          {[
+            sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />,
+            <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
+            <BikeGrowth judged={judged} forecast={forecast} />,
+            facts !== null && <BikeFactsTable facts={facts} />,
+            <Cautions />,
+          ]}
+        </InTurn>
       )}
     </>
   );
