@@ -1,14 +1,15 @@
 // Builds the page. The same sources give the same bytes.
 //
-//   node build.mjs [page|site] [--engine FILE.wasm] [--out PATH] [--sizes]
+//   node build.mjs [page|element|site|release] [--engine FILE.wasm] [--out PATH] [--sizes]
 //
-// `page` is the single file, `site` the folder for a host. `--out` is that file, or the folder of a target that is several files; `--sizes` says what each
-// source adds to the script. What a target is made of stands in a module of its own in building/.
+// `page` is the single file, `element` the scripts for a club's own page, `site` the folder for a host, and `release`
+// all of them with their checksums and licences. `--out` is that file, or that folder; `--sizes` says what each source adds to the script. What each is made of stands in a module in building/.
 import path from "node:path";
 import { parseArgs } from "node:util";
 import { elementFiles } from "./building/element.mjs";
 import { writeOut, writeOutFolder } from "./building/output.mjs";
 import { builtEngine, root } from "./building/places.mjs";
+import { releaseFiles } from "./building/release.mjs";
 import { singleFile } from "./building/single-file.mjs";
 import { siteFiles } from "./building/site.mjs";
 
@@ -34,6 +35,10 @@ const targets = {
   site: {
     out: "build/site",
     build: async (out) => writeOutFolder(out, await siteFiles(values)),
+  },
+  release: {
+    out: "build/release",
+    build: async (out) => writeOutFolder(out, await releaseFiles(values)),
   },
 };
 

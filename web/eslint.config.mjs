@@ -56,9 +56,15 @@ export default defineConfig(
     },
   },
   { files: ["keeping/indexed-store.ts"], rules: { "no-restricted-globals": "off" } },
-  { files: ["engine/list-address.ts", "embedding/element-app.ts"], rules: { "no-restricted-globals": "off" } },
+  {
+    files: ["engine/list-address.ts", "embedding/element-app.ts"],
+    rules: { "no-restricted-globals": "off" },
+  },
   // The site is the one form of the page that fetches its own files.
-  { files: ["service-worker/*.ts", "site/served-files.ts", "site/early-files.ts"], rules: { "no-restricted-globals": "off" } },
+  {
+    files: ["service-worker/*.ts", "site/served-files.ts", "site/early-files.ts"],
+    rules: { "no-restricted-globals": "off" },
+  },
   { files: ["embedding/tell-webmaster.ts", "embedding/element-loader.ts"], rules: { "no-console": "off" } },
   {
     // Tools, tests and the engine's client: Node, and where a test runs inside the page, a browser.
@@ -66,7 +72,17 @@ export default defineConfig(
     languageOptions: {
       globals: Object.fromEntries(
         [
-          ...["AbortController", "Blob", "Buffer", "URL", "console", "performance", "process"],
+          ...[
+            "AbortController",
+            "Blob",
+            "Buffer",
+            "Image",
+            "URL",
+            "caches",
+            "console",
+            "performance",
+            "process",
+          ],
           ...["clearTimeout", "setTimeout"],
           ...["TextDecoder", "TextEncoder", "WebAssembly", "fetch", "structuredClone"],
           ...["DOMException", "File", "IDBFactory", "IDBObjectStore", "IDBTransaction", "Navigator"],

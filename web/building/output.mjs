@@ -3,12 +3,17 @@ import { mkdir, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { root } from "./places.mjs";
+import { integrityOf } from "./policy.mjs";
 
 export async function writeOut(file, content) {
   await mkdir(path.dirname(file), { recursive: true });
   await writeFile(file, content);
   const compressed = gzipSync(content, { level: 9 }).length;
-  console.log(`${path.relative(root, file)}: ${content.length} characters, ${compressed} bytes with gzip -9`);
+  // What an `integrity` attribute says of it, for pages that name it.
+  const integrity = /\.(js|css)$/.test(file) ? `, ${integrityOf(content)}` : "";
+  console.log(
+    `${path.relative(root, file)}: ${content.length} characters, ${compressed} bytes with gzip -9${integrity}`,
+  );
 }
 
 /** Writes a folder anew: nothing of an older build stays in it. `files`: contents by their path in it. */

@@ -14,6 +14,9 @@ const form = {
   legalComments: "none",
 };
 
+/** Packages of which something is in a script that was bundled: their licences go with it. */
+export const packagesTakenIn = new Set();
+
 /**
  * @param {string} entry a file of web/
  * @param {{ format?: "iife" | "esm", parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what stands for files that are no scripts
@@ -28,6 +31,10 @@ export async function scriptText(entry, { format = form.format, parts = [], size
     plugins: parts,
     metafile: true,
   });
+  for (const input of Object.keys(script.metafile.inputs)) {
+    const [, name] = /node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*node_modules\/)/.exec(input) ?? [];
+    if (name !== undefined) packagesTakenIn.add(name);
+  }
   if (sizes) console.log(await analyzeMetafile(script.metafile));
   return script.outputFiles[0].text.trim();
 }
