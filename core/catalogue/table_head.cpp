@@ -260,14 +260,21 @@ std::optional<std::size_t> column_twice(const std::vector<TableColumn>& columns)
     return std::nullopt;
 }
 
-/// In characters, where a value is a text: as JSON it may take more of them. The texts inside a list or an object are held
-/// to their length when the head is read as JSON.
-std::size_t length_of_text(std::string_view value) {
+/// In characters, of the texts and names in a value.
+std::size_t longest_text_in(const JsonValue& value) {
+    std::size_t longest = character_count(value.text);
+    for (const JsonValue& item : value.items)
+        longest = std::max(longest, longest_text_in(item));
+    for (const JsonMember& member : value.members)
+        longest = std::max({longest, character_count(member.name), longest_text_in(member.value)});
+    return longest;
+}
+
+/// Of what a remark says: as JSON it may take more characters.
+std::size_t longest_text_said(std::string_view value) {
     JsonValue read;
     TextBuffer json;
-    const bool is_text = read_cell(value, field_named("notes"), CellContext(), read, json) &&
-                         read.kind == JsonValue::Kind::text;
-    return is_text ? character_count(read.text) : 0;
+    return read_cell(value, field_named("notes"), CellContext(), read, json) ? longest_text_in(read) : 0;
 }
 
 Problem remark_too_long(const RemarkLine& remark, std::size_t length) {
@@ -302,7 +309,7 @@ Result<TableHead> read_table_head(std::string_view utf8) {
         return problem;
     }
     for (const RemarkLine& remark : attempt.remarks) {
-        const std::size_t length = std::max(character_count(remark.key), length_of_text(remark.value));
+        const std::size_t length = std::max(character_count(remark.key), longest_text_said(remark.value));
         if (length > longest_text)
             return remark_too_long(remark, length);
     }

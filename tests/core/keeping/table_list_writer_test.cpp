@@ -128,3 +128,21 @@ TEST_CASE("a table whose first line is a title with a line break in it is known 
     REQUIRE(back.ok());
     CHECK(back->catalogue.title == "two\nlines");
 }
+
+TEST_CASE("what a list says of itself may be as long as its texts allow together", "[keeping]") {
+    const std::string text(1900, 'x');
+    const std::string escaped = "\"\\u0001" + text + "\"";
+    const std::string json = R"({"units":"cm",)" + escaped + R"(:1,"shelves":[)" + escaped + ',' + escaped +
+                             R"(],"bikes":[{"id":"A","saddle_lowest":49}]})";
+    const KeptList list = from_json(json);
+    const auto back = read_table_catalogue(table_of(list).text);
+    REQUIRE(back.ok());
+    CHECK(back->header == list.header);
+    SECTION("but no text of it is longer than a text may be") {
+        const auto refused =
+            read_table_catalogue("# shelves: [\"" + text + text + "\"]\nid,saddle_lowest\nA,49\n");
+        REQUIRE_FALSE(refused.ok());
+        CHECK(code_name(refused.problem().code) == code_name(ProblemCode::json_text_too_long));
+        CHECK(refused.problem().cell->row == 1);
+    }
+}
