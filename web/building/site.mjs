@@ -93,7 +93,6 @@ function manifest({ small, large, maskable }) {
     display: "standalone",
     background_color: ground.light,
     theme_color: ground.light,
-    categories: ["sports", "utilities"],
     icons: [png(small, 192, "any"), png(large, 512, "any"), png(maskable, 512, "maskable")],
   };
   return `${JSON.stringify(members, null, 2)}\n`;
