@@ -86,7 +86,7 @@ export default defineConfig(
             "performance",
             "process",
           ],
-          ...["clearTimeout", "setTimeout"],
+          ...["clearInterval", "clearTimeout", "setInterval", "setTimeout"],
           ...["TextDecoder", "TextEncoder", "WebAssembly", "fetch", "structuredClone"],
           ...["DOMException", "File", "IDBFactory", "IDBObjectStore", "IDBTransaction", "Navigator"],
           ...[
@@ -98,7 +98,7 @@ export default defineConfig(
             "sessionStorage",
           ],
           ...["innerHeight", "innerWidth", "outerHeight", "outerWidth", "scrollTo"],
-          ...["Node", "SVGElement", "SVGTextElement"],
+          ...["EventTarget", "Node", "SVGElement", "SVGTextElement"],
           ...["CustomEvent", "Event", "InputEvent", "KeyboardEvent", "document", "getComputedStyle"],
           ...["MutationObserver", "PerformanceObserver", "requestAnimationFrame", "self", "window"],
         ].map((name) => [name, "readonly"]),

@@ -14,7 +14,7 @@ export function followInline(host: Element, open: (source: ListSource) => void):
     if (text === null || text === last) return;
     last = text;
     const bytes = new TextEncoder().encode(text);
-    open({ name: "inline.json", sample: false, bytes: () => Promise.resolve(bytes) });
+    open({ name: "inline.json", sample: false, named: true, bytes: () => Promise.resolve(bytes) });
   };
   look();
   const observer = new MutationObserver(look);

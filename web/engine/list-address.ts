@@ -58,6 +58,7 @@ export function unreachedSource(address: string): ListSource {
   return {
     name: address,
     sample: false,
+    named: true,
     bytes: () => Promise.resolve(refusal("address_offline", problem, expected)),
   };
 }
@@ -67,6 +68,7 @@ export function addressSource(address: URL, patience = usualPatience): ListSourc
   return {
     name: nameOf(address),
     sample: false,
+    named: true,
     bytes: (onProgress, stop, told) => fetched(address, patience, onProgress, stop, told),
   };
 }
@@ -93,7 +95,7 @@ async function fetched(
     return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
   } catch {
     // Stopped by its reader, it is not told of at all.
-    const seconds = String(Math.round(watch.lateAfter() / 1000));
+    const seconds = String(watch.lateAfter() / 1000);
     if (seconds !== "0") return refusal("address_slow", "the list did not come in time", "", { seconds });
     return await whyUnreached(address, await watch.isRefusedByPolicy(), watch.signal);
   } finally {

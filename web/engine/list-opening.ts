@@ -24,6 +24,8 @@ export interface ListSource {
   kept?: true;
   /** It could not be fetched anew, and is the copy that was kept on that day. */
   keptOn?: string;
+  /** The page named it, and no reader chose it: what is wrong with it is told where the bikes would be. */
+  named?: true;
   /** The file itself, where the browser lets the page write into it later. */
   handle?: FileHandle;
   /** Rejects where the device does not give the file. What takes time tells how far it is, and ends when it is stopped. */
@@ -83,7 +85,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     if (stopping.signal.aborted) return;
     underWay = null;
     if (isRefusal(arrived)) {
-      store.change(listRefused(source.name, arrived));
+      store.change(listRefused(source.name, arrived, source.named ?? false));
       return;
     }
     const { bytes, rewritten, list, judged, posed } = arrived;

@@ -28,12 +28,12 @@ export function listOpened(loaded: ListRowsAnswer, sample: boolean): PageChange 
   };
 }
 
-export function listRefused(fileName: string, refusal: Refusal): PageChange {
+export function listRefused(fileName: string, refusal: Refusal, named: boolean): PageChange {
   return (state) => ({
     ...state,
     list: {
       ...state.list,
-      refusal: { fileName, problem: refusal.error, setAside: refusal.set_aside ?? [] },
+      refusal: { fileName, problem: refusal.error, setAside: refusal.set_aside ?? [], named },
     },
     opening: null,
   });

@@ -132,7 +132,8 @@ export interface ListState {
   edition: number;
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
-  refusal: { fileName: string; problem: Note; setAside: SetAside[] } | null;
+  /** `named`: by the page, and not chosen by its reader. */
+  refusal: { fileName: string; problem: Note; setAside: SetAside[]; named: boolean } | null;
 }
 
 /** A file on its way in beside the list in use, in bytes; known of once that takes a moment. */

@@ -7,6 +7,7 @@ import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { InventedMark } from "../../parts/invented-mark";
 import { KeptMark } from "../../parts/kept-mark";
+import { ListRefused } from "../../parts/list-refused";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
@@ -55,6 +56,7 @@ export function TheRack({ state }: { state: PageState }) {
         <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
       <div class="inset">
+        {list.refusal?.named === true && <ListRefused list={list} />}
         {answer === null ? (
           <button
             type="button"
