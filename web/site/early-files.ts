@@ -1,10 +1,11 @@
-// The two files that the page waits for, asked for as soon as there is any script: early-entry.ts comes long before the page's
-// own. (A preload would do in some browsers; others fetch the file a second time.)
-import { engine } from "site-files";
+// What the page waits for, asked for as soon as there is any script: early-entry.ts comes long before the page's own. Small files
+// come first, or they would wait behind the engine on a slow line. (A preload would do in some browsers; others fetch the file a
+// second time.)
+import { engine, thread } from "site-files";
 
 export interface EarlyFiles {
-  engine: Promise<Response>;
   settings: Promise<Response>;
+  engine: Promise<Response>;
 }
 
 const onPage = globalThis as { saddleruleEarly?: EarlyFiles };
@@ -16,7 +17,14 @@ function asked(path: string): Promise<Response> {
   return response;
 }
 
+function askedInOrder(): EarlyFiles {
+  const settings = asked("site-settings.json");
+  // Into the browser's cache, where the worker finds it that the page starts later.
+  void asked(thread);
+  return { settings, engine: asked(engine) };
+}
+
 /** The same for every script of the page. Their bodies can be read once. */
 export function earlyFiles(): EarlyFiles {
-  return (onPage.saddleruleEarly ??= { engine: asked(engine), settings: asked("site-settings.json") });
+  return (onPage.saddleruleEarly ??= askedInOrder());
 }
