@@ -1,0 +1,137 @@
+// Saddlerule in a frame of a page of another origin, in Chromium, Firefox and WebKit: the frame is as high as what is in it,
+// the page inside tells nobody but the origin that it was given, and nonsense from other frames changes nothing.
+
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import test, { after, before, describe } from "node:test";
+import { browsers } from "../support/browsers/browsers.mjs";
+import { clubSite } from "../support/club-site.mjs";
+import { eventually } from "../support/list-desk.mjs";
+import { pageFile, screens } from "../support/open-page.mjs";
+
+const hostilePage = `<!doctype html><title>Hostile</title><script>
+const say = (data) => parent.postMessage(data, "*");
+for (const height of [NaN, Infinity, "900", null, {}, [5000], undefined]) say({ saddlerule: "height", height });
+for (const data of [null, 5, "height", [], { height: 900 }, { saddlerule: "other", height: 900 }]) say(data);
+say({ saddlerule: "height", height: 700, style: "position: fixed", frame: 0 });
+const wanted = new URLSearchParams(location.search).get("height");
+if (wanted !== null) say({ saddlerule: "height", height: Number(wanted) });
+say("done");
+</script>`;
+
+let host;
+let served;
+let hostile;
+before(async () => {
+  hostile = await clubSite({ "/": hostilePage }, { policy: null });
+  served = await clubSite(
+    {
+      "/fit.html": readFileSync(pageFile),
+      "/turned-away.html": (request, response) =>
+        response.writeHead(302, { location: `${hostile.address}/` }).end(),
+    },
+    { policy: null },
+  );
+  const frames = (...sources) =>
+    `<!doctype html><title>Club</title><script src="/saddlerule/saddlerule-frame.js"></script><script src="/hears.js"></script>
+     ${sources.map((source) => `<iframe data-saddlerule title="Saddlerule" width="390" height="400" src="${source}"></iframe>`).join("")}`;
+  const page = (hash) => `${served.address}/fit.html#${hash}`;
+  const policy = `default-src 'none'; script-src 'self'; frame-src http://127.0.0.1:*`;
+  host = await clubSite(
+    {
+      "/hears.js":
+        "window.heard = []; addEventListener('message', ({ data, origin }) => window.heard.push({ data, origin }));",
+      "/fit": (request, response) => answer(response, frames(page(`language=en&host=${host.address}`))),
+      "/not-told": (request, response) =>
+        answer(response, frames(page(`host=${hostile.address}`), page("host=*"), page("view=rack"))),
+      "/hostile": (request, response) =>
+        answer(
+          response,
+          frames(
+            page(`language=en&host=${host.address}`),
+            `${hostile.address}/?height=1e9`,
+            `${hostile.address}/?height=-5`,
+            `${served.address}/turned-away.html`,
+          ),
+        ),
+    },
+    { policy },
+  );
+  function answer(response, body) {
+    response.writeHead(200, { "content-type": "text/html", "content-security-policy": policy }).end(body);
+  }
+});
+after(() => [host, served, hostile].forEach((site) => site.close()));
+
+for (const { name, launch } of browsers) {
+  describe(name, { timeout: 120_000 }, () => {
+    let browser;
+    before(async () => (browser = await launch()));
+    after(() => browser.close());
+
+    async function open(test, path) {
+      const page = await browser.open(screens.laptop);
+      test.after(() => page.close());
+      await page.goTo(host.address + path);
+      return page;
+    }
+    const heights = (page) =>
+      page.run(() => [...document.querySelectorAll("iframe")].map((frame) => frame.style.height));
+
+    /** Once the height of the first frame stands. */
+    async function settled(page, isRight) {
+      let last = "";
+      await eventually(async () => {
+        const before = last;
+        [last] = await heights(page);
+        assert.ok(isRight(parseFloat(last)) && last === before, `${before}, then ${last}`);
+        await new Promise((resolve) => setTimeout(resolve, 300));
+        assert.equal((await heights(page))[0], last);
+      });
+      return parseFloat(last);
+    }
+
+    test(`${name}: the frame takes the height of what is in it, and follows it up and down`, async (test) => {
+      const page = await open(test, "/fit");
+      const rider = await settled(page, (height) => height > 900 && height < 6000);
+      const heard = await page.run(() => window.heard);
+      assert.ok(heard.every(({ origin }) => origin === served.address));
+      assert.equal(heard.at(-1).data.height, rider);
+      const show = (view) =>
+        page.run((view) => {
+          const frame = document.querySelector("iframe");
+          frame.src = frame.src.replace(/(&view=\w+)?$/, `&view=${view}`);
+        }, view);
+      await show("list");
+      await settled(page, (height) => height < rider - 200);
+      await show("rider");
+      await settled(page, (height) => height === rider);
+    });
+
+    test(`${name}: the page inside tells nobody but the origin that it was given`, async (test) => {
+      const page = await open(test, "/not-told");
+      await new Promise((resolve) => setTimeout(resolve, 1500));
+      assert.deepEqual(await page.run(() => window.heard), []);
+      assert.deepEqual(await heights(page), ["", "", ""]);
+    });
+
+    test(`${name}: nonsense from a frame changes no other, and its own height within bounds alone`, async (test) => {
+      const page = await open(test, "/hostile");
+      await eventually(async () => {
+        const done = (await page.run(() => window.heard)).filter(({ data }) => data === "done");
+        assert.equal(done.length, 3);
+      });
+      await settled(page, (height) => height > 900);
+      const [own, huge, small, turnedAway] = await heights(page);
+      assert.ok(parseFloat(own) < 6000);
+      assert.equal(huge, "6000px");
+      assert.equal(small, "320px");
+      // What stands in it is not of the origin that the page wrote.
+      assert.equal(turnedAway, "");
+      // A message that no frame sent.
+      await page.run(() => window.postMessage({ saddlerule: "height", height: 5000 }, "*"));
+      await new Promise((resolve) => setTimeout(resolve, 200));
+      assert.equal((await heights(page))[0], own);
+    });
+  });
+}
