@@ -57,6 +57,8 @@ interface LastingEngine extends Engine {
  */
 function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
   let opening: Promise<OwnEngine> | null = null;
+  let engine: OwnEngine | null = null;
+  let asking = 0;
   let history: Step[] = [];
   let turn: Promise<unknown> = Promise.resolve();
   let over = false;
@@ -71,12 +73,12 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
     try {
       if (over) throw new Error("the engine was ended");
       opening ??= openWithHistory();
-      const engine = await opening;
+      engine ??= await opening;
       const answered = await engine.ask(request, file, onProgress);
       if (!isRefusal(answered)) history = historyWith(history, { request, file });
       return answered;
     } catch (failure) {
-      opening = null;
+      opening = engine = null;
       return ownFailure(failure);
     }
   };
@@ -90,8 +92,9 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
 
   return {
     ask(...asked) {
-      const mine = turn.then(() => answer(...asked));
-      turn = mine;
+      // Where nothing waits it is asked at once, so that it works while the page goes on.
+      const mine = asking++ === 0 ? answer(...asked) : turn.then(() => answer(...asked));
+      turn = mine.then(() => --asking);
       return mine;
     },
     end,

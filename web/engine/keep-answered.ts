@@ -6,17 +6,16 @@ import type { Engine } from "./engine-door";
 import { latestWins } from "./latest-wins";
 import type { Posed, Question } from "./questions";
 
+/** Returns what is to be told of every state, before it is drawn: then the engine works while the page is busy drawing. */
 export function keepAnswered(
   store: Store<PageState>,
   engines: Record<Question["engine"], Engine>,
   questions: Question[],
-): () => void {
+): (state: PageState) => void {
   const followers = questions.map((question) => follow(store, engines[question.engine], question));
-  const followAll = (state: PageState): void => {
+  return (state) => {
     for (const follower of followers) follower(state);
   };
-  followAll(store.read());
-  return store.subscribe(followAll);
 }
 
 function follow(store: Store<PageState>, engine: Engine, question: Question): (state: PageState) => void {

@@ -132,16 +132,19 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   // The first drawing waits for its words: a page that changes its language under the reader's eyes jumps.
   words.fetch(language, drawNow);
   let awaited = language;
+  let ask: (state: PageState) => void = () => undefined;
   // At once, not at the next frame: whatever is pressed next must find the page as the last change left it.
-  const stopDrawing = store.subscribe((state) => {
+  const stopFollowing = store.subscribe((state) => {
+    ask(state);
     draw(state);
     if (state.language === awaited) return;
     awaited = state.language;
     words.fetch(awaited, drawNow);
   });
-  let stopAsking = (): void => undefined;
   void afterPaint().then(() => {
-    if (mounted) stopAsking = keepAnswered(store, engines, questions);
+    if (!mounted) return;
+    ask = keepAnswered(store, engines, questions);
+    ask(store.read());
   });
   return {
     store,
@@ -153,10 +156,9 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     unmount() {
       mounted = false;
       opening.stop();
-      stopAsking();
       stopMinding();
       keeper.stop();
-      stopDrawing();
+      stopFollowing();
       stopGuarding();
       for (const engine of Object.values(engines)) engine.end();
       render(null, floor);
