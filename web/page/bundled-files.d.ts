@@ -10,18 +10,6 @@ declare module "*.json" {
   export default text;
 }
 
-/** The engine's wasm, packed for unpack.ts, in base64. */
-declare module "packed-engine" {
-  const text: string;
-  export default text;
-}
-
-/** All languages but English as JSON (see texts/translations.ts), packed for unpack.ts, in base64. */
-declare module "packed-texts" {
-  const text: string;
-  export default text;
-}
-
 /** The script of the engine's worker. */
 declare module "engine-thread" {
   const text: string;
