@@ -8,6 +8,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
+import { inEveryThread } from "../support/engine-thread.mjs";
 import { walkEveryScreen } from "../support/every-screen.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
@@ -162,6 +163,46 @@ test("the Tab key walks down a rack of 1,000 bikes past the rows that were drawn
     await step("Shift+Tab");
   }
   assert.equal(await place(), 20);
+  await close();
+});
+
+/** Rows are told late: whatever the engine says waits a quarter of a second. */
+function answersLate() {
+  const { postMessage } = self;
+  self.postMessage = (message) => setTimeout(() => postMessage.call(self, message), 250);
+}
+
+test("the Tab key does not leave a rack whose rows are still awaited, however fast it is pressed", async () => {
+  const list = join(folder, "late.json");
+  writeFileSync(list, execFileSync(process.execPath, [join(root, "tests/support/make-list.mjs"), "1000"]));
+  const prepare = (context) => inEveryThread(context, answersLate);
+  const { page, close } = await openPage(browser, screens.phone, { now, prepare });
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await openList(page, list);
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  const rows = page.getByRole("list", { name: "Bikes, best first" }).getByRole("listitem");
+  await rows.first().getByRole("button").first().focus();
+  const place = () =>
+    page.evaluate(() => {
+      const element = document.querySelector("#saddlerule").shadowRoot.activeElement;
+      return Number(element?.closest("[role=listitem]")?.getAttribute("aria-posinset") ?? 0);
+    });
+  for (const [key, goal] of [
+    ["Tab", 100],
+    ["Shift+Tab", 40],
+  ]) {
+    const places = [await place()];
+    const isThere = (at) => (key === "Tab" ? at >= goal : at <= goal);
+    for (let presses = 0; presses < 1500 && !isThere(places.at(-1)); ++presses) {
+      await page.keyboard.press(key);
+      places.push(await place());
+    }
+    assert.equal(places.at(-1), goal, `${key} came by ${[...new Set(places)].join(" ")}`);
+    assert.ok(
+      places.every((at, press) => press === 0 || Math.abs(at - places[press - 1]) <= 1),
+      `${key} passed over rows: ${[...new Set(places)].join(" ")}`,
+    );
+  }
   await close();
 });
 

@@ -2,6 +2,7 @@
 import type { ComponentChildren, JSX, RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { PieceHeights, pieceLength } from "./piece-heights";
+import { useTabPastEdge } from "./tab-past-edge";
 
 /** How far outside the screen items are drawn already. */
 const nearby = 240;
@@ -40,6 +41,7 @@ export function LongList<Item>({
   const [turn, drawMore] = useState(0);
   const pieces = Math.ceil(length / pieceLength);
   const [near, lookAgain] = useNearPieces(place, heights.current, pieces);
+  const hearKey = useTabPastEdge(place, length, lookAgain);
   const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
   const end = whole ? pieces : Math.min(Math.max(near.end, first + 1), pieces);
 
@@ -85,7 +87,7 @@ export function LongList<Item>({
     if (fresh > mostNew) drawMore(turn + 1);
   }, [fresh, turn]);
   return (
-    <div ref={place} role="list" aria-label={label}>
+    <div ref={place} role="list" aria-label={label} onKeyDown={hearKey}>
       <Room height={heights.current.before(first)} />
       {drawn}
       <Room height={heights.current.between(end, pieces)} />
