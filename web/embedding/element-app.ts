@@ -86,13 +86,20 @@ export function start(host: HTMLElement): Running {
     if (level === null) misunderstood({ name: "heading-level", value: value ?? "", expected: "1, 2 or 3" });
     headings.from(level ?? usualHeading);
   };
+  const setScheme = (): void => {
+    // A page says with this property of CSS whether it has a dark look.
+    const isDarkAtTimes = getComputedStyle(host).colorScheme.includes("dark");
+    host.shadowRoot?.querySelector(".room")?.classList.toggle("light", !isDarkAtTimes);
+  };
   setHeadings();
+  setScheme();
   const follow = followSettings(mounted, settings, listAt);
   const stopReading = followInline(host, mounted.openList);
   return {
     changed() {
       follow(readSettings(given, misunderstood));
       setHeadings();
+      setScheme();
     },
     end() {
       stopReading();
