@@ -1,8 +1,5 @@
 // What stands in a script for files that are no scripts; web/page/bundled-files.d.ts tells the compiler of them.
-import path from "node:path";
-import { build } from "esbuild";
-import { web } from "./places.mjs";
-import { scriptText } from "./scripts.mjs";
+import { ownModule, scriptText } from "./scripts.mjs";
 
 /** A name that is imported, and what it gives. */
 function part(name, loader, contents) {
@@ -33,13 +30,6 @@ export const engineThread = part("engine-thread", "text", () => scriptText("engi
 
 /** The texts of every language but English, by language, as web/texts/translations.ts gives them. */
 export async function translatedTexts() {
-  const bundled = await build({
-    entryPoints: [path.join(web, "texts/translations.ts")],
-    bundle: true,
-    format: "esm",
-    write: false,
-  });
-  const code = Buffer.from(bundled.outputFiles[0].contents).toString("base64");
-  const { packedLanguages } = await import(`data:text/javascript;base64,${code}`);
+  const { packedLanguages } = await ownModule("texts/translations.ts");
   return packedLanguages();
 }

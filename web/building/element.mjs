@@ -3,7 +3,7 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
-import { packed } from "./packing.mjs";
+import { packed, packedEngine } from "./packing.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
@@ -24,7 +24,7 @@ export async function elementFiles({ engine, sizes }) {
     words[language] = put(`words-${language}`, "bin", packed(Buffer.from(texts)));
   // Packed here, they are small on hosts that pack nothing; and there is no host that does not know what to do with .bin.
   const files = {
-    engine: put("engine", "bin", packed(await readFile(engine))),
+    engine: put("engine", "bin", await packedEngine(await readFile(engine))),
     thread: put("thread", "js", await scriptText("engine/engine-thread.ts")),
     words,
   };

@@ -38,3 +38,9 @@ export async function scriptText(entry, { format = form.format, parts = [], size
   if (sizes) console.log(await analyzeMetafile(script.metafile));
   return script.outputFiles[0].text.trim();
 }
+
+/** A module of web/ for the build itself to use; `entry` is its file. */
+export async function ownModule(entry) {
+  const code = Buffer.from(await scriptText(entry, { format: "esm" })).toString("base64");
+  return import(`data:text/javascript;base64,${code}`);
+}

@@ -2,7 +2,7 @@
 // its own Content-Security-Policy. What is large stands packed in it, and a small script unpacks the page's own.
 import { readFile } from "node:fs/promises";
 import { engineThread, styleAsText, translatedTexts } from "./bundled-parts.mjs";
-import { packed } from "./packing.mjs";
+import { packed, packedEngine } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
@@ -18,9 +18,9 @@ export async function singleFile({ engine, sizes }) {
   });
   const start = await scriptText("page/file-start.ts");
   const blocks = {
-    script,
-    texts: JSON.stringify(await translatedTexts()),
-    engine: await readFile(engine),
+    script: packed(Buffer.from(script)),
+    texts: packed(Buffer.from(JSON.stringify(await translatedTexts()))),
+    engine: await packedEngine(await readFile(engine)),
   };
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
@@ -63,9 +63,8 @@ ${Object.entries(blocks).map(packedBlock).join("\n")}
 }
 
 /** As web/page/packed-block.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
-function packedBlock([name, content]) {
-  const base64 = packed(Buffer.from(content)).toString("base64");
-  return `<script type="application/x-lzma" id="packed-${name}">${base64}</script>`;
+function packedBlock([name, bytes]) {
+  return `<script type="application/x-lzma" id="packed-${name}">${bytes.toString("base64")}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */

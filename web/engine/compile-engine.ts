@@ -1,6 +1,8 @@
 // From the engine as it travels to one that can be opened.
 import { unpack } from "../page/unpack";
+import { fromStreams } from "./wasm-streams";
 
+/** @param packed the streams of wasm-streams.ts, packed for unpack.ts */
 export function compileEngine(packed: Uint8Array): Promise<WebAssembly.Module> {
-  return WebAssembly.compile(unpack(packed));
+  return WebAssembly.compile(fromStreams(unpack(packed)));
 }
