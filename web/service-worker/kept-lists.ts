@@ -9,8 +9,8 @@ const cacheName = `saddlerule-lists ${new URL(self.registration.scope).pathname}
 /** Tells the page that a list is the kept copy, and since when: a time in ISO 8601. web/engine/list-address.ts reads it. */
 const keptHeader = "saddlerule-kept";
 
-/** Milliseconds after which a kept copy serves better than waiting on. */
-const patience = 2500;
+/** Milliseconds after which a kept copy serves better than waiting on: for an answer to begin, and from then on to be whole. */
+const patience = { begin: 2500, whole: 5000 };
 
 /** As many lists as somebody goes through in a season of clubs and sales. */
 const mostLists = 8;
@@ -37,12 +37,25 @@ export async function answerList(event: FetchEvent): Promise<Response> {
   const kept = await keptCopy(event.request);
   const coming = newest(event);
   if (kept === undefined) return coming;
-  const inTime = coming.then(
-    (response) => (serves(response) || response.status === 410 ? response : kept),
-    () => kept,
-  );
+  let begun = false;
+  const inTime = coming
+    .then((response) => {
+      begun = true;
+      if (response.status === 410) return response;
+      return serves(response) ? whenWhole(response) : kept;
+    })
+    .catch(() => kept);
   event.waitUntil(inTime);
-  return Promise.race([inTime, later(patience).then(() => kept)]);
+  const tooLate = later(patience.begin)
+    .then(() => (begun ? later(patience.whole) : undefined))
+    .then(() => kept);
+  return Promise.race([inTime, tooLate]);
+}
+
+async function whenWhole(response: Response): Promise<Response> {
+  const whole = response.clone();
+  await response.blob();
+  return whole;
 }
 
 /** What a page fetched before this worker was there. */

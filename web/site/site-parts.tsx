@@ -45,20 +45,22 @@ function NewVersionStrip() {
   const { versions, putOff } = useSite();
   if (versions.openNewer === null || putOff) return null;
   return (
-    <div class="opening-strip" role="status">
-      <p class="strip-words">
+    <div class="opening-strip version-strip" role="status">
+      <p>
         <strong>{texts.site.newVersion}</strong> {texts.site.newVersionWhat}
       </p>
-      <button type="button" class="button main" onClick={versions.openNewer}>
-        {texts.site.openIt}
-      </button>
-      <button
-        type="button"
-        class="button"
-        onClick={() => site.change((state) => ({ ...state, putOff: true }))}
-      >
-        {texts.site.later}
-      </button>
+      <div>
+        <button type="button" class="button main" onClick={versions.openNewer}>
+          {texts.site.openIt}
+        </button>
+        <button
+          type="button"
+          class="button"
+          onClick={() => site.change((state) => ({ ...state, putOff: true }))}
+        >
+          {texts.site.later}
+        </button>
+      </div>
     </div>
   );
 }

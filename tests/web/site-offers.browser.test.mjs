@@ -1,0 +1,203 @@
+// What the site offers and what it bears: the home screen, a new version beside other open pages, what a webmaster may say of it,
+// and a host that is slow, in trouble or set up without care. In Chromium; site.browser.test.mjs has the main job in all.
+
+import assert from "node:assert/strict";
+import { cpSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import test, { after, before } from "node:test";
+import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
+import { eventually } from "../support/list-desk.mjs";
+import { goTo, launchBrowser, screens } from "../support/open-page.mjs";
+
+const sites = siteBuilder();
+const first = sites.first();
+after(sites.done);
+
+let browser;
+before(async () => (browser = await launchBrowser()));
+after(() => browser.close());
+
+/** A page of the site, with nothing between it and nginx but the browser. */
+async function visit(test, { site = first, more = "", prepare, at = "", viewport = screens.phone } = {}) {
+  const club = await serveClub(site);
+  test.after(club.close);
+  if (more !== "") await club.nginx.start(more);
+  const context = await browser.newContext({ viewport, locale: "en-GB" });
+  test.after(() => context.close());
+  if (prepare) await context.addInitScript(prepare);
+  const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
+  await page.goto(`${club.nginx.origin}/fit/${at}`);
+  return { club, context, page };
+}
+
+async function judges(page) {
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
+  await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
+}
+
+const isKept = (page) => page.getByText("it opens here with no signal").waitFor();
+
+/** A copy of the site in which one file says something else. */
+function siteWith(name, file, content) {
+  const out = join(sites.folder, name);
+  cpSync(first, out, { recursive: true });
+  writeFileSync(join(out, file), content);
+  return out;
+}
+
+test("the home screen is offered where the browser offers it, and asked for once", async (test) => {
+  const { page } = await visit(test);
+  await goTo(page, "Keep");
+  await isKept(page);
+  const button = page.getByRole("button", { name: "Put it on the home screen" });
+  assert.equal(await button.count(), 0);
+  const prevented = await page.evaluate(() => {
+    const offer = new Event("beforeinstallprompt", { cancelable: true });
+    offer.prompt = () => Promise.resolve((window.asked = (window.asked ?? 0) + 1));
+    dispatchEvent(offer);
+    return offer.defaultPrevented;
+  });
+  assert.equal(prevented, true);
+  assert.ok((await button.boundingBox()).height >= 44);
+  await button.click();
+  await button.waitFor({ state: "detached" });
+  assert.equal(await page.evaluate(() => window.asked), 1);
+});
+
+test("an iPhone is told of its share menu, and not once the page stands on its home screen", async (test) => {
+  const asOn = (standalone) => `Object.defineProperty(navigator, "standalone", { value: ${standalone} })`;
+  const inSafari = await visit(test, { prepare: asOn(false) });
+  await goTo(inSafari.page, "Keep");
+  await inSafari.page.getByText("tap Share, then “Add to Home Screen”").waitFor();
+  const fromHome = await visit(test, { prepare: asOn(true) });
+  await goTo(fromHome.page, "Keep");
+  await isKept(fromHome.page);
+  assert.equal(await fromHome.page.getByText("tap Share").count(), 0);
+});
+
+test("a browser without service workers says that the page takes a signal, and does all else", async (test) => {
+  const { page } = await visit(test, { prepare: "delete Navigator.prototype.serviceWorker" });
+  await judges(page);
+  await goTo(page, "Keep");
+  await page.getByText("it takes a signal to open it").waitFor();
+});
+
+test("a new version opened in one page leaves another one with all files of its own", async (test) => {
+  const later = sites.later();
+  const { club, context, page } = await visit(test);
+  await judges(page);
+  await goTo(page, "Keep");
+  await isKept(page);
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await judges(other);
+
+  club.nginx.serves("fit", later);
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+  const strip = page.getByText("A new version is ready.");
+  await strip.waitFor();
+  await other.getByText("A new version is ready.").waitFor();
+  await other.getByRole("button", { name: "Later" }).click();
+  await other.getByText("A new version is ready.").waitFor({ state: "detached" });
+  await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Open it" }).click()]);
+  await judges(page);
+  const engineOf = (page) =>
+    page.evaluate(() => {
+      const names = performance.getEntriesByType("resource").map(({ name }) => new URL(name).pathname);
+      return [...new Set(names.filter((name) => name.endsWith(".wasm")))];
+    });
+  assert.deepEqual(await engineOf(page), [`/fit/${engineIn(later)}`]);
+
+  // The host has the other page's files no more; its version is kept for as long as it may ask for them.
+  const got = await other.evaluate(async (file) => (await fetch(file)).status, `/fit/${engineIn(first)}`);
+  assert.equal(got, 200);
+  await goTo(other, "Rider");
+  await other.getByRole("combobox", { name: "Language" }).selectOption("Français");
+  await other.getByRole("heading", { name: "Hauteur de selle à chercher" }).waitFor();
+
+  await other.close();
+  await page.close();
+  const last = await context.newPage();
+  await last.goto(`${club.nginx.origin}/fit/`);
+  const kept = () =>
+    last.evaluate(async () => (await caches.keys()).filter((name) => /version/.test(name)).length);
+  await eventually(async () => assert.equal(await kept(), 1));
+  assert.deepEqual(await engineOf(last), [`/fit/${engineIn(later)}`]);
+});
+
+test("a list and a unit that the webmaster set hold where the address says nothing else", async (test) => {
+  const said = JSON.stringify({ list: "../club/bikes.json", units: "in", language: "", colour: 7 });
+  const site = siteWith("settled", "site-settings.json", said);
+  const { page } = await visit(test, { site });
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("19.5");
+  await goTo(page, "Rack");
+  await page.getByText("Loan 03, 16 in, two hand brakes").waitFor();
+  await page
+    .getByText(/Saddle at 19 1\/2 in|Saddle at 19\.5 in/)
+    .first()
+    .waitFor();
+  const other = await visit(test, { site, at: "#units=cm" });
+  await judges(other.page);
+  await other.page.getByText("Best: 49.5 cm").waitFor();
+});
+
+for (const [what, said] of [
+  ["half of them", '{ "list": "../club'],
+  ["a list of them", '["list"]'],
+  ["nothing", ""],
+  ["null", "null"],
+])
+  test(`settings that are ${what} count as none`, async (test) => {
+    const { page } = await visit(test, { site: siteWith(`said ${what.length}`, "site-settings.json", said) });
+    await judges(page);
+  });
+
+test("a host that has no settings, and does not know what wasm is", async (test) => {
+  const more = `location = /fit/site-settings.json { return 404; }
+    location = /fit/${engineIn(first)} { types { } default_type application/octet-stream; }\n`;
+  const { page } = await visit(test, { more });
+  await judges(page);
+  await goTo(page, "Keep");
+  await isKept(page);
+});
+
+test("an engine that does not come is fetched again with what is typed next", async (test) => {
+  const more = `location = /fit/${engineIn(first)} { return 503; }\n`;
+  const { club, page } = await visit(test, { more });
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49 cm");
+  await page.getByText("Something went wrong inside Saddlerule").first().waitFor();
+  await club.nginx.start();
+  await judges(page);
+});
+
+test("a list that comes too slowly, as a web page, or not at all is shown as it was kept; one that is gone is not", async (test) => {
+  const { club, page } = await visit(test, { at: "#list=../club/bikes.json" });
+  await judges(page);
+  await goTo(page, "Keep");
+  await isKept(page);
+  await eventually(async () =>
+    assert.ok(
+      await page.evaluate(async (list) => (await caches.match(list)) !== undefined, club.listAddress),
+    ),
+  );
+  const troubles = {
+    "drop by drop": "location = /club/bikes.json { limit_rate 60; }\n",
+    "a café's page": 'location = /club/bikes.json { default_type text/html; return 200 "<p>Log in"; }\n',
+    "in trouble": "location = /club/bikes.json { return 502; }\n",
+  };
+  for (const [trouble, more] of Object.entries(troubles)) {
+    await club.nginx.start(more);
+    await page.goto(`${club.nginx.origin}/fit/?${encodeURIComponent(trouble)}#list=../club/bikes.json`);
+    await judges(page);
+    await goTo(page, "Rack");
+    await page.getByText(/The list of 3 October 2026 as it was kept on/).waitFor();
+    await page.getByText("Loan 03, 16 in, two hand brakes").waitFor();
+  }
+  await club.nginx.start("location = /club/bikes.json { return 410; }\n");
+  await page.goto(`${club.nginx.origin}/fit/?gone#list=../club/bikes.json`);
+  await page.getByText("Nothing is at this address any more").first().waitFor();
+  await club.nginx.stop();
+  await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../club/bikes.json`);
+  await page.getByText("The list could not be reached").first().waitFor();
+});
