@@ -38,17 +38,16 @@ constexpr Length largest_bead_seat = 700_mm;
 constexpr Length same_size = 10_mm;
 
 std::optional<double> nominal_of(Length bead_seat) {
-    const NominalWheel* nearest = nullptr;
-    const auto distance = [&](const NominalWheel& wheel) {
-        return std::abs((wheel.bead_seat - bead_seat).in_millimetres());
-    };
+    std::optional<double> inches;
+    double nearest = same_size.in_millimetres();
     for (const NominalWheel& wheel : known_wheels) {
-        if (!nearest || distance(wheel) < distance(*nearest))
-            nearest = &wheel;
+        const double distance = std::abs((wheel.bead_seat - bead_seat).in_millimetres());
+        if (inches ? distance < nearest : distance <= nearest) {
+            nearest = distance;
+            inches = wheel.inches;
+        }
     }
-    if (Length::millimetres(distance(*nearest)) > same_size)
-        return std::nullopt;
-    return nearest->inches;
+    return inches;
 }
 
 } // namespace
@@ -58,24 +57,28 @@ std::span<const NominalWheel> nominal_wheels() {
 }
 
 std::optional<Wheel> Wheel::from_text(std::string_view text) {
-    text = trimmed(text);
-    Wheel wheel;
-    wheel.text_ = std::string(text);
+    std::optional<Wheel> wheel{Wheel()};
+    if (!wheel->read(trimmed(text)))
+        wheel.reset();
+    return wheel;
+}
+
+bool Wheel::read(std::string_view text) {
     const auto first = read_decimal_prefix(text);
     if (!first)
-        return std::nullopt;
+        return false;
+    text_ = text;
     std::string_view rest = trimmed(text.substr(first->length));
 
     if (rest.starts_with('-')) {
         const auto diameter = read_decimal(rest.substr(1));
         if (!diameter)
-            return std::nullopt;
-        wheel.tyre_width_ = Length::millimetres(first->value);
-        wheel.bead_seat_ = Length::millimetres(*diameter);
-        wheel.nominal_inches_ = nominal_of(wheel.bead_seat_);
-        const bool possible = *wheel.tyre_width_ >= narrowest_tyre && *wheel.tyre_width_ <= widest_tyre &&
-                              wheel.bead_seat_ >= smallest_bead_seat && wheel.bead_seat_ <= largest_bead_seat;
-        return possible ? std::optional(wheel) : std::nullopt;
+            return false;
+        tyre_width_ = Length::millimetres(first->value);
+        bead_seat_ = Length::millimetres(*diameter);
+        nominal_inches_ = nominal_of(bead_seat_);
+        return *tyre_width_ >= narrowest_tyre && *tyre_width_ <= widest_tyre &&
+               bead_seat_ >= smallest_bead_seat && bead_seat_ <= largest_bead_seat;
     }
 
     double inches = first->value;
@@ -84,15 +87,15 @@ std::optional<Wheel> Wheel::from_text(std::string_view text) {
         rest = {};
     }
     if (!rest.empty() && unit_from_text(rest) != LengthUnit::inch)
-        return std::nullopt;
+        return false;
     for (const NominalWheel& known : known_wheels) {
         if (known.inches == inches) {
-            wheel.nominal_inches_ = inches;
-            wheel.bead_seat_ = known.bead_seat;
-            return wheel;
+            nominal_inches_ = inches;
+            bead_seat_ = known.bead_seat;
+            return true;
         }
     }
-    return std::nullopt;
+    return false;
 }
 
 Length Wheel::rolling_radius() const {

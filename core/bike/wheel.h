@@ -41,6 +41,7 @@ public:
 
 private:
     Wheel() = default;
+    bool read(std::string_view text);
 
     std::string text_;
     std::optional<double> nominal_inches_;

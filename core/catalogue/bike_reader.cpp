@@ -76,8 +76,10 @@ public:
             return field_problem(ProblemCode::bike_field_without_name, nameless->value,
                                  {{"value", value.empty() ? "an empty cell" : value}});
         }
-        for (const JsonMember& member : entry_.members) {
-            if (auto fault = read_member(member))
+        for (std::size_t i = 0; i < entry_.members.size(); ++i) {
+            member_ = &entry_.members[i];
+            field_ = context_.fields.empty() ? find_field() : context_.fields[i];
+            if (auto fault = read_member(*member_))
                 return fault;
         }
         return missing_or_contradictory();
@@ -112,8 +114,6 @@ private:
     }
 
     Fault read_member(const JsonMember& member) {
-        member_ = &member;
-        field_ = context_.fields.empty() ? find_field() : context_.fields[index_of(member)];
         if (seen_before()) {
             return problem(ProblemCode::bike_field_twice, member.name_begin, excerpt(member.name),
                            {{"field", excerpt(member.name)}});
@@ -130,10 +130,6 @@ private:
         if (member.value.kind == Kind::null)
             return std::nullopt;
         return std::visit([&](auto target) { return take(member.value, bike_.*target); }, field_->target);
-    }
-
-    std::size_t index_of(const JsonMember& member) const {
-        return static_cast<std::size_t>(&member - entry_.members.data());
     }
 
     /// Fields mostly come in the order of the table, so the search begins behind the one found last.
@@ -260,7 +256,10 @@ private:
     Fault take(const JsonValue& value, std::optional<Wheel>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
             return wrong_type(value, R"(a text such as "47-305" or "16")");
-        const std::string text = value.kind == Kind::text ? value.text : figure_text(value.number, 3);
+        std::string figure;
+        if (value.kind == Kind::number)
+            figure = figure_text(value.number, 3);
+        const std::string& text = value.kind == Kind::number ? figure : value.text;
         target = Wheel::from_text(text);
         if (target)
             return std::nullopt;

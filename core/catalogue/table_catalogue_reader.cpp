@@ -19,30 +19,6 @@
 namespace saddlerule {
 namespace {
 
-/// Texts that views may point into while more is added: what is added last has a piece of its own where it
-/// does not fit.
-class LastingTexts {
-public:
-    std::string_view add(std::string_view text) {
-        if (!piece_ || piece_->capacity() - piece_->size() < text.size()) {
-            piece_ = std::make_shared<std::string>();
-            piece_->reserve(std::max(text.size(), usual_piece));
-            pieces_.push_back(piece_);
-        }
-        const std::size_t begin = piece_->size();
-        *piece_ += text;
-        return std::string_view(*piece_).substr(begin);
-    }
-
-    std::vector<std::shared_ptr<const std::string>> take() { return std::move(pieces_); }
-
-private:
-    static constexpr std::size_t usual_piece = 256 * std::size_t{1024};
-
-    std::shared_ptr<std::string> piece_;
-    std::vector<std::shared_ptr<const std::string>> pieces_;
-};
-
 /// Puts one row after the other in JSON. The entry and its members are made once and used for all rows.
 class RowWriter {
 public:
@@ -52,16 +28,16 @@ public:
                                       .currency = facts.currency,
                                       .column_unit = column.unit,
                                       .column_in_pounds = column.in_pounds};
-            std::string name;
+            std::string name(1, ',');
             append_json_text(name, column.name);
             columns_.push_back({.column = &column, .context = context, .json_name = std::move(name += ':')});
         }
         entry_.kind = JsonValue::Kind::object;
     }
 
-    /// The entry that says what the row says; json() is what it was read from.
+    /// The entry that says what the row says, until the next one; json() is what it was read from.
     const JsonValue& write(std::span<const TableCell> cells) {
-        json_.cut(0);
+        json_.begin_next();
         json_.append('{');
         used_ = 0;
         nameless_.clear();
@@ -76,40 +52,43 @@ public:
             add_nameless();
         json_.append('}');
         entry_.members.resize(used_);
-        names_.resize(used_);
+        columns_of_.resize(used_);
         fields_.resize(used_);
         entry_.end = json_.size();
         return entry_;
     }
 
     std::string_view json() const { return json_.view(); }
+    /// What the rows' JSON stands in. No more can be written afterwards.
+    std::vector<std::shared_ptr<const std::string>> take_texts() { return json_.take_blocks(); }
+    /// Of the entry's members.
     std::span<const CatalogueField* const> fields() const { return {fields_.data(), used_}; }
 
 private:
     struct Column {
         const TableColumn* column;
         CellContext context;
-        std::string json_name; ///< with its colon
+        std::string json_name; ///< between a comma and a colon
     };
 
     /// The next member, with its name in place and its value to be read. Given back by drop_member().
-    JsonValue& next_member(std::string_view name, std::string_view json_name, const CatalogueField* field) {
+    JsonValue& next_member(const Column& column) {
         if (used_ == entry_.members.size()) {
             entry_.members.emplace_back();
-            names_.emplace_back();
+            columns_of_.emplace_back();
             fields_.emplace_back();
         }
         JsonMember& member = entry_.members[used_];
-        begin_ = json_.size();
-        if (used_ > 0)
-            json_.append(',');
-        member.name_begin = json_.size();
-        if (names_[used_].data() != name.data()) { // mostly the same column as in the row before
-            names_[used_] = name;
-            member.name = name;
+        if (columns_of_[used_] != &column) { // mostly the same as in the row before
+            columns_of_[used_] = &column;
+            fields_[used_] = column.column->field;
+            member.name = column.column->name;
         }
-        json_.append(json_name);
-        fields_[used_++] = field;
+        const std::size_t comma = used_ > 0 ? 1 : 0;
+        begin_ = json_.size();
+        member.name_begin = begin_ + comma;
+        json_.append(std::string_view(column.json_name).substr(1 - comma));
+        ++used_;
         return member.value;
     }
 
@@ -121,20 +100,19 @@ private:
     void add_cell(const Column& column, std::string_view cell) {
         if (cell.empty())
             return;
-        JsonValue& value = next_member(column.column->name, column.json_name, column.column->field);
+        JsonValue& value = next_member(column);
         if (!read_cell(cell, column.column->field, column.context, value, json_))
             drop_member();
     }
 
     /// What stands under no name is kept under an empty one, which no bike may have.
     void add_nameless() {
-        constexpr CellContext no_context{};
-        JsonValue& value = next_member({}, "\"\":", nullptr);
+        JsonValue& value = next_member(no_column_);
         // Empty cells beyond the header are no less a sign that those before them have slipped.
         if (nameless_.empty())
             nameless_.emplace_back("\"\"");
         if (nameless_.size() == 1) {
-            read_cell(nameless_.front(), nullptr, no_context, value, json_);
+            read_cell(nameless_.front(), nullptr, CellContext(), value, json_);
             return;
         }
         std::string list = "[";
@@ -142,13 +120,15 @@ private:
             list += list.size() > 1 ? "," : "";
             append_json_text(list, cell);
         }
-        read_cell(list += ']', nullptr, no_context, value, json_);
+        read_cell(list += ']', nullptr, CellContext(), value, json_);
     }
 
     std::size_t width_;
     std::vector<Column> columns_;
+    TableColumn nameless_column_;
+    Column no_column_{.column = &nameless_column_, .context = {}, .json_name = ",\"\":"};
     JsonValue entry_;
-    std::vector<std::string_view> names_;       ///< of its members
+    std::vector<const Column*> columns_of_;     ///< its members
     std::vector<const CatalogueField*> fields_; ///< of its members
     TextBuffer json_;
     std::size_t used_ = 0;  ///< members
@@ -225,7 +205,6 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
 
     builder.read_by(facts);
     builder.list().form = ListForm::table;
-    LastingTexts texts;
     RowWriter writer(head, facts);
     TableRecords& rows = head.rows;
     const std::size_t lines = lines_in(utf8.substr(rows.end()));
@@ -234,7 +213,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     ProgressTeller teller(options.progress, utf8.size());
     while (rows.next()) {
         const JsonValue& entry = writer.write(rows.cells());
-        builder.take(entry, texts.add(writer.json()), rows.row(), writer.fields());
+        builder.take(entry, writer.json(), rows.row(), writer.fields());
         teller.reached(rows.end());
     }
     if (const auto quote = rows.unclosed_quote()) {
@@ -254,7 +233,7 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     if (auto fault = builder.too_many())
         return *std::move(fault);
     take_header(*header, head.json, builder.list());
-    builder.list().texts = texts.take();
+    builder.list().texts = writer.take_texts();
 
     std::vector<SetAside> set_aside;
     auto list = builder.finish(&set_aside, options.to_mend);

@@ -9,7 +9,12 @@ void append(std::string& text, std::string_view piece) {
     text += piece;
 }
 
-void append(TextBuffer& text, std::string_view piece) {
+void append(std::string& text, char c) {
+    text += c;
+}
+
+template <typename Piece>
+void append(TextBuffer& text, Piece piece) {
     text.append(piece);
 }
 
@@ -29,8 +34,8 @@ void append_escaped(Text& text, char c) {
         return append(text, "\\t");
     default:
         append(text, "\\u00");
-        append(text, digits.substr(static_cast<unsigned char>(c) >> 4, 1));
-        append(text, digits.substr(static_cast<unsigned char>(c) & 15, 1));
+        append(text, digits[static_cast<unsigned char>(c) >> 4]);
+        append(text, digits[static_cast<unsigned char>(c) & 15]);
     }
 }
 
@@ -40,18 +45,18 @@ bool needs_escape(char c) {
 
 template <typename Text>
 void append_quoted(Text& json, std::string_view utf8) {
-    append(json, "\"");
+    append(json, '"');
     const char* plain = utf8.data();
     const char* const end = plain + utf8.size();
     for (const char* at = plain; at != end; ++at) {
         if (!needs_escape(*at))
             continue;
-        append(json, {plain, static_cast<std::size_t>(at - plain)});
+        append(json, std::string_view(plain, static_cast<std::size_t>(at - plain)));
         append_escaped(json, *at);
         plain = at + 1;
     }
-    append(json, {plain, static_cast<std::size_t>(end - plain)});
-    append(json, "\"");
+    append(json, std::string_view(plain, static_cast<std::size_t>(end - plain)));
+    append(json, '"');
 }
 
 } // namespace
