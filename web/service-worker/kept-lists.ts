@@ -54,7 +54,7 @@ export async function answerList(event: FetchEvent): Promise<Response> {
 
 async function whenWhole(response: Response): Promise<Response> {
   const whole = response.clone();
-  await response.blob();
+  if (!(await isWholeList(await response.blob(), response))) throw new Error("no list, or half of one");
   return whole;
 }
 
@@ -81,6 +81,13 @@ function serves({ ok, headers }: Response): boolean {
   return ok && !/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "");
 }
 
+/** Not cut off by a server that went away, nor a web page that is called something else: no list begins like one. */
+async function isWholeList(body: Blob, { headers }: Response): Promise<boolean> {
+  const told = headers.has("content-encoding") ? null : headers.get("content-length");
+  if (body.size === 0 || (told !== null && Number(told) !== body.size)) return false;
+  return !/^\s*</.test(await body.slice(0, 100).text());
+}
+
 async function keptCopy({ url }: Request): Promise<Response | undefined> {
   return caches.match(url, { cacheName });
 }
@@ -92,7 +99,7 @@ async function forget({ url }: Request): Promise<void> {
 /** Without room for it, or where it breaks off, what was kept before stays. */
 async function keep({ url }: Request, response: Response): Promise<void> {
   const body = await wholeBody(response);
-  if (body === null) return;
+  if (body === null || !(await isWholeList(body, response))) return;
   const headers = {
     "content-type": response.headers.get("content-type") ?? "",
     [keptHeader]: new Date().toISOString(),

@@ -3,6 +3,7 @@ import { ScreenHead } from "../../parts/screen-head";
 import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
+import { worded } from "../../parts/notes";
 import { ListRefused } from "../../parts/list-refused";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
@@ -73,6 +74,7 @@ export function TheRider({ state }: { state: PageState }) {
           )}
         </section>
 
+        <EngineTrouble state={state} />
         {answer === null ? (
           <section class="sheet stack">
             <h3>{texts.measuring.title}</h3>
@@ -110,5 +112,17 @@ export function TheRider({ state }: { state: PageState }) {
         </div>
       </div>
     </>
+  );
+}
+
+/** No figure of the reader's is at fault: the engine broke down, or a site's host did not give it. */
+function EngineTrouble({ state }: { state: PageState }) {
+  const { texts, figures } = usePage();
+  const { refusal } = state.judged;
+  if (refusal?.code !== "internal") return null;
+  return (
+    <p class="problem at-once" role="alert">
+      {worded(texts, figures, refusal)}
+    </p>
   );
 }
