@@ -1,9 +1,10 @@
-// Serves build/page, or another folder, on a loopback port, for looking at the page in a browser on the same machine:
+// Serves build/page, or another folder such as build/site, on a loopback port, for looking at the page in a browser on the same
+// machine:
 //
 //   node serve.mjs [--port NUMBER] [--folder FOLDER]      port 0: any that is free
 
 import { createReadStream } from "node:fs";
-import { stat } from "node:fs/promises";
+import { readdir, stat } from "node:fs/promises";
 import { createServer } from "node:http";
 import { extname, join, normalize, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -16,11 +17,24 @@ const { values } = parseArgs({
   },
 });
 const root = resolve(values.folder) + sep;
-const types = { ".html": "text/html; charset=utf-8", ".json": "application/json", ".js": "text/javascript" };
+const types = {
+  ".html": "text/html; charset=utf-8",
+  ".json": "application/json",
+  ".js": "text/javascript",
+  ".css": "text/css",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".txt": "text/plain; charset=utf-8",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** A site has an index, and the folder of the single file has that file. */
+const front = (await readdir(root).catch(() => [])).includes("index.html") ? "/index.html" : "/saddlerule.html";
 
 const server = createServer(async (request, response) => {
   const path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
-  const file = join(root, normalize(path === "/" ? "/saddlerule.html" : path));
+  const file = join(root, normalize(path === "/" ? front : path));
   const found = file.startsWith(root) && (await stat(file).catch(() => null))?.isFile();
   if (!found) {
     response.writeHead(404, { "content-type": "text/plain" }).end("not found\n");
