@@ -78,6 +78,7 @@ export default defineConfig(
             "Buffer",
             "Image",
             "OffscreenCanvas",
+            "Worker",
             "atob",
             "createImageBitmap",
             "URL",

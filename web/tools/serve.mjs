@@ -30,7 +30,9 @@ const types = {
 };
 
 /** A site has an index, and the folder of the single file has that file. */
-const front = (await readdir(root).catch(() => [])).includes("index.html") ? "/index.html" : "/saddlerule.html";
+const front = (await readdir(root).catch(() => [])).includes("index.html")
+  ? "/index.html"
+  : "/saddlerule.html";
 
 const server = createServer(async (request, response) => {
   const path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
