@@ -19,7 +19,13 @@ export async function singleFile({ engine, sizes }) {
   const start = await scriptText("page/file-start.ts");
   const blocks = {
     script: packed(Buffer.from(script)),
-    texts: packed(Buffer.from(JSON.stringify(await translatedTexts()))),
+    texts: packed(
+      Buffer.from(
+        Object.entries(await translatedTexts())
+          .flat()
+          .join("\0"),
+      ),
+    ),
     engine: await packedEngine(await readFile(engine)),
   };
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
