@@ -6,6 +6,7 @@ import test from "node:test";
 import { pageModule } from "../support/page-module.mjs";
 
 const { engineDoor } = await pageModule("engine/engine-door.ts");
+const { editedFile } = await pageModule("engine/list-history.ts");
 const { latestWins } = await pageModule("engine/latest-wins.ts");
 
 const bytes = (text) => new TextEncoder().encode(text);
@@ -32,7 +33,7 @@ function workshop() {
             list = new TextDecoder().decode(file).split(" ");
             return { bikes: list.length };
           case "edit":
-            list = [...list, ...request.changes];
+            list = [...list, ...request.changes.map(({ add, repair_all }) => add ?? repair_all)];
             return { undo: [] };
           case "break":
             throw new Error("out of memory");
@@ -65,8 +66,8 @@ test("what breaks an engine is refused, and the next engine has the list, edits 
   const door = engineDoor(open);
   await door.ask({ do: "load" }, bytes("old"));
   await door.ask({ do: "load" }, bytes("a b"));
-  await door.ask({ do: "edit", changes: ["c"] });
-  await door.ask({ do: "edit", changes: ["d", "e"] });
+  await door.ask({ do: "edit", changes: [{ add: "c" }] });
+  await door.ask({ do: "edit", changes: [{ add: "d" }, { add: "e" }] });
   const broken = door.ask({ do: "break" });
   const innocent = door.ask({ do: "list" });
   const { error } = await broken;
@@ -75,6 +76,30 @@ test("what breaks an engine is refused, and the next engine has the list, edits 
   assert.deepEqual((await innocent).list, ["a", "b", "c", "d", "e"]);
   assert.equal(made.length, 2);
   assert.deepEqual(made[1].asked, ["load", "edit", "list"], "edits in a row are told as one");
+});
+
+test("repairs of a whole list, which are the first of their edit, stay so for the next engine", async () => {
+  const { made, open } = workshop();
+  const door = engineDoor(open);
+  await door.ask({ do: "load" }, bytes("a"));
+  await door.ask({ do: "edit", changes: [{ add: "b" }] });
+  await door.ask({ do: "edit", changes: [{ repair_all: "slip_unit" }] });
+  await door.ask({ do: "edit", changes: [{ add: "c" }] });
+  await door.ask({ do: "break" });
+  assert.deepEqual((await door.ask({ do: "list" })).list, ["a", "b", "slip_unit", "c"]);
+  assert.deepEqual(made[1].asked, ["load", "edit", "edit", "list"]);
+  const { edits, bytes: file } = editedFile(door.history());
+  assert.deepEqual(edits, [[{ add: "b" }], [{ repair_all: "slip_unit" }, { add: "c" }]]);
+  assert.deepEqual(file, bytes("a"));
+});
+
+test("a list that was merged is not one file and its edits", () => {
+  const load = { request: { do: "load" }, file: bytes("a") };
+  assert.deepEqual(editedFile([load]).edits, []);
+  assert.equal(editedFile([load, { request: { do: "merge" }, file: bytes("b") }]), null);
+  assert.equal(editedFile([{ request: { do: "new_list" } }]), null);
+  assert.equal(editedFile([{ ...load, request: { do: "load", table_units: "in" } }]), null);
+  assert.equal(editedFile([]), null);
 });
 
 test("a file that is refused is not told to the next engine", async () => {

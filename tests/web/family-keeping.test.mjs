@@ -39,6 +39,7 @@ const lists = [
     inHand: false,
     encoding: "windows-1252",
     bytes: bytes(0x67, 0xfc, 0x6e, 0x0a),
+    edits: [],
   },
   {
     name: "b.json",
@@ -46,6 +47,7 @@ const lists = [
     inHand: true,
     encoding: null,
     bytes: bytes(0xef, 0xbb, 0xbf, 0x7b, 0x7d, 0x0d),
+    edits: [],
   },
 ];
 
@@ -123,7 +125,7 @@ function page(device) {
   const store = createStore(firstState(today, "cm", "en"));
   const noLists = {
     mark: () => "",
-    files: () => Promise.resolve([]),
+    filesWithEdits: () => Promise.resolve([]),
     replaceWith: () => Promise.resolve(true),
   };
   const keeper = familyKeeper(store, device, noLists);

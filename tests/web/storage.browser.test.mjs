@@ -85,16 +85,28 @@ function record(page, replacement) {
   );
 }
 
-/** The lists in the record: { file name: its text }. */
+/** The lists in the record: { file name: its text, the key that its bytes have, and how many edits came since }. */
 function storedLists(page) {
   return page.evaluate(
     () =>
       new Promise((resolve) => {
         indexedDB.open("saddlerule").onsuccess = ({ target: { result: database } }) => {
-          database.transaction("kept").objectStore("kept").get("lists").onsuccess = ({ target }) => {
+          const transaction = database.transaction("kept");
+          const kept = transaction.objectStore("kept");
+          const lists = {};
+          kept.get("lists").onsuccess = ({ target }) => {
+            for (const { name, bytes: key, edits } of target.result)
+              kept.get(key).onsuccess = ({ target }) =>
+                (lists[name] = {
+                  text: new TextDecoder().decode(target.result),
+                  key,
+                  changes: edits.flat().length,
+                });
+          };
+          const keys = kept.getAllKeys();
+          transaction.oncomplete = () => {
             database.close();
-            const texts = target.result.map(({ name, bytes }) => [name, new TextDecoder().decode(bytes)]);
-            resolve(Object.fromEntries(texts));
+            resolve({ lists, keys: keys.result });
           };
         };
       }),
@@ -173,11 +185,9 @@ test("open lists are kept as they are, byte by byte, and the one on the rack han
     .first()
     .getByText(/Loan \d\d/)
     .waitFor();
-  const kept = await storedLists(page);
-  assert.deepEqual(kept, {
-    "swap-morning.json": readFileSync(sample("swap-morning.json"), "utf8"),
-    "loan-shed.json": readFileSync(sample("loan-shed.json"), "utf8"),
-  });
+  const { lists } = await storedLists(page);
+  for (const name of ["swap-morning.json", "loan-shed.json"])
+    assert.equal(lists[name].text, readFileSync(sample(name), "utf8"));
   await keepOnDevice(page, false);
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
@@ -185,22 +195,64 @@ test("open lists are kept as they are, byte by byte, and the one on the rack han
   await close();
 });
 
-test("a bike added to an open list is kept with it", async () => {
+async function addBike(page, name) {
+  await goTo(page, "The list");
+  await page.getByRole("button", { name: "Add a bike", exact: true }).click();
+  await page.getByRole("textbox", { name: "Name", exact: true }).fill(name);
+  await page.getByRole("textbox", { name: "Saddle at its lowest (cm)", exact: true }).fill("48,5");
+  await page.getByRole("button", { name: "Keep it", exact: true }).click();
+  await page.getByText(`Added ${name}.`).waitFor();
+  await written(page);
+}
+
+test("what is changed in an open list is kept with it, and no list is written again for it", async () => {
+  const { page, faults, close } = await openAt();
+  await openList(page, sample("swap-morning.json"));
+  await page.getByRole("heading", { name: "Swap morning" }).first().waitFor();
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
+  await keepOnDevice(page);
+  const before = await storedLists(page);
+  await addBike(page, "Shed find, 16 in");
+  const after = await storedLists(page);
+  assert.deepEqual(after.keys, before.keys);
+  assert.equal(after.lists["loan-shed.json"].changes, 1);
+  assert.equal(after.lists["loan-shed.json"].text, readFileSync(sample("loan-shed.json"), "utf8"));
+
+  await reload(page);
+  await goTo(page, "The list");
+  await page.getByText("41 bikes").first().waitFor();
+  await addBike(page, "Attic find, 20 in");
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await page.getByText("41 bikes").first().waitFor();
+  await addBike(page, "Cellar find, 20 in");
+  assert.deepEqual((await storedLists(page)).keys, before.keys, "nor after it was opened again");
+  await reload(page);
+  await goTo(page, "The list");
+  await page.getByText("42 bikes").first().waitFor();
+  for (const name of ["Shed find, 16 in", "Cellar find, 20 in"]) {
+    await page.getByRole("textbox", { name: "Find a bike" }).fill(name);
+    await page.getByRole("button", { name }).first().waitFor();
+  }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a list that is closed leaves nothing on the device", async () => {
   const { page, faults, close } = await openAt();
   await openList(page, sample("loan-shed.json"));
   await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
   await keepOnDevice(page);
-  await goTo(page, "The list");
-  await page.getByRole("button", { name: "Add a bike", exact: true }).click();
-  await page.getByRole("textbox", { name: "Name", exact: true }).fill("Shed find, 16 in");
-  await page.getByRole("textbox", { name: "Saddle at its lowest (cm)", exact: true }).fill("48,5");
-  await page.getByRole("button", { name: "Keep it", exact: true }).click();
-  await page.getByText("Added Shed find, 16 in.").waitFor();
+  const before = await storedLists(page);
+  await openList(page, sample("swap-morning.json"));
+  await page.getByRole("heading", { name: "Swap morning" }).first().waitFor();
   await written(page);
-  assert.match((await storedLists(page))["loan-shed.json"], /Shed find, 16 in/);
-  await reload(page);
-  await goTo(page, "The list");
-  await page.getByText("41 bikes").first().waitFor();
+  const both = await storedLists(page);
+  assert.equal(both.keys.length, before.keys.length + 1);
+  await page.getByRole("button", { name: "Close Swap morning" }).click();
+  await written(page);
+  const { keys } = await storedLists(page);
+  assert.deepEqual(keys, before.keys);
   assert.deepEqual(faults, []);
   await close();
 });

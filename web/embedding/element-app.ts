@@ -73,7 +73,6 @@ export function start(host: HTMLElement): Running {
     packedWords,
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
-    device: null,
     samples: [],
     // The first time it is drawn.
     onLanguage: () => fallback?.remove(),

@@ -17,6 +17,8 @@ export interface EngineDoor extends Engine {
    * the second takes the place of the first; otherwise, and where it was stopped, nothing has happened.
    */
   beside: (prepare: (second: Engine) => Promise<boolean>, stop: AbortSignal) => Promise<void>;
+  /** How the engine came by its list. */
+  history: () => Step[];
   /** Nothing is asked any more. */
   end: () => void;
 }
@@ -26,6 +28,7 @@ export function engineDoor(open: (apart: boolean) => Promise<OwnEngine>): Engine
   let inUse = lastingEngine(() => open(false));
   return {
     ask: (...asked) => inUse.ask(...asked),
+    history: () => inUse.history(),
     async beside(prepare, stop) {
       const second = lastingEngine(() => open(true));
       stop.addEventListener("abort", second.end);
@@ -45,6 +48,7 @@ export function engineDoor(open: (apart: boolean) => Promise<OwnEngine>): Engine
 }
 
 interface LastingEngine extends Engine {
+  history: () => Step[];
   /** At once: what was asked is not answered any more. */
   end: () => void;
   /** Once all that was asked is answered. */
@@ -91,6 +95,7 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
   }
 
   return {
+    history: () => history,
     ask(...asked) {
       // Where nothing waits it is asked at once, so that it works while the page goes on.
       const mine = asking++ === 0 ? answer(...asked) : turn.then(() => answer(...asked));

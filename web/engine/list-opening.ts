@@ -10,7 +10,7 @@ import type { Posed } from "./questions";
 import type { FileHandle } from "./list-saving";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
-import type { ListRowsAnswer, ListUnit, SaveAnswer } from "./wire-lists";
+import type { EntryChange, ListRowsAnswer, ListUnit, SaveAnswer } from "./wire-lists";
 
 export interface ListSource {
   name: string;
@@ -22,6 +22,8 @@ export interface ListSource {
   toMend?: true;
   /** It was open when the page was left, and stands beside others of its name as it did then. */
   kept?: true;
+  /** What was changed in it before it was kept. */
+  edits?: EntryChange[][];
   /** It could not be fetched anew, and is the copy that was kept on that day. */
   keptOn?: string;
   /** The page named it, and no reader chose it: what is wrong with it is told where the bikes would be. */
@@ -64,6 +66,8 @@ interface Arrived {
   judged: object;
   posed: Posed;
 }
+
+const firstPlaces = { from: 0, count: 48 };
 
 /** Small files are there before anybody could read about them. */
 const shownAfter = 300;
@@ -115,14 +119,14 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
 
   async function readAndJudged(
     engine: Engine,
-    { encoding, tableUnits, toMend, kept, sample }: ListSource,
+    { encoding, tableUnits, toMend, kept, sample, edits = [] }: ListSource,
     bytes: Uint8Array,
     onProgress: OnProgress,
   ): Promise<Arrived | Refusal> {
     const list = await engine.ask(
       {
         do: "load",
-        rows: { from: 0, count: 48 },
+        rows: firstPlaces,
         ...(encoding && { encoding }),
         ...(tableUnits && { table_units: tableUnits }),
         ...((toMend ?? kept) && { to_mend: true }),
@@ -132,13 +136,18 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     );
     if (isRefusal(list)) return list;
     onProgress(bytes.length, bytes.length);
-    const read = list as ListRowsAnswer;
+    let edited: object = list;
+    for (const changes of edits) {
+      edited = await engine.ask({ do: "edit", changes, rows: firstPlaces });
+      if (isRefusal(edited)) return edited;
+    }
+    const read = edited as ListRowsAnswer;
     const priced = await inCurrency(engine, read, store.read().currency);
     // As it will be asked once the list is in use: the engine keeps its answer.
     const posed = rackQuestion.pose(listOpened(priced, sample)(store.read()));
     const judged = await engine.ask(posed.request);
-    const rewritten = tableUnits !== undefined || priced !== read;
-    const lasting = rewritten ? await savedBytes(engine, priced) : bytes;
+    const rewritten = tableUnits !== undefined || priced !== list;
+    const lasting = rewritten ? await savedBytes(engine, priced, edits.length > 0) : bytes;
     return { bytes: lasting, rewritten, list: priced, judged, posed };
   }
 
@@ -163,13 +172,14 @@ async function inCurrency(
 ): Promise<ListRowsAnswer> {
   if (currency === null || read.list?.currency !== null) return read;
   const change = { list: { currency } };
-  const priced = await engine.ask({ do: "edit", changes: [change], rows: { from: 0, count: 48 } });
+  const priced = await engine.ask({ do: "edit", changes: [change], rows: firstPlaces });
   return isRefusal(priced) ? read : (priced as ListRowsAnswer);
 }
 
 /** The list with what was said of it, which the file itself still lacks. */
-async function savedBytes(engine: Engine, { list }: ListRowsAnswer): Promise<Uint8Array> {
-  const form = list?.form === "json" ? "json" : "csv";
+async function savedBytes(engine: Engine, { list }: ListRowsAnswer, isEdited: boolean): Promise<Uint8Array> {
+  // A table may not hold all that can be edited.
+  const form = isEdited || list?.form === "json" ? "json" : "csv";
   const saved = (await engine.ask({ do: "save", form })) as SaveAnswer;
   return new TextEncoder().encode(saved.text);
 }

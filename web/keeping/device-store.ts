@@ -1,4 +1,5 @@
 // A place on the device for one record: written whole or not at all, and gone without a trace when it is cleared.
+import type { ListFile } from "./family-form";
 
 export interface Stored {
   /** Counts the writes, so that a page sees whether another one has written since. */
@@ -13,7 +14,7 @@ export interface DeviceStore {
    * Puts a record in place of the one with revision `over` (0: of none; null: of any) and gives its revision. null: another
    * record stands there, and it was left as it is. Lists that are left out stay as they were.
    */
-  write: (over: number | null, value: unknown, lists?: unknown) => Promise<number | null>;
+  write: (over: number | null, value: unknown, lists?: ListFile[]) => Promise<number | null>;
   clear: () => Promise<void>;
 }
 

@@ -9,7 +9,8 @@ const form = "saddlerule family";
 /** Ten of the longest lists; lists are checked once more when they are opened. */
 const mostText = 120_000_000;
 
-interface WrittenList extends Omit<ListFile, "bytes"> {
+/** Its bytes have all edits in them already. */
+interface WrittenList extends Omit<ListFile, "bytes" | "edits"> {
   text: string | null;
   base64: string | null;
 }
@@ -31,7 +32,8 @@ export function fileText(kept: Family, lists: ListFile[]): string {
   return `${JSON.stringify(written, null, 1)}\n`;
 }
 
-function listWritten({ bytes, ...list }: ListFile): WrittenList {
+function listWritten({ bytes, name, sample, inHand, encoding }: ListFile): WrittenList {
+  const list = { name, sample, inHand, encoding };
   try {
     const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
     return { ...list, text, base64: null };
@@ -41,7 +43,8 @@ function listWritten({ bytes, ...list }: ListFile): WrittenList {
   }
 }
 
-function listRead({ text, base64, ...list }: WrittenList): ListFile {
+function listRead({ text, base64, ...written }: WrittenList): ListFile {
+  const list = { ...written, edits: [] };
   if (base64 === null) return { ...list, bytes: new TextEncoder().encode(text ?? "") };
   try {
     return { ...list, bytes: Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)) };

@@ -4,6 +4,7 @@ import { familyOf } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
+import type { EntryChange } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
 import { flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
 import type { Reader } from "./checked";
@@ -29,6 +30,8 @@ export interface ListFile {
   /** How it is read where that is not UTF-8. */
   encoding: "windows-1252" | null;
   bytes: Uint8Array;
+  /** What was changed since, edit by edit. */
+  edits: EntryChange[][];
 }
 
 /** Why something cannot be read: not of this form at all, of a newer page, or damaged at a place. */

@@ -19,6 +19,7 @@ import type { Family, FormFault, ListFile } from "./family-form";
 import { keepingIs, waitsForWord } from "./keeping-state";
 import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
+import type { EntryChange } from "../engine/wire-lists";
 
 export interface FamilyKeeper {
   /** Brings back what is on the device, if there is anything. */
@@ -52,8 +53,22 @@ const bytes: Reader<Uint8Array> = (value, where) => {
   throw new Unexpected(where);
 };
 
+/** The engine looks at each change once more; what was kept before lists had edits has none. */
+const edits: Reader<ListFile["edits"]> = (value = [], where) =>
+  listOf(
+    listOf((change) => change as EntryChange, 100_000),
+    1000,
+  )(value, where);
+
 const listFiles = listOf(
-  shape<ListFile>({ name: text(), sample: flag, inHand: flag, encoding: oneOf("windows-1252", null), bytes }),
+  shape<ListFile>({
+    name: text(),
+    sample: flag,
+    inHand: flag,
+    encoding: oneOf("windows-1252", null),
+    bytes,
+    edits,
+  }),
   100,
 );
 
@@ -116,7 +131,7 @@ export function familyKeeper(
     const made = await device.write(
       over,
       { version: formVersion, ...familyIn(state) },
-      sameLists ? undefined : await lists.files(),
+      sameLists ? undefined : await lists.filesWithEdits(),
     );
     if (made !== null) {
       revision = made;

@@ -1,4 +1,7 @@
 // The lists that are open, as the files that are kept of them.
+import type { EngineDoor } from "../engine/engine-door";
+import { editedFile } from "../engine/list-history";
+import type { EditedFile } from "../engine/list-history";
 import type { ListOpening } from "../engine/list-opening";
 import type { ListShelf } from "../engine/list-shelf";
 import type { PageState } from "../state/page-state";
@@ -8,7 +11,10 @@ import type { ListFile } from "./family-form";
 export interface ListsAtHand {
   /** Changes whenever a list does. */
   mark: (state: PageState) => string;
+  /** With all that was changed in their bytes. */
   files: () => Promise<ListFile[]>;
+  /** Where that can be, the bytes as they were opened with the edits since: cheap after every step. */
+  filesWithEdits: () => Promise<ListFile[]>;
   /** These in place of those that are open; false where one of them could not be opened. */
   replaceWith: (files: ListFile[]) => Promise<boolean>;
 }
@@ -17,31 +23,43 @@ export function listsAtHand(
   store: Store<PageState>,
   shelf: Pick<ListShelf, "putAside" | "fileOf" | "close">,
   opening: Pick<ListOpening, "open">,
+  door: Pick<EngineDoor, "history">,
 ): ListsAtHand {
+  function filesOf(inEngine: EditedFile | null): ListFile[] {
+    const { open, inHand } = store.read().desk;
+    return open.flatMap(({ key, file, title, sample }): ListFile[] => {
+      const edited = key === inHand ? inEngine : null;
+      const kept = edited ?? shelf.fileOf(key);
+      if (kept === null) return [];
+      const { bytes, encoding = null } = kept;
+      const edits = edited?.edits ?? [];
+      return [{ name: file ?? title ?? "", sample, inHand: key === inHand, encoding, bytes, edits }];
+    });
+  }
+
+  async function files(): Promise<ListFile[]> {
+    await shelf.putAside();
+    return filesOf(null);
+  }
+
   return {
     mark: ({ desk }) =>
       JSON.stringify([
         desk.inHand,
         desk.open.map(({ key, undo, redo }) => [key, undo.at(-1)?.key, redo.length]),
       ]),
-    async files() {
-      await shelf.putAside();
-      const { open, inHand } = store.read().desk;
-      return open.flatMap(({ key, file, title, sample }): ListFile[] => {
-        const kept = shelf.fileOf(key);
-        const name = file ?? title ?? "";
-        return kept === null
-          ? []
-          : [{ name, sample, inHand: key === inHand, encoding: kept.encoding ?? null, bytes: kept.bytes }];
-      });
+    files,
+    async filesWithEdits() {
+      const inEngine = editedFile(door.history());
+      return inEngine === null ? files() : filesOf(inEngine);
     },
     async replaceWith(files) {
       for (const { key } of store.read().desk.open) await shelf.close(key);
       // The one that is in hand comes last, and so stays there.
       for (const file of [...files].sort((a, b) => Number(a.inHand) - Number(b.inHand))) {
-        const { name, sample, encoding, bytes } = file;
+        const { name, sample, encoding, bytes, edits } = file;
         const read = encoding === null ? {} : { encoding };
-        await opening.open({ name, sample, kept: true, ...read, bytes: () => Promise.resolve(bytes) });
+        await opening.open({ name, sample, kept: true, ...read, edits, bytes: () => Promise.resolve(bytes) });
       }
       return store.read().desk.open.length === files.length;
     },

@@ -39,8 +39,8 @@ export interface SaddleruleOptions {
   packedWords: (language: OtherLanguage) => Promise<string>;
   /** Called with the language whose words are on the page, whenever it changes. */
   onLanguage?: (language: Language) => void;
-  /** Where on this device a family may keep what it typed; null: nowhere, and nobody is asked. */
-  device: DeviceStore | null;
+  /** Where on this device a family may keep what it typed; null: the browser has no place for it. Left out: nobody is asked. */
+  device?: DeviceStore | null;
   /** Invented lists to look round with. */
   samples: Sample[];
   /** What to begin with, but for a list. */
@@ -85,8 +85,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     leaving: work.putAside,
     opened: work.opened,
   });
-  const keeper = familyKeeper(store, device, listsAtHand(store, work, opening));
-  const stopMinding = device === null ? () => undefined : mindLeaving(keeper);
+  const keeper = familyKeeper(store, device ?? null, listsAtHand(store, work, opening, engines.rack));
+  const stopMinding = device == null ? () => undefined : mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
@@ -102,7 +102,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       stopOpening: opening.stop,
       work,
       keeper,
-      keepsOnDevice: device !== null,
+      keepsOnDevice: device !== undefined,
       samples,
       site: options.site ?? null,
     };
