@@ -55,18 +55,17 @@ export function engineIn(site) {
 
 /** The club's website: its page, its list, and Saddlerule in /fit/ under the headers that README gives. */
 export async function serveClub(site) {
-  const folder = mkdtempSync(join(tmpdir(), "saddlerule-club-"));
-  cpSync(join(root, "web/club-page"), folder, { recursive: true });
-  const nginx = await Nginx.serve({ served: { club: folder, fit: site }, locations: nginxExample() });
+  const nginx = await Nginx.serve({
+    root: join(root, "web/club-page"),
+    folders: { fit: site },
+    locations: nginxExample(),
+  });
   return {
     nginx,
-    list: join(folder, "bikes.json"),
-    /** Saddlerule with the club's list. */
-    address: `${nginx.origin}/fit/#list=../club/bikes.json`,
-    listAddress: `${nginx.origin}/club/bikes.json`,
-    async close() {
-      await nginx.close();
-      rmSync(folder, { recursive: true });
-    },
+    list: nginx.fileAt("bikes.json"),
+    /** Saddlerule with the club's list, as the club's page links to it. */
+    address: `${nginx.origin}/fit/#list=../bikes.json`,
+    listAddress: `${nginx.origin}/bikes.json`,
+    close: () => nginx.close(),
   };
 }

@@ -43,6 +43,5 @@ export async function drawnIcons() {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const folder = process.argv[2] ?? iconFolder;
-  for (const [name, png] of Object.entries(await drawnIcons()))
-    writeFileSync(join(folder, name), png);
+  for (const [name, png] of Object.entries(await drawnIcons())) writeFileSync(join(folder, name), png);
 }

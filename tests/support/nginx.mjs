@@ -2,7 +2,7 @@
 
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdtempSync, mkdirSync, rmSync, symlinkSync, unlinkSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, mkdirSync, rmSync, symlinkSync, unlinkSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -45,16 +45,24 @@ export class Nginx {
   #port = 0;
   #locations = "";
 
-  /** @param served folders by the path at which they are served, such as { fit: "/…/build/site" } */
-  static async serve({ served, locations = "" }) {
+  /**
+   * @param how `root`: what lies at the root, of which it serves a copy; `folders`: others by their name there, such as
+   *   { fit: "/…/build/site" }; `locations`: what is said of them
+   */
+  static async serve({ root, folders, locations = "" }) {
     const nginx = new Nginx();
     nginx.#port = await freePort();
-    mkdirSync(join(nginx.#folder, "temp"));
-    mkdirSync(join(nginx.#folder, "served"));
-    for (const [path, folder] of Object.entries(served)) nginx.serves(path, folder);
     nginx.#locations = locations;
+    mkdirSync(join(nginx.#folder, "temp"));
+    cpSync(root, nginx.fileAt(""), { recursive: true });
+    for (const [name, folder] of Object.entries(folders)) nginx.serves(name, folder);
     await nginx.start();
     return nginx;
+  }
+
+  /** Where on the disk that lies which is served at `path`. */
+  fileAt(path) {
+    return join(this.#folder, "served", path);
   }
 
   get accessLog() {
@@ -66,8 +74,8 @@ export class Nginx {
   }
 
   /** Another folder in the place of the one that was served there. */
-  serves(path, folder) {
-    const place = join(this.#folder, "served", path);
+  serves(name, folder) {
+    const place = this.fileAt(name);
     try {
       unlinkSync(place);
     } catch (error) {

@@ -46,6 +46,16 @@ function siteWith(name, file, content) {
   return out;
 }
 
+test("the club's page leads to its bikes", async (test) => {
+  const { club, page } = await visit(test);
+  await page.goto(`${club.nginx.origin}/`);
+  await page.getByRole("link", { name: "Look through our bikes on your phone" }).click();
+  await judges(page);
+  await goTo(page, "Rack");
+  await page.getByText("2 fit now").first().waitFor();
+  await page.getByText("Loan 02, 14 in, two hand brakes").waitFor();
+});
+
 test("the home screen is offered where the browser offers it, and asked for once", async (test) => {
   const { page } = await visit(test);
   await goTo(page, "Keep");
@@ -127,7 +137,7 @@ test("a new version opened in one page leaves another one with all files of its 
 });
 
 test("a list and a unit that the webmaster set hold where the address says nothing else", async (test) => {
-  const said = JSON.stringify({ list: "../club/bikes.json", units: "in", language: "", colour: 7 });
+  const said = JSON.stringify({ list: "../bikes.json", units: "in", language: "", colour: 7 });
   const site = siteWith("settled", "site-settings.json", said);
   const { page } = await visit(test, { site });
   await page.getByRole("textbox", { name: "Inside leg" }).fill("19.5");
@@ -169,7 +179,7 @@ test("an engine that does not come is fetched again with what is typed next", as
 });
 
 test("a list that comes too slowly, as a web page, or not at all is shown as it was kept; one that is gone is not", async (test) => {
-  const { club, page } = await visit(test, { at: "#list=../club/bikes.json" });
+  const { club, page } = await visit(test, { at: "#list=../bikes.json" });
   await judges(page);
   await goTo(page, "Keep");
   await isKept(page);
@@ -184,24 +194,23 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
     readFileSync(club.list, "utf8").replace("Village hall", "The hall in the village"),
   );
   const troubles = {
-    "drop by drop": "location = /club/bikes.json { limit_rate 60; }\n",
-    "a café's page":
-      'location = /club/bikes.json { types { } default_type text/html; return 200 "<p>Log in"; }\n',
-    "the same under a wrong name": 'location = /club/bikes.json { return 200 "<p>Log in"; }\n',
-    "in trouble": "location = /club/bikes.json { return 502; }\n",
+    "drop by drop": "location = /bikes.json { limit_rate 60; }\n",
+    "a café's page": 'location = /bikes.json { types { } default_type text/html; return 200 "<p>Log in"; }\n',
+    "the same under a wrong name": 'location = /bikes.json { return 200 "<p>Log in"; }\n',
+    "in trouble": "location = /bikes.json { return 502; }\n",
   };
   for (const [trouble, more] of Object.entries(troubles)) {
     await club.nginx.start(more);
-    await page.goto(`${club.nginx.origin}/fit/?${encodeURIComponent(trouble)}#list=../club/bikes.json`);
+    await page.goto(`${club.nginx.origin}/fit/?${encodeURIComponent(trouble)}#list=../bikes.json`);
     await judges(page);
     await goTo(page, "Rack");
     await page.getByText(/The list of 3 October 2026 as it was kept on/).waitFor();
     await page.getByText("Loan 03, 16 in, two hand brakes").waitFor();
   }
-  await club.nginx.start("location = /club/bikes.json { return 410; }\n");
-  await page.goto(`${club.nginx.origin}/fit/?gone#list=../club/bikes.json`);
+  await club.nginx.start("location = /bikes.json { return 410; }\n");
+  await page.goto(`${club.nginx.origin}/fit/?gone#list=../bikes.json`);
   await page.getByText("Nothing is at this address any more").first().waitFor();
   await club.nginx.stop();
-  await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../club/bikes.json`);
+  await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../bikes.json`);
   await page.getByText("The list could not be reached").first().waitFor();
 });

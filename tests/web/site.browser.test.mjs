@@ -69,7 +69,7 @@ for (const { name, launch } of browsers) {
       assert.deepEqual(await faults(visit), []);
 
       const own = [...readdirSync(site), ...readdirSync(join(site, "files")).map((file) => `files/${file}`)];
-      const named = ["/fit/", "/club/bikes.json", ...own.map((file) => `/fit/${file}`)];
+      const named = ["/fit/", "/bikes.json", ...own.map((file) => `/fit/${file}`)];
       const requests = asked(club.nginx).filter(({ path }) => path !== "/");
       for (const { path, status } of requests) {
         assert.ok(named.includes(path), `${path} was asked for`);
@@ -128,7 +128,7 @@ for (const { name, launch } of browsers) {
       await isKept(visit, club.listAddress);
       await club.nginx.stop();
 
-      await visit.opens(`${club.nginx.origin}/fit/?again#list=../club/bikes.json`);
+      await visit.opens(`${club.nginx.origin}/fit/?again#list=../bikes.json`);
       await typesReading(visit);
       await seesClubsRack(visit);
       await visit.reads(/The list of (3 October|October 3,) 2026 as it was kept on [\w ,]+ \d{4}:/);
@@ -141,7 +141,7 @@ for (const { name, launch } of browsers) {
       list.bikes = list.bikes.filter(({ id }) => id !== "H02");
       writeFileSync(club.list, JSON.stringify(list));
       await club.nginx.start();
-      await visit.opens(`${club.nginx.origin}/fit/?later#list=../club/bikes.json&language=en`);
+      await visit.opens(`${club.nginx.origin}/fit/?later#list=../bikes.json&language=en`);
       await typesReading(visit);
       await visit.goTo("Rack");
       await visit.reads("1 fits now");
