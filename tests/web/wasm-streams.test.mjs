@@ -1,5 +1,5 @@
 // The engine travels taken to pieces: put together it is the module that it was, byte for byte. The module made here by hand has
-// what the binary format knows of immediates (https://www.w3.org/TR/wasm-core-1/#binary-instructions) and the engine may lack.
+// what the binary format knows of immediates (https://www.w3.org/TR/wasm-core-2/#binary-instructions) and the engine may lack.
 
 import assert from "node:assert/strict";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
@@ -28,7 +28,8 @@ function comesBack(wasm) {
   assert.ok(Buffer.from(wasm).equals(fromStreams(streams)));
 }
 
-const sized = (bytes) => [bytes.length, ...bytes];
+const number = (value) => (value < 0x80 ? [value] : [(value & 0x7f) | 0x80, ...number(value >> 7)]);
+const sized = (bytes) => [...number(bytes.length), ...bytes];
 const section = (id, bytes) => [id, ...sized(bytes)];
 
 /** One function type () -> (), one function of `body`, a table, a memory and a global. */
@@ -64,6 +65,8 @@ test("every immediate comes back, and locals in any order", () => {
     ...[0x20, 0x02, 0x21, 0x00, 0x20, 0x00, 0x22, 0x01, 0x1a, 0x20, 0x03, 0x1a],
     ...[0x41, 0x00, 0x28, 0x02, 0x90, 0xce, 0x00, 0x1a, 0x41, 0x00, 0x41, 0x01, 0x3a, 0x00, 0x07], // load and store
     ...[0x3f, 0x00, 0x40, 0x00, 0x1a, 0x23, 0x00, 0x24, 0x00], // memory, global
+    ...[0x41, 0, 0x41, 0, 0x41, 0, 0xfc, 0x0a, 0, 0, 0x41, 0, 0x41, 0, 0x41, 0, 0xfc, 0x0b, 0], // memory.copy, memory.fill
+    ...[0x20, 0x04, 0xfc, 0x02, 0xc0, 0x1a], // i32.trunc_sat_f64_s, i32.extend8_s
     ...[0x10, 0x00, 0x41, 0x00, 0x11, 0x00, 0x00, 0x0b], // call, call_indirect
   ]);
   assert.ok(WebAssembly.validate(wasm), "as a browser sees it");
@@ -71,7 +74,9 @@ test("every immediate comes back, and locals in any order", () => {
 });
 
 test("what the walk does not know is refused, and not packed wrongly", () => {
-  const fill = [0xfc, 0x0b, 0x00]; // memory.fill, of release 2.0
-  assert.throws(() => inStreams(module([0, 0x41, 0, 0x41, 0, 0x41, 0, ...fill, 0x0b])), /instruction .* 252/);
+  const nothing = [0xd0, 0x70, 0x1a]; // ref.null, drop
+  assert.throws(() => inStreams(module([0, ...nothing, 0x0b])), /instruction .* 208/);
+  const size = [0xfc, 0x10, 0x00, 0x1a]; // table.size, drop
+  assert.throws(() => inStreams(module([0, ...size, 0x0b])), /instruction .* 252 16/);
   assert.throws(() => inStreams(module(variables).subarray(0, 60)), /too early/);
 });
