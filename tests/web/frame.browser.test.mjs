@@ -3,9 +3,10 @@
 
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
-import { clubSite } from "../support/club-site.mjs";
+import { clubSite, elementFolder } from "../support/club-site.mjs";
 import { eventually } from "../support/list-desk.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
 
@@ -32,16 +33,24 @@ before(async () => {
     },
     { policy: null },
   );
-  const frames = (...sources) =>
-    `<!doctype html><title>Club</title><script src="/saddlerule/saddlerule-frame.js"></script><script src="/hears.js"></script>
+  const framed = (script, sources) =>
+    `<!doctype html><title>Club</title><script src="/hears.js"></script><script src="${script}"></script>
      ${sources.map((source) => `<iframe data-saddlerule title="Saddlerule" width="390" height="400" src="${source}"></iframe>`).join("")}`;
+  const frames = (...sources) => framed("/saddlerule/saddlerule-frame.js", sources);
   const page = (hash) => `${served.address}/fit.html#${hash}`;
   const policy = `default-src 'none'; script-src 'self'; frame-src http://127.0.0.1:*`;
   host = await clubSite(
     {
       "/hears.js":
         "window.heard = []; addEventListener('message', ({ data, origin }) => window.heard.push({ data, origin }));",
-      "/fit": (request, response) => answer(response, frames(page(`language=en&host=${host.address}`))),
+      // On a slow line the frame is there before the script beside it.
+      "/late.js": (request, response) =>
+        setTimeout(() => {
+          const script = readFileSync(join(elementFolder, "saddlerule-frame.js"));
+          response.writeHead(200, { "content-type": "text/javascript" }).end(script);
+        }, 1500),
+      "/fit": (request, response) =>
+        answer(response, framed('/late.js" async="', [page(`language=en&host=${host.address}`)])),
       "/not-told": (request, response) =>
         answer(response, frames(page(`host=${hostile.address}`), page("host=*"), page("view=rack"))),
       "/hostile": (request, response) =>

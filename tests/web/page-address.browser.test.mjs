@@ -22,7 +22,7 @@ test("language, unit and screen are as the address says, and follow it", async (
   const { page, said, close } = await open("#language=de&units=in&view=tape");
   await page.locator(".screen.tape.current").waitFor();
   assert.equal(await page.evaluate(() => document.documentElement.lang), "de");
-  await page.evaluate(() => (location.hash = "language=en&units=in&view=rack"));
+  await page.evaluate(() => (window.location.hash = "language=en&units=in&view=rack"));
   await page.getByRole("heading", { name: "The rack" }).waitFor();
   assert.ok(await page.getByRole("radio", { name: "inches" }).first().isChecked());
   assert.deepEqual(said, []);

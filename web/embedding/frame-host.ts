@@ -1,6 +1,6 @@
 // For a page that shows Saddlerule in a frame, built as saddlerule-frame.js: gives each <iframe data-saddlerule> the height of
 // what is in it. height-told.ts is the other side.
-import type { HeightMessage } from "./height-told";
+import type { HeightMessage, HeightQuestion } from "./height-told";
 
 /** In CSS pixels. What is higher scrolls inside its frame: a list of thousands of bikes would make the page endless. */
 const lowest = 320;
@@ -11,12 +11,23 @@ function heightIn(data: unknown): number | null {
   return saddlerule === "height" && typeof height === "number" && Number.isFinite(height) ? height : null;
 }
 
+const frames = (): NodeListOf<HTMLIFrameElement> => document.querySelectorAll("iframe[data-saddlerule]");
+
 /** Only a frame's own page may say how high it is, and only while it is still the page that the frame was to show. */
 addEventListener("message", ({ data, origin, source }) => {
   const height = heightIn(data);
   if (height === null || source === null) return;
-  for (const frame of document.querySelectorAll<HTMLIFrameElement>("iframe[data-saddlerule]")) {
+  for (const frame of frames()) {
     if (frame.contentWindow !== source || new URL(frame.src).origin !== origin) continue;
     frame.style.height = `${Math.min(highest, Math.max(lowest, Math.ceil(height)))}px`;
   }
 });
+
+/** This script may come after what a frame said first. There is nothing in the question that anybody might not read. */
+function ask(): void {
+  for (const { contentWindow } of frames())
+    contentWindow?.postMessage({ saddlerule: "how high" } satisfies HeightQuestion, "*");
+}
+
+ask();
+if (document.readyState === "loading") addEventListener("DOMContentLoaded", ask);

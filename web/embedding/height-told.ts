@@ -8,17 +8,29 @@ export interface HeightMessage {
   height: number;
 }
 
+/** What the page around posts where it began to listen late. */
+export interface HeightQuestion {
+  saddlerule: "how high";
+}
+
 /**
- * Tells the height of `element`, now and whenever it changes, to the page around if that is of the origin `host`; nobody
- * else is told.
+ * Tells the height of `element`, now, whenever it changes and when it is asked, to the page around if that is of the origin
+ * `host`; nobody else is told.
  */
 export function tellHeight(element: Element, host: string): void {
   if (window.parent === window) return;
   let told = 0;
+  const tell = (): void => {
+    window.parent.postMessage({ saddlerule: "height", height: told } satisfies HeightMessage, host);
+  };
   new ResizeObserver(() => {
     const height = Math.ceil(element.getBoundingClientRect().height);
     if (height === told) return;
     told = height;
-    window.parent.postMessage({ saddlerule: "height", height } satisfies HeightMessage, host);
+    tell();
   }).observe(element);
+  addEventListener("message", ({ data, origin, source }) => {
+    const { saddlerule } = Object(data) as Partial<HeightQuestion>;
+    if (saddlerule === "how high" && origin === host && source === window.parent && told > 0) tell();
+  });
 }
