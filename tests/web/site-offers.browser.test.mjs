@@ -105,11 +105,11 @@ test("a new version opened in one page leaves another one with all files of its 
 
   club.nginx.serves("fit", later);
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
-  const strip = page.getByText("A new version is ready.");
-  await strip.waitFor();
-  await other.getByText("A new version is ready.").waitFor();
+  const saidAloud = (page) => page.getByRole("status").filter({ hasText: "A new version is ready." });
+  await saidAloud(page).waitFor({ state: "attached" });
+  await saidAloud(other).waitFor({ state: "attached" });
   await other.getByRole("button", { name: "Later" }).click();
-  await other.getByText("A new version is ready.").waitFor({ state: "detached" });
+  await saidAloud(other).waitFor({ state: "detached" });
   await Promise.all([page.waitForEvent("load"), page.getByRole("button", { name: "Open it" }).click()]);
   await judges(page);
   const engineOf = (page) =>
@@ -213,4 +213,29 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
   await club.nginx.stop();
   await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../bikes.json`);
   await page.getByText("The list could not be reached").first().waitFor();
+});
+
+test("as many lists are kept as somebody goes through in a season, and none that is too large", async (test) => {
+  const { club, page } = await visit(test);
+  await goTo(page, "Keep");
+  await isKept(page);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  writeFileSync(club.nginx.fileAt("huge.csv"), "name,saddle_lowest\n".padEnd(9 * 1024 * 1024, "x"));
+  const kept = () =>
+    page.evaluate(async () => {
+      const name = (await caches.keys()).find((name) => name.startsWith("saddlerule-lists"));
+      const lists = await (await caches.open(name)).keys();
+      return lists.map(({ url }) => new URL(url)).filter((url) => !url.includes("settings"));
+    });
+  const get = (path) => page.evaluate(async (path) => (await (await fetch(path)).text()).length, path);
+  assert.equal(await get("/huge.csv"), 9 * 1024 * 1024);
+  for (let club = 1; club <= 10; ++club) await get(`/bikes.json?club=${club}`);
+  const newest = [3, 4, 5, 6, 7, 8, 9, 10].map((club) => `/bikes.json?club=${club}`);
+  await eventually(async () => assert.deepEqual((await kept()).sort(), newest.sort()));
+  // What is looked at again is not the next to go.
+  await get("/bikes.json?club=3");
+  await eventually(async () => assert.equal((await kept()).at(-1), "/bikes.json?club=3"));
+  await get("/bikes.json?club=11");
+  await eventually(async () => assert.ok((await kept()).includes("/bikes.json?club=11")));
+  assert.ok((await kept()).includes("/bikes.json?club=3"));
 });

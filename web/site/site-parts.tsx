@@ -43,25 +43,32 @@ function useSite(): SiteState {
 function NewVersionStrip() {
   const { texts } = usePage();
   const { versions, putOff } = useSite();
-  if (versions.openNewer === null || putOff) return null;
+  const open = putOff ? null : versions.openNewer;
   return (
-    <div class="opening-strip version-strip" role="status">
-      <p>
-        <strong>{texts.site.newVersion}</strong> {texts.site.newVersionWhat}
+    <>
+      <p class="aloud" role="status">
+        {open !== null && texts.site.newVersion}
       </p>
-      <div>
-        <button type="button" class="button main" onClick={versions.openNewer}>
-          {texts.site.openIt}
-        </button>
-        <button
-          type="button"
-          class="button"
-          onClick={() => site.change((state) => ({ ...state, putOff: true }))}
-        >
-          {texts.site.later}
-        </button>
-      </div>
-    </div>
+      {open !== null && (
+        <div class="opening-strip version-strip">
+          <p>
+            <strong>{texts.site.newVersion}</strong> {texts.site.newVersionWhat}
+          </p>
+          <div>
+            <button type="button" class="button main" onClick={open}>
+              {texts.site.openIt}
+            </button>
+            <button
+              type="button"
+              class="button"
+              onClick={() => site.change((state) => ({ ...state, putOff: true }))}
+            >
+              {texts.site.later}
+            </button>
+          </div>
+        </div>
+      )}
+    </>
   );
 }
 
