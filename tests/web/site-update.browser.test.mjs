@@ -114,11 +114,14 @@ for (const { name, launch } of browsers) {
       await judges(visit);
       assert.deepEqual([...new Set(await enginesOf(visit))], [engineIn(first)]);
 
+      // Neither does what is left where a browser was closed on the way.
+      await visit.run(async () => void (await caches.open("saddlerule-version /fit/ left over")));
       club.nginx.serves("fit", later);
       await club.nginx.start();
       await visit.opens(`${address}?whole`);
       assert.equal(await update(visit), "ready");
       assert.deepEqual((await enginesKept(visit)).sort(), [engineIn(first), engineIn(later)].sort());
+      assert.equal(await visit.run(() => caches.has("saddlerule-version /fit/ left over")), false);
     });
   });
 }

@@ -22,7 +22,11 @@ const inSite = (path: string): URL => new URL(path, scope);
 
 /** Fetches every file and checks it against its hash. One that is missing or damaged, and nothing has happened. */
 export async function keepVersion(): Promise<void> {
-  const place = 1 + Math.max(0, ...(await wholeVersions()).map(({ place }) => place));
+  const whole = await wholeVersions();
+  const place = 1 + Math.max(0, ...whole.map(({ place }) => place));
+  // What a browser that was closed meanwhile left of another one. There is never a second version on its way.
+  const halves = (await ownCaches()).filter((name) => !whole.some((version) => version.name === name));
+  await Promise.all(halves.map((name) => caches.delete(name)));
   try {
     const cache = await caches.open(ownCache);
     await Promise.all(files.map(async (file) => cache.put(inSite(file.path), await fetched(file))));
@@ -70,12 +74,15 @@ export async function fromVersion(request: Request): Promise<Response> {
 
 /** This version's file first: pages of an older one ask for what only theirs had. */
 async function inVersions(address: URL): Promise<Response | undefined> {
-  const names = (await caches.keys()).filter((name) => name.startsWith(ours) && name !== ownCache);
-  for (const name of [ownCache, ...names]) {
+  for (const name of [ownCache, ...(await ownCaches())]) {
     const response = await caches.match(address, { cacheName: name });
     if (response !== undefined) return response;
   }
   return undefined;
+}
+
+async function ownCaches(): Promise<string[]> {
+  return (await caches.keys()).filter((name) => name.startsWith(ours));
 }
 
 interface WholeVersion {
@@ -84,7 +91,7 @@ interface WholeVersion {
 }
 
 async function wholeVersions(): Promise<WholeVersion[]> {
-  const names = (await caches.keys()).filter((name) => name.startsWith(ours));
+  const names = await ownCaches();
   const marks = await Promise.all(
     names.map(async (name) => {
       const mark = await caches.match(wholeMark, { cacheName: name });
