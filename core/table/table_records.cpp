@@ -85,13 +85,17 @@ void TableRecords::keep_the_rest_as_it_stands() {
 
 void TableRecords::read_plain_cell() {
     const std::size_t begin = next_;
+    next_ = end_of_cell(begin);
+    add_cell({text_.data() + begin, next_ - begin}, begin);
+}
+
+std::size_t TableRecords::end_of_cell(std::size_t at) const {
     const char* const text = text_.data();
     const std::size_t size = text_.size();
-    std::size_t at = begin;
-    while (at < size && !ends_cell(text[at]))
+    const char separator = separator_;
+    while (at < size && text[at] != separator && (text[at] > '\r' || (text[at] != '\n' && text[at] != '\r')))
         ++at;
-    next_ = at;
-    add_cell({text + begin, at - begin}, begin);
+    return at;
 }
 
 /// False where the quote is never closed.
@@ -116,12 +120,11 @@ bool TableRecords::read_quoted_cell() {
     }
     std::string_view last = text_.substr(piece, at - piece);
     next_ = at + 1;
-    if (next_ < text_.size() && !ends_cell(text_[next_])) {
+    const std::size_t rest = next_;
+    next_ = end_of_cell(rest);
+    if (next_ > rest) {
         in_one_piece = false;
         pieces_ += last;
-        const std::size_t rest = next_;
-        while (next_ < text_.size() && !ends_cell(text_[next_]))
-            ++next_;
         last = text_.substr(rest, next_ - rest);
     }
     if (!in_one_piece) {

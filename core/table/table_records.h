@@ -51,7 +51,8 @@ private:
     bool read_row();
     bool read_quoted_cell();
     void read_plain_cell();
-    bool ends_cell(char c) const { return c == separator_ || c == '\n' || c == '\r'; }
+    /// The end of what stands from `at` to the next separator or line end.
+    std::size_t end_of_cell(std::size_t at) const;
     void pass_line_end();
     void add_cell(std::string_view text, std::size_t begin);
     void put_pieces_in_place();
