@@ -55,13 +55,13 @@ export const choice = (page, name) => page.getByRole("combobox", { name, exact: 
 export const tall = { width: 390, height: 3000 };
 
 /** Waits until a condition of the page holds. */
-export async function eventually(check) {
+export async function eventually(check, patience = 50) {
   for (let tries = 0; ; ++tries) {
     try {
       await check();
       return;
     } catch (failure) {
-      if (tries === 50) throw failure;
+      if (tries === patience) throw failure;
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
   }

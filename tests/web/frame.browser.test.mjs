@@ -7,8 +7,11 @@ import { join } from "node:path";
 import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { clubSite, elementFolder } from "../support/club-site.mjs";
-import { eventually } from "../support/list-desk.mjs";
+import { eventually as soon } from "../support/list-desk.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
+
+/** Browsers of a busy machine take their time. */
+const eventually = (check) => soon(check, 200);
 
 const hostilePage = `<!doctype html><title>Hostile</title><script>
 const say = (data) => parent.postMessage(data, "*");
@@ -114,7 +117,8 @@ for (const { name, launch } of browsers) {
       await show("list");
       await settled(page, (height) => height < rider - 200);
       await show("rider");
-      await settled(page, (height) => height === rider);
+      // A scroll bar that was there for a moment may have broken a line elsewhere.
+      await settled(page, (height) => Math.abs(height - rider) < 20);
     });
 
     test(`${name}: the page inside tells nobody but the origin that it was given`, async (test) => {

@@ -1,6 +1,6 @@
 // A thread with engines in it: the script of a worker, which build.mjs puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
-import { compileEngine } from "./compile-engine";
+import { compileInWorker } from "./compile-engine";
 import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
@@ -34,7 +34,7 @@ async function hear(message: ToThread): Promise<void> {
   else if ("request" in message)
     say({ engine, answer: await answered(engine, message.request, message.file) });
   else {
-    made = "packed" in message ? await compileEngine(message.packed) : message.module;
+    made = "packed" in message ? compileInWorker(message.packed) : message.module;
     say({ engine, module: made });
   }
 }
