@@ -62,8 +62,7 @@ public:
 
     Fault read() {
         if (entry_.kind != Kind::object)
-            return problem(ProblemCode::bike_not_a_group, entry_.begin, {},
-                           {{"found", std::string(entry_.kind_name())}});
+            return problem(ProblemCode::bike_not_a_group, entry_.begin, {}, {{"found", entry_.kind_name()}});
         if (entry_.members.size() > most_fields) {
             return problem(
                 ProblemCode::bike_too_many_fields, entry_.begin, {},
@@ -99,18 +98,18 @@ private:
 
     /// A problem with the value of the field at hand.
     Problem field_problem(ProblemCode code, const JsonValue& value, Figures figures) const {
-        figures.emplace_back("field", excerpt(member_->name));
+        figures.add("field", excerpt(member_->name));
         return problem(code, value.begin, excerpt(member_->name), std::move(figures));
     }
 
     Problem wrong_type(const JsonValue& value, std::string_view kind) const {
         return field_problem(ProblemCode::bike_field_wrong_type, value,
-                             {{"found", std::string(value.kind_name())}, {"kind", std::string(kind)}});
+                             {{"found", value.kind_name()}, {"kind", kind}});
     }
 
     Problem unknown_value(const JsonValue& value, std::string_view known) const {
         return field_problem(ProblemCode::bike_value_unknown, value,
-                             {{"value", excerpt(value.text)}, {"known", std::string(known)}});
+                             {{"value", excerpt(value.text)}, {"known", known}});
     }
 
     Fault read_member(const JsonMember& member) {

@@ -55,7 +55,7 @@ private:
 
     Problem not_an_object(std::size_t offset, std::string_view found) {
         return problem(ProblemCode::file_not_an_object, offset, {},
-                       {{"found", std::string(found)}, {"kind", R"({ "units": "cm", "bikes": [ ... ] })"}});
+                       {{"found", found}, {"kind", R"({ "units": "cm", "bikes": [ ... ] })"}});
     }
 
     Result<JsonValue> read_file(std::optional<ReadingFacts> facts) {
@@ -80,7 +80,7 @@ private:
         if (bikes->value.kind != Kind::array) {
             return problem(ProblemCode::file_field_wrong_type, bikes->value.begin, "bikes",
                            {{"field", "bikes"},
-                            {"found", std::string(bikes->value.kind_name())},
+                            {"found", bikes->value.kind_name()},
                             {"kind", "a list of bikes in square brackets"}});
         }
         if (builder_.count() == 0 && !to_mend_)

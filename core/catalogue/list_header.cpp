@@ -36,9 +36,7 @@ public:
 
     Problem wrong_type(const JsonValue& value, std::string_view field, std::string_view kind) const {
         return at(value.begin, ProblemCode::file_field_wrong_type, field,
-                  {{"field", std::string(field)},
-                   {"found", std::string(value.kind_name())},
-                   {"kind", std::string(kind)}});
+                  {{"field", field}, {"found", value.kind_name()}, {"kind", kind}});
     }
 
     /// A value that should be another text.
@@ -46,9 +44,8 @@ public:
                        std::string_view known = {}) const {
         if (value.kind != Kind::text)
             return wrong_type(value, field, "a text in quotes");
-        return at(
-            value.begin, code, field,
-            {{"field", std::string(field)}, {"value", excerpt(value.text)}, {"known", std::string(known)}});
+        return at(value.begin, code, field,
+                  {{"field", field}, {"value", excerpt(value.text)}, {"known", known}});
     }
 
 private:
@@ -61,7 +58,7 @@ Fault format_fault(const JsonValue& header, std::string_view text, const HeaderP
         return problems.wrong_type(*format, "format", '"' + std::string(format_name) + '"');
     if (format && format->text != format_name) {
         return problems.at(format->begin, ProblemCode::file_format_unknown, "format",
-                           {{"format", excerpt(format->text)}, {"known", std::string(format_name)}});
+                           {{"format", excerpt(format->text)}, {"known", format_name}});
     }
     const JsonValue* version = given(header, "version");
     if (!version)

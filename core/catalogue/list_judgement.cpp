@@ -52,10 +52,10 @@ Problem id_taken(const KeptList& list, const std::string& id, std::size_t number
     place(list, there, earlier, offsets_of(earlier, "id").value, "id");
     if (there.position) {
         problem.code = ProblemCode::bike_id_taken;
-        problem.figures.emplace_back("line", std::to_string(there.position->line));
+        problem.figures.add("line", std::to_string(there.position->line));
     } else if (there.cell) {
         problem.code = ProblemCode::bike_id_taken_in_row;
-        problem.figures.emplace_back("row", std::to_string(there.cell->row));
+        problem.figures.add("row", std::to_string(there.cell->row));
     }
     return problem;
 }
@@ -194,9 +194,8 @@ void note_remarks(KeptList& list) {
     for (const Remark& remark : remarks.unknown) {
         Problem note = note_on(list, remark, ProblemCode::list_field_unknown);
         const CatalogueField* meant = field_meant_by(remark.field);
-        note.figures.emplace_back("field", excerpt(remark.field));
-        note.figures.emplace_back("known",
-                                  meant ? "perhaps \"" + std::string(meant->name) + '"' : std::string());
+        note.figures.add("field", excerpt(remark.field));
+        note.figures.add("known", meant ? "perhaps \"" + std::string(meant->name) + '"' : std::string());
         notes.push_back(std::move(note));
     }
     if (remarks.further > 0) {

@@ -9,6 +9,7 @@
 #include <limits>
 #include <map>
 #include <tuple>
+#include <utility>
 
 namespace saddlerule {
 namespace {
@@ -78,6 +79,27 @@ private:
     std::map<double, Costs> steps_;
 };
 
+/// Something for each currency. A list has one, or a few with what was merged and taped.
+template <typename Value>
+class ByCurrency {
+public:
+    const Value* find(CurrencyKey currency) const {
+        const auto found = std::find_if(values_.begin(), values_.end(),
+                                        [&](const auto& value) { return value.first == currency; });
+        return found == values_.end() ? nullptr : &found->second;
+    }
+
+    /// Made as `fresh` where there was none.
+    Value& of(CurrencyKey currency, const Value& fresh) {
+        if (const Value* found = find(currency))
+            return const_cast<Value&>(*found);
+        return values_.emplace_back(currency, fresh).second;
+    }
+
+private:
+    std::vector<std::pair<CurrencyKey, Value>> values_;
+};
+
 /// Bikes in the order of brevity, price and mass: whatever beats a bike has been met before it.
 class Sweep {
 public:
@@ -85,8 +107,8 @@ public:
     const Costs* better_than(const Costs& bike) const {
         const Costs* rival = nullptr;
         if (bike.price < worst) {
-            const auto stairs = by_currency_.find(bike.currency);
-            rival = stairs == by_currency_.end() ? nullptr : stairs->second.lightest_up_to(bike.price);
+            const PriceStairs* stairs = by_currency_.find(bike.currency);
+            rival = stairs ? stairs->lightest_up_to(bike.price) : nullptr;
         } else if (lightest_) {
             rival = &*lightest_;
         }
@@ -95,20 +117,20 @@ public:
 
     void add_unbeaten(const Costs& bike) {
         if (bike.price < worst)
-            by_currency_[bike.currency].add(bike);
+            by_currency_.of(bike.currency, {}).add(bike);
         if (!lightest_ || bike.mass < lightest_->mass)
             lightest_ = bike;
     }
 
 private:
-    std::map<CurrencyKey, PriceStairs> by_currency_;
+    ByCurrency<PriceStairs> by_currency_;
     std::optional<Costs> lightest_;
 };
 
 /// The best of each figure, for the reasons.
 struct Best {
     double brevity = worst;
-    std::map<CurrencyKey, double> price;
+    ByCurrency<double> price;
     double mass = worst;
 };
 
@@ -118,7 +140,7 @@ Best best_of(const std::vector<Costs>& bikes) {
         best.brevity = std::min(best.brevity, bike.brevity);
         best.mass = std::min(best.mass, bike.mass);
         if (bike.price < worst) {
-            double& price = best.price.try_emplace(bike.currency, worst).first->second;
+            double& price = best.price.of(bike.currency, worst);
             price = std::min(price, bike.price);
         }
     }
@@ -129,7 +151,7 @@ std::vector<Worth> worth_of(const Costs& bike, const Best& best) {
     std::vector<Worth> worth;
     if (bike.brevity < worst && bike.brevity == best.brevity)
         worth.push_back(Worth::lasts_longest);
-    if (bike.price < worst && bike.price == best.price.find(bike.currency)->second)
+    if (bike.price < worst && bike.price == *best.price.find(bike.currency))
         worth.push_back(Worth::cheapest);
     if (bike.mass < worst && bike.mass == best.mass)
         worth.push_back(Worth::lightest);

@@ -185,7 +185,9 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
     json.object([&] {
         field(json, "id", bike.id);
         field(json, "name", bike.name);
-        field(json, "taped", parts.taped.contains(judged.bike));
+        field(json, "taped", std::any_of(parts.taped.begin(), parts.taped.end(), [&](const Bike& taped) {
+                  return &taped == &bike;
+              }));
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
@@ -274,7 +276,7 @@ void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAns
     const std::size_t count = parts.rows ? std::min(parts.rows->count, size - from) : size;
     for (std::size_t place = from; place < from + count; ++place) {
         const JudgedBike& judged = assessment.bikes[place];
-        if (!parts.only || parts.only->contains(judged.bike->id))
+        if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
             write_judged(json, assessment.judge, judged, parts);
     }
 }

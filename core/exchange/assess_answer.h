@@ -7,9 +7,9 @@
 #include "core/exchange/rows_request.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
-#include <unordered_set>
 #include <vector>
 
 namespace saddlerule {
@@ -24,8 +24,9 @@ enum class Detail {
 struct AssessAnswerParts {
     Detail detail = Detail::full;
     std::optional<Rows> rows; ///< only these places are written, and bikes left out are counted, not listed
-    std::optional<std::unordered_set<std::string>> only; ///< ids: the other bikes are ranked, but not written
-    std::unordered_set<const Bike*> taped;               ///< handed over with the request
+    std::optional<std::vector<std::string>>
+        only;                    ///< ids, sorted: the other bikes are ranked, but not written
+    std::span<const Bike> taped; ///< handed over with the request
     const std::vector<SetAside>& taped_set_aside;
     const std::vector<Problem>& notes; ///< questions about the rider's figures
 };

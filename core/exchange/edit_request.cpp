@@ -205,9 +205,8 @@ void apply_changes(RequestFields& fields, std::string_view request_text, const K
     if (!changes)
         return;
     if (changes->kind != Kind::array) {
-        fields.report(
-            "changes", ProblemCode::request_field_wrong_type,
-            {{"found", std::string(changes->kind_name())}, {"kind", "a list of changes in square brackets"}});
+        fields.report("changes", ProblemCode::request_field_wrong_type,
+                      {{"found", changes->kind_name()}, {"kind", "a list of changes in square brackets"}});
         return;
     }
     ChangeReader reader(request_text, list, editor);
@@ -239,15 +238,15 @@ std::vector<FieldCell> cells_of_request(RequestFields& fields, const JsonValue& 
     std::vector<FieldCell> cells;
     if (value.kind != Kind::object) {
         fields.report(name, ProblemCode::request_field_wrong_type,
-                      {{"found", std::string(value.kind_name())}, {"kind", "a group of cells in braces"}});
+                      {{"found", value.kind_name()}, {"kind", "a group of cells in braces"}});
     }
     for (const JsonMember& member : value.members) {
         if (member.value.kind == Kind::text || member.value.kind == Kind::null) {
             cells.push_back({member.name, member.value.text});
         } else {
-            fields.report(std::string(name) + '.' + member.name, ProblemCode::request_field_wrong_type,
-                          {{"found", std::string(member.value.kind_name())},
-                           {"kind", "a cell: a text in double quotes, or null"}});
+            fields.report(
+                std::string(name) + '.' + member.name, ProblemCode::request_field_wrong_type,
+                {{"found", member.value.kind_name()}, {"kind", "a cell: a text in double quotes, or null"}});
         }
     }
     return cells;

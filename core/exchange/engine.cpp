@@ -15,6 +15,7 @@
 #include "core/exchange/taped_bikes.h"
 #include "core/growth/inseam_forecast.h"
 #include "core/growth/rider_growth.h"
+#include "core/sorting/sorting.h"
 #include "core/text/utf8_text.h"
 
 #include <algorithm>
@@ -153,7 +154,7 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
     FitQuestion question = fit_question(fields);
     TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const Detail detail = fields.optional_choice("detail", detail_names).value_or(Detail::full);
-    const auto only = fields.optional_texts("only");
+    auto only = fields.optional_texts("only");
     const auto rows = optional_rows(fields);
     std::string key = question_key(fields, request_text);
     if (auto problem = fields.finish())
@@ -161,16 +162,14 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
 
     if (!last || last->key != key)
         last = judge_question(std::move(question), std::move(taped), std::move(key), listed());
-    AssessAnswerParts parts{.detail = detail,
-                            .rows = rows,
-                            .only = {},
-                            .taped = {},
-                            .taped_set_aside = last->taped.set_aside,
-                            .notes = last->notes};
     if (only)
-        parts.only.emplace(only->begin(), only->end());
-    for (const Bike& bike : last->taped.bikes)
-        parts.taped.insert(&bike);
+        heap_sort(*only);
+    const AssessAnswerParts parts{.detail = detail,
+                                  .rows = rows,
+                                  .only = std::move(only),
+                                  .taped = last->taped.bikes,
+                                  .taped_set_aside = last->taped.set_aside,
+                                  .notes = last->notes};
     return assess_answer(last->assessment, last->question.rider, parts);
 }
 

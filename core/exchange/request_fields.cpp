@@ -10,7 +10,7 @@ RequestFields::RequestFields(const JsonValue& object, std::string path)
     : object_(object), path_(std::move(path)) {
     if (object.kind != JsonValue::Kind::object)
         report("", ProblemCode::request_field_wrong_type,
-               {{"found", std::string(object.kind_name())}, {"kind", "a group of fields in braces"}});
+               {{"found", object.kind_name()}, {"kind", "a group of fields in braces"}});
 }
 
 const JsonValue* RequestFields::optional(std::string_view name) {
@@ -35,7 +35,7 @@ std::optional<std::string> RequestFields::optional_text(std::string_view name) {
         return std::nullopt;
     if (value->kind != JsonValue::Kind::text) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", std::string(value->kind_name())}, {"kind", "a text in double quotes"}});
+               {{"found", value->kind_name()}, {"kind", "a text in double quotes"}});
         return std::nullopt;
     }
     return value->text;
@@ -50,7 +50,7 @@ std::optional<std::vector<std::string>> RequestFields::optional_texts(std::strin
     if (value->kind != JsonValue::Kind::array ||
         !std::all_of(value->items.begin(), value->items.end(), is_text)) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", std::string(value->kind_name())}, {"kind", "a list of texts in square brackets"}});
+               {{"found", value->kind_name()}, {"kind", "a list of texts in square brackets"}});
         return std::nullopt;
     }
     for (const JsonValue& item : value->items)
@@ -64,7 +64,7 @@ std::optional<double> RequestFields::optional_number(std::string_view name, Clos
         return std::nullopt;
     if (value->kind != JsonValue::Kind::number) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", std::string(value->kind_name())}, {"kind", "a number"}});
+               {{"found", value->kind_name()}, {"kind", "a number"}});
         return std::nullopt;
     }
     if (!allowed.contains(value->number)) {
@@ -83,7 +83,7 @@ std::optional<bool> RequestFields::optional_flag(std::string_view name) {
         return std::nullopt;
     if (value->kind != JsonValue::Kind::boolean) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", std::string(value->kind_name())}, {"kind", "true or false"}});
+               {{"found", value->kind_name()}, {"kind", "true or false"}});
         return std::nullopt;
     }
     return value->boolean;
@@ -120,8 +120,7 @@ std::optional<Length> RequestFields::optional_length(std::string_view name, std:
     if (const auto number = optional_number(in_millimetres, limits)) {
         if (object_.find(name))
             report(name, ProblemCode::request_field_unknown,
-                   {{"field", std::string(name)},
-                    {"known", "either " + in_millimetres + " or " + std::string(name)}});
+                   {{"field", name}, {"known", "either " + in_millimetres + " or " + std::string(name)}});
         known_.emplace_back(name);
         known_.emplace_back(unit_name);
         return Length::millimetres(*number);
@@ -155,8 +154,7 @@ CalendarDate RequestFields::required_day(std::string_view name) {
 
 void RequestFields::require(bool present, std::string_view name, std::string_view kind) {
     if (!present)
-        report(name, ProblemCode::request_field_missing,
-               {{"field", std::string(name)}, {"kind", std::string(kind)}});
+        report(name, ProblemCode::request_field_missing, {{"field", name}, {"kind", kind}});
 }
 
 void RequestFields::report(std::string_view name, ProblemCode code, Figures figures) {

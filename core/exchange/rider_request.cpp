@@ -31,9 +31,8 @@ void read_readings(RequestFields& fields, Rider& rider) {
     if (!list)
         return;
     if (list->kind != JsonValue::Kind::array) {
-        fields.report(
-            "readings", ProblemCode::request_field_wrong_type,
-            {{"found", std::string(list->kind_name())}, {"kind", "a list of readings in square brackets"}});
+        fields.report("readings", ProblemCode::request_field_wrong_type,
+                      {{"found", list->kind_name()}, {"kind", "a list of readings in square brackets"}});
         return;
     }
     for (const JsonValue& item : list->items) {

@@ -26,9 +26,8 @@ TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, con
     if (entries == nullptr)
         return taped;
     if (entries->kind != JsonValue::Kind::array) {
-        fields.report(
-            "taped", ProblemCode::request_field_wrong_type,
-            {{"found", std::string(entries->kind_name())}, {"kind", "a list of bikes in square brackets"}});
+        fields.report("taped", ProblemCode::request_field_wrong_type,
+                      {{"found", entries->kind_name()}, {"kind", "a list of bikes in square brackets"}});
         return taped;
     }
     const BikeContext context{.text = request_text,

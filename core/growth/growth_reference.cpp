@@ -28,7 +28,7 @@ struct BothSexes {
 
 class LegShareCurves {
 public:
-    explicit constexpr LegShareCurves(const LegShareTable& table)
+    explicit LegShareCurves(const LegShareTable& table)
         : mean_(column(table, &LegShareRow::mean)), sd_(column(table, &LegShareRow::sd)),
           first_(column(table, &LegShareRow::first_percentile)),
           last_(column(table, &LegShareRow::last_percentile)) {}
@@ -43,26 +43,35 @@ public:
     }
 
 private:
-    static constexpr std::array<double, year_curve_knots> column(const LegShareTable& table,
-                                                                 double LegShareRow::*figure) {
-        std::array<double, year_curve_knots> values{};
-        for (std::size_t i = 0; i < year_curve_knots; ++i)
-            values[i] = table[i].*figure;
-        return values;
-    }
-
     YearCurve mean_;
     YearCurve sd_;
     YearCurve first_;
     YearCurve last_;
 };
 
-constexpr BothSexes<LmsCurves> leg_length{LmsCurves(boys_leg_length), LmsCurves(girls_leg_length)};
-constexpr BothSexes<LmsCurves> stature{LmsCurves(boys_stature, first_standing_year),
-                                       LmsCurves(girls_stature, first_standing_year)};
-constexpr BothSexes<LmsCurves> weight{LmsCurves(boys_weight), LmsCurves(girls_weight)};
-constexpr BothSexes<LegShareCurves> leg_share{LegShareCurves(boys_leg_share),
-                                              LegShareCurves(girls_leg_share)};
+// Worked out when they are first asked for: curves that the compiler works out take 6 kB of the packed engine.
+
+const LmsCurves& leg_length(Sex sex) {
+    static const BothSexes<LmsCurves> curves{LmsCurves(boys_leg_length), LmsCurves(girls_leg_length)};
+    return curves.of(sex);
+}
+
+const LmsCurves& stature(Sex sex) {
+    static const BothSexes<LmsCurves> curves{LmsCurves(boys_stature, first_standing_year),
+                                             LmsCurves(girls_stature, first_standing_year)};
+    return curves.of(sex);
+}
+
+const LmsCurves& weight(Sex sex) {
+    static const BothSexes<LmsCurves> curves{LmsCurves(boys_weight), LmsCurves(girls_weight)};
+    return curves.of(sex);
+}
+
+const LegShareCurves& leg_share(Sex sex) {
+    static const BothSexes<LegShareCurves> curves{LegShareCurves(boys_leg_share),
+                                                  LegShareCurves(girls_leg_share)};
+    return curves.of(sex);
+}
 
 Lms<Length> length_of(const LmsRow& row) {
     return {.median = Length::millimetres(row.m), .shape = {.l = row.l, .s = row.s}};
@@ -71,20 +80,20 @@ Lms<Length> length_of(const LmsRow& row) {
 } // namespace
 
 Lms<Length> leg_length_reference(Sex sex, Days age) {
-    return length_of(leg_length.of(sex).at(age.in_years()));
+    return length_of(leg_length(sex).at(age.in_years()));
 }
 
 Lms<Length> stature_reference(Sex sex, Days age) {
-    return length_of(stature.of(sex).at(age.in_years()));
+    return length_of(stature(sex).at(age.in_years()));
 }
 
 Lms<Mass> weight_reference(Sex sex, Days age) {
-    const LmsRow row = weight.of(sex).at(age.in_years());
+    const LmsRow row = weight(sex).at(age.in_years());
     return {.median = Mass::kilograms(row.m), .shape = {.l = row.l, .s = row.s}};
 }
 
 LegShare leg_share_reference(Sex sex, Days age) {
-    return leg_share.of(sex).at(age.in_years());
+    return leg_share(sex).at(age.in_years());
 }
 
 } // namespace saddlerule

@@ -32,7 +32,7 @@ public:
         sd_ = std::sqrt(legs.variance + measuring_sd_mm * measuring_sd_mm * slope * slope);
 
         const auto& [l, s] = reference_.shape;
-        stretch_ = std::pow(median_mm(), -l) / (l * s * sd_);
+        stretch_ = std::exp(-l * std::log(median_mm())) / (l * s * sd_);
         shift_ = -(1.0 / (l * s) + mean_) / sd_;
     }
 

@@ -2,6 +2,7 @@
 // Dis Child 2005;90:807-812.
 #pragma once
 
+#include "core/growth/table_figure.h"
 #include "core/growth/year_curve.h"
 
 #include <array>
@@ -10,10 +11,10 @@ namespace saddlerule {
 
 /// The leg's share of stature at one whole year of age.
 struct LegShareRow {
-    double mean;
-    double sd;
-    double first_percentile;
-    double last_percentile; ///< the 99th
+    TableFigure mean;
+    TableFigure sd;
+    TableFigure first_percentile;
+    TableFigure last_percentile; ///< the 99th
 };
 
 using LegShareTable = std::array<LegShareRow, year_curve_knots>;

@@ -1,6 +1,7 @@
 // LmsTable: a published LMS reference at whole years of age, as three smooth curves.
 #pragma once
 
+#include "core/growth/table_figure.h"
 #include "core/growth/year_curve.h"
 
 #include <algorithm>
@@ -15,18 +16,24 @@ struct LmsRow {
     double s;
 };
 
-using LmsTable = std::array<LmsRow, year_curve_knots>;
+struct LmsTableRow {
+    TableFigure l;
+    TableFigure m;
+    TableFigure s;
+};
+
+using LmsTable = std::array<LmsTableRow, year_curve_knots>;
 
 /// L, M and S interpolated each by itself, as the references are meant to be used.
 class LmsCurves {
 public:
-    explicit constexpr LmsCurves(const LmsTable& table, double first_knot = first_table_year)
-        : l_(column(table, &LmsRow::l), first_knot), m_(column(table, &LmsRow::m), first_knot),
-          s_(column(table, &LmsRow::s), first_knot) {}
+    explicit LmsCurves(const LmsTable& table, double first_knot = first_table_year)
+        : l_(column(table, &LmsTableRow::l), first_knot), m_(column(table, &LmsTableRow::m), first_knot),
+          s_(column(table, &LmsTableRow::s), first_knot) {}
 
     /// Below 2 years M goes on as a straight line, while L and S keep their first values: the tables start
     /// there, and a child's second year is close to straight. Ages under 1 count as 1, ages over 18 as 18.
-    constexpr LmsRow at(double years) const {
+    LmsRow at(double years) const {
         const double covered = std::max(years, youngest);
         const double shaped = std::max(years, first_table_year);
         return {l_.at(shaped), m_.at(covered), s_.at(shaped)};
@@ -35,14 +42,6 @@ public:
     static constexpr double youngest = 1.0;
 
 private:
-    static constexpr std::array<double, year_curve_knots> column(const LmsTable& table,
-                                                                 double LmsRow::*figure) {
-        std::array<double, year_curve_knots> values{};
-        for (std::size_t i = 0; i < year_curve_knots; ++i)
-            values[i] = table[i].*figure;
-        return values;
-    }
-
     YearCurve l_;
     YearCurve m_;
     YearCurve s_;

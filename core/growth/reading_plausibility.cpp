@@ -158,11 +158,10 @@ private:
         const PlausibleBand as_read{
             .low = band.low + moved, .middle = band.middle + moved, .high = band.high + moved};
         const LikelySlip slip = likely_slip(reading.inseam, reading.shoes, sole, as_read);
-        Figures figures{{"inseam", in_centimetres(reading.inseam)},
-                        {"slip", std::string(slip.sentence)},
-                        {"slip_code", std::string(slip.code)}};
+        Figures figures{
+            {"inseam", in_centimetres(reading.inseam)}, {"slip", slip.sentence}, {"slip_code", slip.code}};
         if (slip.corrected)
-            figures.emplace_back("corrected", in_centimetres(*slip.corrected));
+            figures.add("corrected", in_centimetres(*slip.corrected));
         note(ProblemCode::reading_outside_plausible, place_of(index), std::move(figures));
     }
 

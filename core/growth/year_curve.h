@@ -1,8 +1,8 @@
-// YearCurve: a figure tabulated at whole years of age as a smooth curve between them, worked out by the
-// compiler.
+// YearCurve: a figure tabulated at whole years of age as a smooth curve between them.
 #pragma once
 
-#include <algorithm>
+#include "core/growth/table_figure.h"
+
 #include <array>
 #include <cstddef>
 
@@ -13,13 +13,23 @@ inline constexpr std::size_t year_curve_knots = 17;
 inline constexpr double first_table_year = 2.0;
 inline constexpr double last_table_year = 18.0;
 
+/// One column of a table.
+template <typename Row>
+std::array<double, year_curve_knots> column(const std::array<Row, year_curve_knots>& table,
+                                            TableFigure Row::*figure) {
+    std::array<double, year_curve_knots> values{};
+    for (std::size_t i = 0; i < year_curve_knots; ++i)
+        values[i] = table[i].*figure;
+    return values;
+}
+
 /// A natural cubic spline over whole years. Below 2 years it goes on as the straight line it is there, beyond
 /// 18 it keeps its last value.
 class YearCurve {
 public:
     /// `first_knot`: the age of the first value, where a table starts a little after 2.
-    explicit constexpr YearCurve(const std::array<double, year_curve_knots>& values,
-                                 double first_knot = first_table_year)
+    explicit YearCurve(const std::array<double, year_curve_knots>& values,
+                       double first_knot = first_table_year)
         : values_(values), first_knot_(first_knot) {
         // The bends (second derivatives) solve a tridiagonal system; those at both ends are zero.
         constexpr std::size_t last = year_curve_knots - 1;
@@ -38,7 +48,7 @@ public:
             bends_[i] = partial[i] - factor[i] * bends_[i + 1];
     }
 
-    constexpr double at(double years) const {
+    double at(double years) const {
         if (years >= last_table_year)
             return values_.back();
         const auto i = years < first_table_year + 1.0 ? std::size_t{0}
@@ -54,7 +64,7 @@ public:
     }
 
 private:
-    constexpr double knot(std::size_t i) const {
+    double knot(std::size_t i) const {
         return i == 0 ? first_knot_ : first_table_year + static_cast<double>(i);
     }
 

@@ -119,9 +119,9 @@ private:
     }
 
     Problem unexpected(std::string_view wanted) const {
-        return problem_here(ProblemCode::json_character_unexpected,
-                            {{"text", '"' + std::string(first_characters(rest(), 1)) + '"'},
-                             {"expected", std::string(wanted)}});
+        return problem_here(
+            ProblemCode::json_character_unexpected,
+            {{"text", '"' + std::string(first_characters(rest(), 1)) + '"'}, {"expected", wanted}});
     }
 
     Problem not_json() const {
@@ -307,8 +307,7 @@ private:
             return end_of_text();
         const auto fault = [&](ProblemCode code, std::size_t characters) {
             const std::string_view escape = first_characters(text_.substr(backslash), characters);
-            return problem(code, backslash,
-                           {{"text", std::string(escape.substr(0, escape.find_first_of("\r\n\"", 2)))}});
+            return problem(code, backslash, {{"text", escape.substr(0, escape.find_first_of("\r\n\"", 2))}});
         };
         if (text_[backslash + 1] != 'u') {
             if (std::string_view("\"\\/bfnrt").find(text_[backslash + 1]) == std::string_view::npos)

@@ -135,7 +135,7 @@ private:
                            .where = {},
                            .position = TextPositions(text_).at(offset)};
         if (length > 0)
-            problem_->figures.emplace_back("length", std::to_string(length));
+            problem_->figures.add("length", std::to_string(length));
         return false;
     }
 

@@ -3,6 +3,7 @@
 #include "core/catalogue/list_judgement.h"
 #include "core/keeping/slip_limits.h"
 #include "core/outcomes/figure_text.h"
+#include "core/sorting/sorting.h"
 #include "core/typed_text/length_text.h"
 
 #include <algorithm>
@@ -361,7 +362,7 @@ std::optional<Length> SlipFinder::distance_from_others(const SlipQuestion& entry
             if (const auto peer = of_list(bike))
                 peers_.push_back(*peer);
         }
-        std::sort(peers_.begin(), peers_.end());
+        heap_sort(peers_);
     }
     const auto peer = peer_of(*entry.bike);
     if (!peer)

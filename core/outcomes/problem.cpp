@@ -40,6 +40,30 @@ std::string place_in_words(const Problem& problem) {
 
 } // namespace
 
+Figures::Figures(std::initializer_list<Given> given) {
+    list_.reserve(given.size());
+    for (const auto& [name, text] : given)
+        list_.emplace_back(name, text);
+}
+
+[[gnu::noinline]] Figures::Figures(const Figures& other) = default;
+[[gnu::noinline]] Figures::Figures(Figures&& other) noexcept = default;
+[[gnu::noinline]] Figures& Figures::operator=(const Figures& other) = default;
+[[gnu::noinline]] Figures& Figures::operator=(Figures&& other) noexcept = default;
+[[gnu::noinline]] Figures::~Figures() = default;
+
+void Figures::add(std::string_view name, std::string_view text) {
+    list_.emplace_back(name, text);
+}
+
+void ProblemRemover::operator()(Problem* problem) const {
+    delete problem;
+}
+
+ProblemApart apart(Problem&& problem) {
+    return ProblemApart(new Problem(std::move(problem)));
+}
+
 Problem Problem::within(std::string_view outer) && {
     if (where.empty())
         where = outer;

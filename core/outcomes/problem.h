@@ -3,6 +3,8 @@
 #pragma once
 
 #include <cstddef>
+#include <initializer_list>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -151,7 +153,35 @@ struct CellPlace {
 };
 
 /// The parts of a sentence, formatted as text, by their names. Names are literals, of which nothing is copied.
-using Figures = std::vector<std::pair<std::string_view, std::string>>;
+///
+/// A list of them stands wherever a problem is made, so it is made, moved and destroyed by calls and not in place.
+class Figures {
+public:
+    using Figure = std::pair<std::string_view, std::string>;
+    /// One to be copied.
+    struct Given {
+        std::string_view name;
+        std::string_view text;
+    };
+
+    Figures() = default;
+    Figures(std::initializer_list<Given> given);
+    Figures(const Figures& other);
+    Figures(Figures&& other) noexcept;
+    Figures& operator=(const Figures& other);
+    Figures& operator=(Figures&& other) noexcept;
+    ~Figures();
+
+    void add(std::string_view name, std::string_view text);
+
+    auto begin() { return list_.begin(); }
+    auto end() { return list_.end(); }
+    auto begin() const { return list_.begin(); }
+    auto end() const { return list_.end(); }
+
+private:
+    std::vector<Figure> list_;
+};
 
 /// One problem or one question.
 struct Problem {
@@ -168,6 +198,13 @@ struct Problem {
     /// The same problem one level further out: `where` is prefixed, code and figures stay.
     [[nodiscard]] Problem within(std::string_view outer) &&;
 };
+
+/// A problem that stands apart from what it is the problem of; see Result.
+struct ProblemRemover {
+    void operator()(Problem* problem) const;
+};
+using ProblemApart = std::unique_ptr<Problem, ProblemRemover>;
+ProblemApart apart(Problem&& problem);
 
 /// The stable name of a code, as it stands in answers: `figure_unit_unknown`.
 std::string_view code_name(ProblemCode code);

@@ -4,7 +4,6 @@
 
 #include "core/outcomes/problem.h"
 
-#include <memory>
 #include <optional>
 #include <type_traits>
 #include <utility>
@@ -19,7 +18,7 @@ class [[nodiscard]] Result {
 
 public:
     Result(Value value) : value_(std::move(value)) {}
-    Result(Problem problem) : problem_(std::make_unique<Problem>(std::move(problem))) {}
+    Result(Problem problem) : problem_(apart(std::move(problem))) {}
 
     bool ok() const { return value_.has_value(); }
     explicit operator bool() const { return ok(); }
@@ -37,7 +36,7 @@ public:
 
 private:
     std::optional<Value> value_;
-    std::unique_ptr<Problem> problem_;
+    ProblemApart problem_;
 };
 
 } // namespace saddlerule

@@ -102,7 +102,7 @@ std::optional<Problem> refused_before_decoding(std::string_view bytes) {
         return file_problem(ProblemCode::file_empty);
     if (const auto kind = recognised_kind(bytes)) {
         return file_problem(kind->spreadsheet ? ProblemCode::file_is_spreadsheet : ProblemCode::file_is_other,
-                            {{"found", std::string(kind->name)}});
+                            {{"found", kind->name}});
     }
     if (bytes.size() > largest_file) {
         const double mib = static_cast<double>(bytes.size()) / (1024.0 * 1024.0);
@@ -205,7 +205,7 @@ Result<std::string_view> utf8_text(std::string_view bytes, std::string& converte
     if (ill_formed != text.size()) {
         return file_problem(ProblemCode::file_not_utf8,
                             {{"byte", hexadecimal(byte_at(text, ill_formed))},
-                             {"encoding", std::string(likely_encoding(text, ill_formed))}},
+                             {"encoding", likely_encoding(text, ill_formed)}},
                             TextPositions(text).at(ill_formed));
     }
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)

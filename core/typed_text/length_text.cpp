@@ -70,7 +70,7 @@ constexpr std::string_view example = "49.5 cm or 19 1/2 in";
 
 Problem problem_with(ProblemCode code, std::string_view text) {
     return {.code = code,
-            .figures = {{"text", std::string(trimmed(text))}, {"example", std::string(example)}},
+            .figures = {{"text", trimmed(text)}, {"example", example}},
             .where = {},
             .position = {}};
 }
@@ -167,8 +167,8 @@ Result<Part> take_part(std::string_view& text, std::string_view whole_text) {
         if (another_mark)
             return problem_with(ProblemCode::figure_not_a_number, whole_text);
         Problem problem = problem_with(ProblemCode::figure_unit_unknown, whole_text);
-        problem.figures.emplace_back("unit", std::string(word));
-        problem.figures.emplace_back("units", "mm, cm, m, in or ft");
+        problem.figures.add("unit", word);
+        problem.figures.add("units", "mm, cm, m, in or ft");
         return problem;
     }
     return Part{*number, unit};
