@@ -76,7 +76,11 @@ export async function openEngine(wasm) {
 }
 
 async function start(module, imports) {
-  const instance = await WebAssembly.instantiate(module, imports);
+  // A page may have to wait. A worker does it at once: in WebKit one with nothing else to do often never hears that it is done.
+  const instance =
+    typeof document === "undefined"
+      ? new WebAssembly.Instance(module, imports)
+      : await WebAssembly.instantiate(module, imports);
   instance.exports._initialize?.();
   return instance;
 }

@@ -14,23 +14,23 @@ export function inEveryThread(context, script) {
 
 /** A device that reads slowly: 30 ms at every step of the way. */
 export function readsSlowly() {
-  const { instantiate } = WebAssembly;
-  WebAssembly.instantiate = (module, imports) => {
+  const { Instance } = WebAssembly;
+  WebAssembly.Instance = function (module, imports) {
     const { saddlerule_progress: progress } = imports.env;
     imports.env.saddlerule_progress = (done, total) => {
       const until = performance.now() + 30;
       while (performance.now() < until);
       progress(done, total);
     };
-    return instantiate(module, imports);
+    return new Instance(module, imports);
   };
 }
 
 /** An engine that breaks down at the next question once `breakDown` is set in its worker. */
 export function canBreakDown() {
-  const { instantiate } = WebAssembly;
-  WebAssembly.instantiate = async (module, imports) => {
-    const { exports } = await instantiate(module, imports);
+  const { Instance } = WebAssembly;
+  WebAssembly.Instance = function (module, imports) {
+    const { exports } = new Instance(module, imports);
     const saddlerule_ask = () => {
       if (self.breakDown) throw new WebAssembly.RuntimeError("unreachable");
       exports.saddlerule_ask();
