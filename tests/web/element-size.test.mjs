@@ -8,12 +8,12 @@ import { gzipSync } from "node:zlib";
 import { elementFolder } from "../support/club-site.mjs";
 
 /** In bytes. The aim is 200,000; until it is met, this keeps the element from growing. */
-const largestElement = 229_000;
+const largestElement = 213_000;
 
 /** All that is loaded for a reader of English, once. */
 const loaded = /^saddlerule-(fit|app|thread|engine)\b/;
 
-test("script and engine of the element have not grown beyond 229 kB as a server sends them", () => {
+test("script and engine of the element have not grown beyond 213 kB as a server sends them", () => {
   const sizes = readdirSync(elementFolder)
     .filter((name) => loaded.test(name))
     .map((name) => {
