@@ -4,7 +4,7 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
 import { packed, packedEngine } from "./packing.mjs";
-import { scriptText } from "./scripts.mjs";
+import { scriptText, sharingScripts } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
 /**
@@ -28,19 +28,46 @@ export async function elementFiles({ engine, sizes }) {
     thread: put("thread", "js", await scriptText("engine/engine-thread.ts")),
     words,
   };
-  const app = await scriptText("embedding/element-app.ts", {
-    format: "esm",
-    parts: [styleAsText(await sheetText("saddlerule.css")), text("element-files", constants(files))],
-    sizes,
-  });
-  const appName = `export default ${JSON.stringify(put("app", "js", app))};`;
+  const { app, start, later } = await appScripts({ files, sizes });
+  Object.assign(hashed, { [app.name]: app.text, [later.name]: later.text });
   return {
     "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", {
-      parts: [text("element-app-file", appName)],
+      parts: [text("element-app-file", constants({ app: app.name, start }))],
     }),
     "saddlerule-frame.js": await scriptText("embedding/frame-host.ts"),
     ...hashed,
   };
+}
+
+/**
+ * The script that every element runs, and the one with what is loaded later. Each imports the other, so both are called by
+ * the content of the two.
+ */
+async function appScripts({ files, sizes }) {
+  const scripts = await sharingScripts({
+    entries: { app: "embedding/element-app.ts", later: "embedding/element-later.ts" },
+    parts: [
+      styleAsText(await sheetText("saddlerule.css")),
+      text("element-files", constants({ ...files, later: "./later.js" })),
+    ],
+    sizes,
+  });
+  // What is shared is all of the app: its own script only passes on what the shared one gives.
+  const passing = /^import\{(\w+) as \w+\}from"\.\/(shared\.js)";export\{\w+ as start\};$/.exec(
+    scripts["app.js"],
+  );
+  if (passing === null || Object.keys(scripts).length !== 3)
+    throw new Error("the element's scripts no longer share all of the app");
+  const [, start, shared] = passing;
+  const content = hashText(scripts[shared] + scripts["later.js"]).slice(0, 12);
+  const names = { [shared]: `saddlerule-app-${content}.js`, "later.js": `saddlerule-later-${content}.js` };
+  const script = (name) => ({
+    name: names[name],
+    text: scripts[name].replace(/"\.\/(shared|later)\.js"/g, (place) =>
+      JSON.stringify(`./${names[place.slice(3, -1)]}`),
+    ),
+  });
+  return { app: script(shared), start, later: script("later.js") };
 }
 
 const hashText = (content) => createHash("sha256").update(content).digest("hex");

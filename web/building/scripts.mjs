@@ -23,20 +23,33 @@ export const packagesTakenIn = new Set();
  *   (see bundled-parts.mjs); `sizes`: says what each file adds
  */
 export async function scriptText(entry, { format = form.format, parts = [], sizes = false } = {}) {
-  const script = await build({
-    ...form,
-    format,
-    entryPoints: [path.join(web, entry)],
-    loader: { ".json": "text" },
-    plugins: parts,
-    metafile: true,
-  });
+  const script = await bundled({ format, entryPoints: [path.join(web, entry)], plugins: parts }, sizes);
+  return script.outputFiles[0].text.trim();
+}
+
+/**
+ * Modules of which each has its own entry, and what several of them need in one more, shared.js.
+ * @param {{ entries: Record<string, string>, parts?: import("esbuild").Plugin[], sizes?: boolean }} how `entries`: files of web/, by what
+ *   their scripts are called; the rest as for scriptText
+ * @returns {Promise<Record<string, string>>} texts by the names under which they import one another
+ */
+export async function sharingScripts({ entries, parts = [], sizes = false }) {
+  const entryPoints = Object.entries(entries).map(([out, entry]) => ({ out, in: path.join(web, entry) }));
+  const scripts = await bundled(
+    { format: "esm", splitting: true, chunkNames: "shared", outdir: web, entryPoints, plugins: parts },
+    sizes,
+  );
+  return Object.fromEntries(scripts.outputFiles.map((file) => [path.basename(file.path), file.text.trim()]));
+}
+
+async function bundled(how, sizes) {
+  const script = await build({ ...form, loader: { ".json": "text" }, metafile: true, ...how });
   for (const input of Object.keys(script.metafile.inputs)) {
     const [, name] = /node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*node_modules\/)/.exec(input) ?? [];
     if (name !== undefined) packagesTakenIn.add(name);
   }
   if (sizes) console.log(await analyzeMetafile(script.metafile));
-  return script.outputFiles[0].text.trim();
+  return script;
 }
 
 /** A module of web/ for the build itself to use; `entry` is its file. */

@@ -1,9 +1,11 @@
 // What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
-import { engine, thread, words } from "element-files";
+import { engine, later, thread, words } from "element-files";
 import { compileEngine } from "../engine/compile-engine";
 import { engineOpener } from "../engine/engine-opening";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
+import { fetchedLater } from "../page/later";
+import type { Later, LaterParts } from "../page/later";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { scriptAddress } from "../page/trusted-scripts";
 import { unpack } from "../page/unpack";
@@ -32,6 +34,25 @@ const engines = engineOpener({
   // A page that has this script from another origin has the engine on the page itself.
   startWorker: () => new Worker(scriptAddress(beside(thread))),
 });
+
+/** Browsers remember that a module did not come, so it is tried again under another address. */
+const laterParts = fetchedLater(
+  (failures) => import(beside(failures === 0 ? later : `${later}?${failures}`)) as Promise<LaterParts>,
+);
+
+/** The page around is told where they do not come. */
+function laterFor(host: HTMLElement): Later {
+  return {
+    now: laterParts.now,
+    load: () =>
+      laterParts.load().catch((failure: unknown) => {
+        const problem = `${later} could not be loaded (${String(failure)}).`;
+        tellWebmaster(problem);
+        tellOutside(host, "problem", { code: "files_not_loaded", problem });
+        throw failure;
+      }),
+  };
+}
 
 const spoken = new Map<OtherLanguage, Promise<string>>();
 
@@ -71,6 +92,7 @@ export function start(host: HTMLElement): Running {
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
+    later: laterFor(host),
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],

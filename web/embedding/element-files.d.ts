@@ -2,11 +2,14 @@
 
 /** The script with element-app.ts in it. */
 declare module "element-app-file" {
-  const name: string;
-  export default name;
+  export const app: string;
+  /** What its one function is called in it. */
+  export const start: "start";
 }
 
 declare module "element-files" {
+  /** The script with element-later.ts in it. */
+  export const later: string;
   /** The engine's wasm, packed for unpack.ts. */
   export const engine: string;
   /** The script of the engine's worker. */

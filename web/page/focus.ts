@@ -79,7 +79,8 @@ export function useFocusKept(place: RefObject<HTMLElement>): void {
   });
 }
 
-function focusTitle(root: Element): void {
+/** Of the screen that is shown inside `root`. */
+export function focusTitle(root: Element): void {
   root
     .querySelector<HTMLElement>(".screen.current .screen-title:not(.out-of-view *)")
     ?.focus({ preventScroll: true });

@@ -9,6 +9,8 @@ import type { ListSource } from "../engine/list-opening";
 import { samples } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
 import type { OtherLanguage } from "../texts/languages";
+import * as laterParts from "../screens/later-parts";
+import { hereAlready } from "./later";
 import { mountSaddlerule } from "./mount-saddlerule";
 import type { SiteParts } from "./page-context";
 
@@ -34,6 +36,7 @@ export function mountPage({ engines, packedWords, listAt, usually = "", site }: 
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
+    later: hereAlready(laterParts),
     settings,
     device: deviceStore(),
     samples,

@@ -11,6 +11,7 @@ import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import type { Language } from "../texts/languages";
 import type { Texts } from "../texts/texts";
+import type { Later } from "./later";
 
 export interface PageTools {
   language: Language;
@@ -23,8 +24,10 @@ export interface PageTools {
   work: ListWork;
   /** The file that is being opened is let go. */
   stopOpening: () => void;
-  /** Keeping what the family typed. */
-  keeper: FamilyKeeper;
+  /** Parts that may have to be loaded first. */
+  later: Later;
+  /** Keeping what the family typed. It is one of those parts: only what came with them may ask for it. */
+  readonly keeper: FamilyKeeper;
   /** Whether that may be on the device. */
   keepsOnDevice: boolean;
   /** Invented lists to look round with. */

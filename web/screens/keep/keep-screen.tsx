@@ -7,7 +7,7 @@ import { usePage } from "../../page/page-context";
 import { TickField } from "../../parts/fields";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
-import { SettleTrouble } from "./keeping-trouble";
+import { SettleTrouble } from "./settle-trouble";
 
 export function KeepScreen({ state }: { state: PageState }) {
   const { texts, keepsOnDevice, site } = usePage();

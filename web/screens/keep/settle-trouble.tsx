@@ -1,0 +1,25 @@
+// What can be done where something stands in the way of keeping on the device.
+import type { KeepingState } from "../../keeping/keeping-state";
+import { waitsForWord } from "../../keeping/keeping-state";
+import { usePage } from "../../page/page-context";
+
+export function SettleTrouble({ keeping: { trouble } }: { keeping: KeepingState }) {
+  const { texts, keeper } = usePage();
+  return (
+    <div role="alert" class="stack">
+      {trouble !== null && <p class="problem at-once">{texts.keep.troubles[trouble]}</p>}
+      {waitsForWord(trouble) && (
+        <div class="buttons">
+          {trouble === "elsewhere" && (
+            <button type="button" class="button" onClick={() => keeper.settle("device")}>
+              {texts.keep.stayDevice}
+            </button>
+          )}
+          <button type="button" class="button" onClick={() => keeper.settle("here")}>
+            {texts.keep.stayHere}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
