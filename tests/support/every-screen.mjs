@@ -126,11 +126,13 @@ export async function walkEveryScreen(page, look) {
  */
 export async function unrolled(page, check) {
   const { width, height } = page.viewportSize();
-  // More rows may be drawn as there is more room.
-  for (let turn = 0; turn < 3; ++turn) {
+  // More rows are drawn as there is more room, a few a frame.
+  let settled = 0;
+  for (let turn = 0; turn < 100 && settled < 3; ++turn) {
     const whole = await page.evaluate(() => document.documentElement.scrollHeight);
-    await page.setViewportSize({ width, height: Math.max(height, whole) });
-    await page.waitForTimeout(60);
+    settled = whole <= page.viewportSize().height ? settled + 1 : 0;
+    if (settled === 0) await page.setViewportSize({ width, height: whole });
+    await page.waitForTimeout(30);
   }
   const result = await check();
   await page.setViewportSize({ width, height });
