@@ -3,18 +3,9 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { cpSync, mkdtempSync, mkdirSync, rmSync, symlinkSync, unlinkSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-
-async function freePort() {
-  const listener = createServer().listen(0, "127.0.0.1");
-  await once(listener, "listening");
-  const { port } = listener.address();
-  listener.close();
-  await once(listener, "close");
-  return port;
-}
+import { freePort } from "./free-port.mjs";
 
 /** Everything it writes stays in `folder`. */
 function configuration({ folder, port, locations }) {

@@ -3,8 +3,8 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { existsSync } from "node:fs";
-import { createServer } from "node:net";
 import { Builder, Capabilities, Key, Origin } from "selenium-webdriver";
+import { freePort } from "../free-port.mjs";
 
 export const name = "WebKit";
 
@@ -70,15 +70,6 @@ async function within(limit, what, promise) {
   } finally {
     clearTimeout(timer);
   }
-}
-
-async function freePort() {
-  const listener = createServer().listen(0, "127.0.0.1");
-  await once(listener, "listening");
-  const { port } = listener.address();
-  listener.close();
-  await once(listener, "close");
-  return port;
 }
 
 async function answered(address) {
