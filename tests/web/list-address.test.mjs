@@ -34,7 +34,7 @@ const answers = {
   "/silent": () => undefined,
   "/trickle": (response) => {
     response.writeHead(200);
-    const timer = setInterval(() => response.write(" "), 50);
+    const timer = setInterval(() => response.write(" "), 50).unref();
     response.on("close", () => clearInterval(timer));
   },
   "/stalls": (response) => {
@@ -47,9 +47,7 @@ const answers = {
   "/says-huge": (response) => response.writeHead(200, { "content-length": 9 * mebibyte }).write("{"),
   "/just-right": (response) => response.end(Buffer.alloc(mostFetched, 32)),
   "/endless": async (response) => {
-    let open = true;
-    response.on("close", () => (open = false));
-    while (open) {
+    while (response.socket?.destroyed === false) {
       response.write(Buffer.alloc(mebibyte, 32));
       sent += mebibyte;
       await new Promise((resolve) => setTimeout(resolve, 5));
@@ -63,14 +61,17 @@ const answers = {
 };
 
 let server;
+const connections = new Set();
 before(async () => {
   server = createServer((request, response) => answers[request.url](response)).listen(0, "127.0.0.1");
+  server.on("connection", (socket) => connections.add(socket));
   await once(server, "listening");
   globalThis.location.origin = `http://127.0.0.1:${server.address().port}`;
 });
+// Also those of which the server has read nothing yet: their readers went away at once.
 after(() => {
-  server.closeAllConnections?.();
   server.close();
+  for (const socket of connections) socket.destroy();
 });
 
 const noStop = () => new AbortController().signal;
