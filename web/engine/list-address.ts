@@ -91,7 +91,7 @@ async function fetched(
     }
     const kept = Date.parse(response.headers.get(keptHeader) ?? "");
     if (!Number.isNaN(kept)) told?.keptOn(deviceDay(new Date(kept)));
-    const body = await wholeBody(response, onProgress, watch.heard);
+    const body = await wholeBody(response, onProgress, watch.heard, watch.signal);
     return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
   } catch {
     // Stopped by its reader, it is not told of at all.
@@ -174,14 +174,23 @@ async function wholeBody(
   response: Response,
   onProgress: OnProgress,
   heard: () => void,
+  stop: AbortSignal,
 ): Promise<Uint8Array | Refusal> {
   const told = response.headers.get("content-encoding") === null;
   const total = told ? Number(response.headers.get("content-length") ?? 0) : 0;
   const reader = response.body?.getReader();
   const parts: Uint8Array[] = [];
   let length = 0;
+  // Not every browser ends a reading that waits when its fetch is ended.
+  const stopped = new Promise<never>((_, reject) => {
+    stop.addEventListener("abort", () => reject(new Error("stopped")));
+  });
+  stopped.catch(() => undefined);
   for (;;) {
-    const { done, value } = (await reader?.read()) ?? { done: true, value: undefined };
+    const { done, value } = (await Promise.race([reader?.read(), stopped])) ?? {
+      done: true,
+      value: undefined,
+    };
     if (done) break;
     heard();
     length += value.length;
