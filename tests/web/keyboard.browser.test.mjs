@@ -127,10 +127,11 @@ test("from a reading to one bike and back, without a pointer", async () => {
   await close();
 });
 
-test("the Tab key walks down a rack of 1,000 bikes past the rows that were drawn, and back up", async () => {
+/** A rack of 1,000 bikes with the focus on its first one; `place` tells on which bike the focus is, 0 for none. */
+async function onRackOfThousand(options = {}) {
   const list = join(folder, "1000.json");
   writeFileSync(list, execFileSync(process.execPath, [join(root, "tests/support/make-list.mjs"), "1000"]));
-  const { page, close } = await openPage(browser, screens.phone, { now });
+  const { page, close } = await openPage(browser, screens.phone, { now, ...options });
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
   await openList(page, list);
   await page.getByRole("button", { name: "See the bikes" }).first().click();
@@ -141,6 +142,11 @@ test("the Tab key walks down a rack of 1,000 bikes past the rows that were drawn
       const element = document.querySelector("#saddlerule").shadowRoot.activeElement;
       return Number(element?.closest("[role=listitem]")?.getAttribute("aria-posinset") ?? 0);
     });
+  return { page, place, close };
+}
+
+test("the Tab key walks down a rack of 1,000 bikes past the rows that were drawn, and back up", async () => {
+  const { page, place, close } = await onRackOfThousand();
   /** No faster than rows are answered. */
   const step = async (key) => {
     await page.keyboard.press(key);
@@ -173,20 +179,8 @@ function answersLate() {
 }
 
 test("the Tab key does not leave a rack whose rows are still awaited, however fast it is pressed", async () => {
-  const list = join(folder, "late.json");
-  writeFileSync(list, execFileSync(process.execPath, [join(root, "tests/support/make-list.mjs"), "1000"]));
   const prepare = (context) => inEveryThread(context, answersLate);
-  const { page, close } = await openPage(browser, screens.phone, { now, prepare });
-  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
-  await openList(page, list);
-  await page.getByRole("button", { name: "See the bikes" }).first().click();
-  const rows = page.getByRole("list", { name: "Bikes, best first" }).getByRole("listitem");
-  await rows.first().getByRole("button").first().focus();
-  const place = () =>
-    page.evaluate(() => {
-      const element = document.querySelector("#saddlerule").shadowRoot.activeElement;
-      return Number(element?.closest("[role=listitem]")?.getAttribute("aria-posinset") ?? 0);
-    });
+  const { page, place, close } = await onRackOfThousand({ prepare });
   for (const [key, goal] of [
     ["Tab", 100],
     ["Shift+Tab", 40],
