@@ -1,4 +1,7 @@
 // What stands in a script for files that are no scripts; web/page/bundled-files.d.ts tells the compiler of them.
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import { root } from "./places.mjs";
 import { ownModule, scriptText } from "./scripts.mjs";
 
 /** A name that is imported, and what it gives. */
@@ -27,6 +30,13 @@ export function styleAsText(sheet) {
 
 /** `engine-thread` stands for the script of the engine's worker, which is a program of its own. */
 export const engineThread = part("engine-thread", "text", () => scriptText("engine/engine-thread.ts"));
+
+/** The invented lists that come with the page, by the names of their files. */
+export async function sampleTexts() {
+  const names = ["loan-shed.json", "swap-morning.json"];
+  const texts = names.map((name) => readFile(path.join(root, "catalogue-samples", name), "utf8"));
+  return Object.fromEntries((await Promise.all(texts)).map((text, i) => [names[i], text]));
+}
 
 /** The texts of every language but English, by language, as web/texts/translations.ts gives them. */
 export async function translatedTexts() {

@@ -1,7 +1,7 @@
 // The single file: engine, script and style in one HTML file that opens from a phone's storage with no network. It carries
 // its own Content-Security-Policy. What is large stands packed in it, and a small script unpacks the page's own.
 import { readFile } from "node:fs/promises";
-import { engineThread, styleAsText, translatedTexts } from "./bundled-parts.mjs";
+import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
 import { packed, packedEngine } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
@@ -19,17 +19,15 @@ export async function singleFile({ engine, sizes }) {
   const start = await scriptText("page/file-start.ts");
   const blocks = {
     script: packed(Buffer.from(script)),
-    texts: packed(
-      Buffer.from(
-        Object.entries(await translatedTexts())
-          .flat()
-          .join("\0"),
-      ),
-    ),
+    texts: packed(named(await translatedTexts())),
+    samples: packed(named(await sampleTexts())),
     engine: await packedEngine(await readFile(engine)),
   };
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
+
+/** As web/page/packed-block.ts takes them apart. */
+const named = (texts) => Buffer.from(Object.entries(texts).flat().join("\0"));
 
 function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
   const policy = policyText({

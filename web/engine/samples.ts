@@ -1,17 +1,18 @@
 // The invented lists that come with the page, opened like any file.
-import loanShed from "../../catalogue-samples/loan-shed.json";
-import swapMorning from "../../catalogue-samples/swap-morning.json";
 import type { ListSource } from "./list-opening";
 
 export interface Sample extends ListSource {
   label: "loanShed" | "swapMorning";
 }
 
-function sample(label: Sample["label"], name: string, text: string): Sample {
-  return { label, name, sample: true, bytes: () => Promise.resolve(new TextEncoder().encode(text)) };
-}
+const files = { loanShed: "loan-shed.json", swapMorning: "swap-morning.json" } as const;
 
-export const samples: Sample[] = [
-  sample("loanShed", "loan-shed.json", loanShed),
-  sample("swapMorning", "swap-morning.json", swapMorning),
-];
+/** @param text of a file of catalogue-samples/, by its name */
+export function samplesFrom(text: (name: string) => Promise<string>): Sample[] {
+  return Object.entries(files).map(([label, name]) => ({
+    label: label as Sample["label"],
+    name,
+    sample: true,
+    bytes: async () => new TextEncoder().encode(await text(name)),
+  }));
+}

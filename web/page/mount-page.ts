@@ -6,7 +6,7 @@ import type { AddressSettings } from "../embedding/from-address";
 import { tellHeight } from "../embedding/height-told";
 import type { EngineOpener } from "../engine/engine-opening";
 import type { ListSource } from "../engine/list-opening";
-import { samples } from "../engine/samples";
+import type { Sample } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
 import type { OtherLanguage } from "../texts/languages";
 import * as laterParts from "../screens/later-parts";
@@ -18,6 +18,7 @@ export interface PageOptions {
   engines: EngineOpener;
   /** Fetches or unpacks the words of a language other than English; called once for each, when it is first wanted. */
   packedWords: (language: OtherLanguage) => Promise<string>;
+  samples: Sample[];
   /** The list at an address, as the document's own address names it. */
   listAt: (address: string) => ListSource;
   /** Settings as the document's address has them behind its #, where it does not say otherwise. */
@@ -27,7 +28,7 @@ export interface PageOptions {
 }
 
 /** Shows Saddlerule in the document's element for it. */
-export function mountPage({ engines, packedWords, listAt, usually = "", site }: PageOptions): void {
+export function mountPage({ engines, packedWords, samples, listAt, usually = "", site }: PageOptions): void {
   const host = document.getElementById("saddlerule");
   if (host === null) return;
   // Of what is said twice, the first counts.

@@ -1,10 +1,19 @@
-// What the page file carries packed, each in an element of its own that no browser runs: the script, the other languages, the
-// engine. building/single-file.mjs writes them.
+// What the page file carries packed, each in an element of its own that no browser runs. building/single-file.mjs writes them.
+import { unpack } from "./unpack";
 
-/** @param name "script", "texts" or "engine" @returns the bytes as unpack.ts takes them */
-export function packedBlock(name: string): Uint8Array {
+/** @returns the bytes as unpack.ts takes them */
+export function packedBlock(name: "script" | "engine" | "texts" | "samples"): Uint8Array {
   const characters = atob(document.getElementById(`packed-${name}`)?.textContent ?? "");
   const bytes = new Uint8Array(characters.length);
   for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i);
   return bytes;
+}
+
+/** @returns the text of a name in a block of names, each with its text behind it; it is unpacked when the first one is wanted */
+export function textsIn(name: "texts" | "samples"): (named: string) => Promise<string> {
+  let all: string[] | null = null;
+  return (named) => {
+    all ??= new TextDecoder().decode(unpack(packedBlock(name))).split("\0");
+    return Promise.resolve(all[all.indexOf(named) + 1] ?? "");
+  };
 }

@@ -3,6 +3,7 @@ import { engineOpener } from "../engine/engine-opening";
 import { addressSource } from "../engine/list-address";
 import { mountPage } from "../page/mount-page";
 import { servedEngine, servedSettings, servedWords } from "./served-files";
+import { siteSamples } from "./site-samples";
 import { keepSite, siteParts, watchSite } from "./site-parts";
 
 async function start(): Promise<void> {
@@ -12,6 +13,7 @@ async function start(): Promise<void> {
   mountPage({
     engines: engineOpener(engine),
     packedWords: servedWords,
+    samples: siteSamples,
     listAt: (address) => addressSource(new URL(address, document.baseURI)),
     usually: await servedSettings(),
     site: siteParts,
