@@ -16,10 +16,6 @@ namespace {
 using Kind = JsonValue::Kind;
 using Fault = std::optional<Problem>;
 
-std::string_view raw_text(const JsonValue& value, std::string_view text) {
-    return text.substr(value.begin, value.end - value.begin);
-}
-
 /// "pedal, balance" for the names of a table.
 template <typename Names>
 std::string listed(const Names& names) {
@@ -158,7 +154,7 @@ private:
 
     void keep_as_it_stands() {
         bike_.unknown_fields.push_back(
-            {.name = member_->name, .json = std::string(raw_text(member_->value, context_.text))});
+            {.name = member_->name, .json = std::string(member_->value.written_in(context_.text))});
     }
 
     // One for each type that a field can have.
@@ -205,7 +201,7 @@ private:
 
     std::string as_written(const JsonValue& value) const {
         return excerpt(value.kind == Kind::text ? std::string_view(value.text)
-                                                : raw_text(value, context_.text));
+                                                : value.written_in(context_.text));
     }
 
     Fault take(const JsonValue& value, std::optional<Mass>& target) const {
@@ -380,7 +376,7 @@ std::string label(const JsonValue& entry, std::string_view name, std::string_vie
     if (member && member->value.kind == Kind::text)
         return excerpt(trimmed(member->value.text), longest_label);
     if (member && member->value.kind == Kind::number)
-        return excerpt(raw_text(member->value, text), longest_label);
+        return excerpt(member->value.written_in(text), longest_label);
     return {};
 }
 
@@ -410,7 +406,7 @@ SetAside set_aside_entry(const JsonValue& value, std::size_t number, Problem pro
             .id = label(value, "id", text),
             .name = label(value, "name", text),
             .problem = std::move(problem),
-            .source = std::string(raw_text(value, text))};
+            .source = std::string(value.written_in(text))};
 }
 
 } // namespace saddlerule

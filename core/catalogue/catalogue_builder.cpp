@@ -23,8 +23,7 @@ void CatalogueBuilder::take(const JsonValue& entry, std::string_view text, std::
             first_too_many_ = origin;
         return;
     }
-    list_.entries.push_back(
-        {.source = text.substr(entry.begin, entry.end - entry.begin), .origin = origin, .own = {}});
+    list_.entries.push_back({.source = entry.written_in(text), .origin = origin, .own = {}});
     judge_entry(list_, number, entry, text, fields);
 }
 

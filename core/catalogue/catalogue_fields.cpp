@@ -9,7 +9,7 @@ namespace {
 constexpr FieldLimits none{};
 constexpr FieldLimits saddle_height{150.0, 1300.0};
 
-constexpr std::array fields{
+constexpr std::array all_fields{
     CatalogueField{"id", &Bike::id, none, "a short mark of its own, as on the bike's tag"},
     CatalogueField{"name", &Bike::name, none, "what people call the bike"},
     CatalogueField{"kind", &Bike::kind, none, "pedal or balance; pedal where nothing is said"},
@@ -81,13 +81,13 @@ std::string letters_of(std::string_view name) {
 }
 
 std::span<const CatalogueField> catalogue_fields() {
-    return fields;
+    return all_fields;
 }
 
 const CatalogueField* field_named(std::string_view name) {
-    const auto* field =
-        std::find_if(fields.begin(), fields.end(), [&](const CatalogueField& f) { return f.name == name; });
-    return field == fields.end() ? nullptr : field;
+    const auto* field = std::find_if(all_fields.begin(), all_fields.end(),
+                                     [&](const CatalogueField& f) { return f.name == name; });
+    return field == all_fields.end() ? nullptr : field;
 }
 
 const CatalogueField* field_meant_by(std::string_view name) {
@@ -98,7 +98,7 @@ const CatalogueField* field_meant_by(std::string_view name) {
     const std::string letters = letters_of(name.substr(0, name.find_first_of("[(")));
     const CatalogueField* nearest = nullptr;
     std::size_t fewest_slips = 3;
-    for (const CatalogueField& field : fields) {
+    for (const CatalogueField& field : all_fields) {
         // A short name is mistaken for another by a single slip.
         const std::size_t allowed = field.name.size() < 5 ? 0 : field.name.size() < 8 ? 1 : 2;
         const std::size_t slips = slips_between(letters, letters_of(field.name));

@@ -333,10 +333,6 @@ private:
     std::size_t begin_;
 };
 
-std::string_view written(const JsonValue& value, std::string_view text) {
-    return text.substr(value.begin, value.end - value.begin);
-}
-
 bool same_value(const JsonValue& a, std::string_view a_text, const JsonValue& b, std::string_view b_text);
 
 bool same_members(const JsonMember& a, std::string_view a_text, const JsonMember& b,
@@ -364,7 +360,7 @@ bool same_value(const JsonValue& a, std::string_view a_text, const JsonValue& b,
     case Kind::number:
         break;
     }
-    return written(a, a_text) == written(b, b_text);
+    return a.written_in(a_text) == b.written_in(b_text);
 }
 
 /// As people would write it, whether or not it can be read back.
@@ -377,7 +373,7 @@ std::string plain_form(const CatalogueField* field, const JsonValue& value, std:
     case Kind::boolean:
         return value.boolean ? "yes" : "no";
     case Kind::number:
-        plain = written(value, text);
+        plain = value.written_in(text);
         std::replace(plain.begin(), plain.end(), '.', decimal_mark);
         return plain;
     case Kind::array:
@@ -388,7 +384,7 @@ std::string plain_form(const CatalogueField* field, const JsonValue& value, std:
     case Kind::object:
         break;
     }
-    return std::string(written(value, text));
+    return std::string(value.written_in(text));
 }
 
 } // namespace
@@ -442,7 +438,7 @@ std::string cell_of_json(std::string_view field_name, const JsonValue& value, st
     const bool tells_currency = field_name == "price" && !context.currency && currency_in_price(plain);
     if (!tells_currency && reads_back(plain))
         return plain;
-    std::string raw(written(value, text));
+    std::string raw(value.written_in(text));
     if (reads_back(raw))
         return raw;
     return std::string(json_mark) + raw;

@@ -17,10 +17,6 @@ using Fault = std::optional<Problem>;
 constexpr std::string_view format_name = "saddlerule-catalogue";
 constexpr int format_version = 1;
 
-std::string_view raw_text(const JsonValue& value, std::string_view text) {
-    return text.substr(value.begin, value.end - value.begin);
-}
-
 /// Words the problems of a header.
 class HeaderProblems {
 public:
@@ -67,7 +63,7 @@ Fault format_fault(const JsonValue& header, std::string_view text, const HeaderP
         return problems.wrong_type(*version, "version", "the number " + std::to_string(format_version));
     if (version->number == format_version)
         return std::nullopt;
-    const std::string as_written = excerpt(raw_text(*version, text));
+    const std::string as_written = excerpt(version->written_in(text));
     const std::string known = std::to_string(format_version);
     if (version->number > format_version) {
         return problems.at(version->begin, ProblemCode::file_version_too_new, "version",
@@ -127,7 +123,7 @@ void take_header(const JsonValue& header, std::string_view text, KeptList& list)
 
     const auto keep_and_note = [&](const JsonValue& value, std::string_view name, Problem note) {
         catalogue.unknown_fields.push_back(
-            {.name = std::string(name), .json = std::string(raw_text(value, text))});
+            {.name = std::string(name), .json = std::string(value.written_in(text))});
         catalogue.notes.push_back(std::move(note));
     };
     const JsonValue* title = given(header, "title");
@@ -150,7 +146,7 @@ void take_header(const JsonValue& header, std::string_view text, KeptList& list)
     for (const JsonMember& member : header.members) {
         if (member.name == "bikes")
             continue;
-        list.header.push_back({.name = member.name, .json = std::string(raw_text(member.value, text))});
+        list.header.push_back({.name = member.name, .json = std::string(member.value.written_in(text))});
         if (std::find(header_fields.begin(), header_fields.end(), member.name) == header_fields.end()) {
             keep_and_note(member.value, member.name,
                           problems.at(member.name_begin, ProblemCode::list_field_unknown, member.name,

@@ -15,7 +15,7 @@ struct UnitText {
 
 const UnitText& text_of(FigureUnit unit) {
     // In the order of the enumeration.
-    static constexpr std::array<UnitText, 8> texts{{
+    static constexpr std::array<UnitText, 8> unit_texts{{
         {"mm", " mm", 0},
         {"metres", " m", 2},
         {"gear_inches", " gear inches", 0},
@@ -25,7 +25,7 @@ const UnitText& text_of(FigureUnit unit) {
         {"turns_per_minute", " turns a minute", 0},
         {"ratio", "", 2},
     }};
-    return texts[static_cast<std::size_t>(unit)];
+    return unit_texts[static_cast<std::size_t>(unit)];
 }
 
 } // namespace

@@ -11,7 +11,7 @@ struct MeasureText {
 };
 
 // In the order of the enumeration.
-constexpr std::array<MeasureText, measure_count> texts{{
+constexpr std::array<MeasureText, measure_count> measure_texts{{
     {"saddle_lowest", "the saddle at its lowest"},
     {"saddle_highest", "the saddle at its highest"},
     {"standover", "the height of the top tube"},
@@ -31,11 +31,11 @@ constexpr std::array<MeasureText, measure_count> texts{{
 } // namespace
 
 std::string_view field_of(Measure measure) {
-    return texts[static_cast<std::size_t>(measure)].field;
+    return measure_texts[static_cast<std::size_t>(measure)].field;
 }
 
 std::string_view words_of(Measure measure) {
-    return texts[static_cast<std::size_t>(measure)].words;
+    return measure_texts[static_cast<std::size_t>(measure)].words;
 }
 
 } // namespace saddlerule

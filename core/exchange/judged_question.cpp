@@ -44,7 +44,7 @@ std::string question_key(RequestFields& fields, std::string_view request_text) {
     std::string key;
     for (const char* name : {"today", "rider", "wants", "resale_share", "taped", "taped_units"}) {
         if (const JsonValue* value = fields.optional(name))
-            key += request_text.substr(value->begin, value->end - value->begin);
+            key += value->written_in(request_text);
         key += '\n';
     }
     return key;

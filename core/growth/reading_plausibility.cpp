@@ -28,7 +28,6 @@ constexpr double population_sd = 1.1;
 
 /// Stature is a figure of today: readings older than this are held against the age instead.
 constexpr Days stature_holds_for = Days(90.0);
-constexpr Length stature_sd = 10_mm;
 /// A stature farther out than this is questioned. Well-grown populations lie one standard deviation above the
 /// reference.
 constexpr double far_out_stature = 4.0;

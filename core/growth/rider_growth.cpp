@@ -33,9 +33,6 @@ constexpr double impossible_score = 5.0;
 /// A hypothesis with a smaller share of the whole is left out.
 constexpr double negligible_weight = 1e-5;
 
-/// A tape around a child's head height (assumption).
-constexpr Length stature_sd = 10_mm;
-
 /// Shorter legs than this cannot be scored sensibly; a reading of that kind is questioned anyway.
 constexpr Length shortest_leg = 50_mm;
 

@@ -20,7 +20,7 @@ void append(TextBuffer& text, Piece piece) {
 
 template <typename Text>
 void append_escaped(Text& text, char c) {
-    constexpr std::string_view digits = "0123456789abcdef";
+    constexpr std::string_view hex_digits = "0123456789abcdef";
     switch (c) {
     case '"':
         return append(text, "\\\"");
@@ -34,8 +34,8 @@ void append_escaped(Text& text, char c) {
         return append(text, "\\t");
     default:
         append(text, "\\u00");
-        append(text, digits[static_cast<unsigned char>(c) >> 4]);
-        append(text, digits[static_cast<unsigned char>(c) & 15]);
+        append(text, hex_digits[static_cast<unsigned char>(c) >> 4]);
+        append(text, hex_digits[static_cast<unsigned char>(c) & 15]);
     }
 }
 

@@ -32,6 +32,9 @@ struct JsonValue {
 
     /// For sentences: "a number", "a text", "true", "false", "null", "a list", "a group of fields".
     std::string_view kind_name() const;
+
+    /// As it was written; `whole` is the text that it was read from.
+    std::string_view written_in(std::string_view whole) const { return whole.substr(begin, end - begin); }
 };
 
 struct JsonMember {

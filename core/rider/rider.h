@@ -39,6 +39,9 @@ struct ReadingAccuracy {
     Length reading_sd = Length::millimetres(8.0);
 };
 
+/// A tape at the height of a child's head (assumption).
+inline constexpr Length stature_sd = Length::millimetres(10.0);
+
 struct Rider {
     std::vector<Reading> readings; ///< in any order
     ReadingAccuracy accuracy;
