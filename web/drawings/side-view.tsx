@@ -81,7 +81,7 @@ export function SideView({ view, pose, label }: SideViewProps) {
         )}
         <TapeMarks
           marks={tapeMarks(0, top - air / 2, figures.unit, 12)}
-          line={(mm, rank) => `M${x(tapeX + tapeWidth)} ${y(mm)}h${-markLength[rank] * scale}`}
+          line={({ mm, rank }) => `M${x(tapeX + tapeWidth)} ${y(mm)}h${-markLength[rank] * scale}`}
         />
 
         {[view.rear_wheel, view.front_wheel].map((wheel) => (

@@ -1,20 +1,22 @@
-// The lines that a tape bears, all of one length in one path: a drawing is on screen the sooner the fewer parts it has.
+// The lines that a tape bears, all of one thickness in one path: a drawing is on screen the sooner the fewer parts it has.
 import type { TapeMark } from "../figures/lengths";
-
-const ranks = ["short", "middle", "long"] as const;
 
 interface TapeMarksProps {
   marks: TapeMark[];
   /** One line as a piece of a path. */
-  line: (mm: number, rank: TapeMark["rank"]) => string;
+  line: (mark: TapeMark) => string;
 }
 
 export function TapeMarks({ marks, line }: TapeMarksProps) {
-  return ranks.map((rank) => (
+  return [1, 2].map((width) => (
     <path
-      key={rank}
-      class={`tape-mark ${rank}`}
-      d={marks.map((mark) => (mark.rank === rank ? line(mark.mm, rank) : "")).join("")}
+      key={width}
+      class="tape-mark"
+      stroke-width={width}
+      d={marks
+        .filter(({ rank }) => (rank === "short") === (width === 1))
+        .map(line)
+        .join("")}
     />
   ));
 }

@@ -20,20 +20,18 @@ const targetLength = 27;
 export function TapeStrip({ scale, window, label }: TapeStripProps) {
   const { texts, figures } = usePage();
   const at = (mm: number): string => `${scale.percent(mm)}%`;
-  const drawn =
-    window === null
-      ? []
-      : [
-          texts.window.drawing({
-            low: figures.length(window.low),
-            high: figures.length(window.high),
-            target: figures.length(window.target),
-          }),
-        ];
   const marks = tapeMarks(scale.low, scale.high, figures.unit, 7);
-  const shows = [label ?? [], drawn].flat().join(" ");
+  const shows = [
+    label,
+    window &&
+      texts.window.drawing({
+        low: figures.length(window.low),
+        high: figures.length(window.high),
+        target: figures.length(window.target),
+      }),
+  ];
   return (
-    <div class="tape-strip" role="img" aria-label={shows}>
+    <div class="tape-strip" role="img" aria-label={shows.filter(Boolean).join(" ")}>
       <svg width="100%" height={height} aria-hidden="true">
         {window !== null && (
           <rect
@@ -46,7 +44,7 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
         )}
         {/* A path knows no percentages: here it is a hundred wide. */}
         <svg viewBox={`0 0 100 ${height}`} preserveAspectRatio="none">
-          <TapeMarks marks={marks} line={(mm, rank) => `M${scale.percent(mm)} 0v${markLength[rank]}`} />
+          <TapeMarks marks={marks} line={({ mm, rank }) => `M${scale.percent(mm)} 0v${markLength[rank]}`} />
         </svg>
         {marks.map(
           ({ mm, figure }) =>

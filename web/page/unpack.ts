@@ -30,16 +30,12 @@ const literals = recentLengths + lengthChances;
 function bitReader(packed: Uint8Array, at: number, count: number) {
   const chances = new Uint16Array(count).fill(halfChance);
   // Range and code. Outside of such an array every number of 32 bits is an object of its own until the loops are compiled.
-  const now = new Uint32Array([0xffffffff, 0]) as unknown as [number, number];
-
-  const nextByte = (): void => {
-    now[1] = (now[1] << 8) | (packed[at++] ?? 0);
-  };
+  const now = new Uint32Array(2) as unknown as [number, number];
 
   function refill(): void {
     if (now[0] >= 0x1000000) return;
     now[0] <<= 8;
-    nextByte();
+    now[1] = (now[1] << 8) | (packed[at++] ?? 0);
   }
 
   function bit(place: number): number {
@@ -59,7 +55,8 @@ function bitReader(packed: Uint8Array, at: number, count: number) {
     return bit;
   }
 
-  for (let i = 0; i < 5; ++i) nextByte();
+  for (let i = 0; i < 5; ++i) refill();
+  now[0] = 0xffffffff;
   return {
     bit,
 
@@ -113,22 +110,19 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
   const reader = bitReader(packed, 13, literals + literalChances * literalGroups);
 
   function literal(at: number, state: number, matched: number): number {
-    const before = at > 0 ? (result[at - 1] ?? 0) : 0;
+    const before = result[at - 1] ?? 0;
     const group = ((at & placeMask) << contextBits) + (before >> (8 - contextBits));
     const place = literals + literalChances * group;
+    // As long as it is what would have gone on repeating, that byte tells something of this one.
+    let likely = state >= firstAfterRepetition ? 0x100 : 0;
     let symbol = 1;
-    if (state >= firstAfterRepetition) {
-      // It is not what would have gone on repeating: that byte tells something of this one.
-      let expected = matched;
-      while (symbol < 0x100) {
-        const expectedBit = (expected >> 7) & 1;
-        expected <<= 1;
-        const bit = reader.bit(place + ((1 + expectedBit) << 8) + symbol);
-        symbol = (symbol << 1) | bit;
-        if (bit !== expectedBit) break;
-      }
+    while (symbol < 0x100) {
+      matched <<= 1;
+      const expected = matched & likely;
+      const next = reader.bit(place + likely + expected + symbol);
+      symbol = (symbol << 1) | next;
+      if (next !== expected >> 8) likely = 0;
     }
-    while (symbol < 0x100) symbol = (symbol << 1) | reader.bit(place + symbol);
     return symbol & 0xff;
   }
 
