@@ -61,13 +61,14 @@ export function LongList<Item>({
   let left = frame.fetches && !frame.owes ? 0 : 1;
   frame.fetches = false;
   for (let piece = first; piece < end; piece++) {
-    const known = itemAt(piece * pieceLength) !== null;
+    const places = placesOf(piece, length);
+    const known = places.some((number) => itemAt(number) !== null);
     const waits = known && !whole && !stoodBefore.has(piece) && --left < 0;
     if (known && !waits) standing.current.add(piece);
     frame.fetches ||= !known;
     drawn.push(
       <div key={piece} class="piece">
-        {placesOf(piece, length).map((number) => {
+        {places.map((number) => {
           const item = waits ? null : itemAt(number);
           return (
             <div
