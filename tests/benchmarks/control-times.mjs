@@ -3,8 +3,8 @@
 import { goTo, openList, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
 
-/** Choosing a file, printing and sharing leave the page; a row's own buttons are alike on every row. */
-const left = "[type=file], .print, .share";
+/** Choosing a file and printing leave the page; a row's own buttons are alike on every row. */
+const left = "[type=file], .print";
 
 /** The controls of the screen that is shown, in their order, with their words; of each list only those of its first item. */
 function controlsShown(root, passedOver) {
@@ -49,6 +49,67 @@ async function pressed(page, control, kind) {
     await control.focus();
     await page.keyboard.press("Space");
   }
+}
+
+/** How a reader opens one bike: with a finger or a mouse on a row that is in sight, or with the key on the row that has the focus. */
+const openings = {
+  "pressing a bike at the head of the rack": async (page) => {
+    await scrolled(page, 700);
+    return pressRowInSight(page);
+  },
+  "pressing a bike far down the rack": async (page) => {
+    await scrolled(page, 100000);
+    return pressRowInSight(page);
+  },
+  "Enter on a bike that has the focus": async (page) => {
+    await scrolled(page, 100000);
+    await page.evaluate(`(${rowInSight})().focus()`);
+    await page.waitForTimeout(500);
+    return () => page.keyboard.press("Enter");
+  },
+};
+
+async function scrolled(page, by) {
+  await page.mouse.move(200, 400);
+  await page.mouse.wheel(0, by);
+  await page.waitForTimeout(1500);
+}
+
+/** In the page: the first row in the middle of the screen. */
+function rowInSight() {
+  const host = [...document.querySelectorAll("*")].find((element) => element.shadowRoot);
+  return [...host.shadowRoot.querySelectorAll(".row-name")].find((row) => {
+    const { top } = row.getBoundingClientRect();
+    return top > 200 && top < 600;
+  });
+}
+
+async function pressRowInSight(page) {
+  const { left, top, height } = await page.evaluate(`(${rowInSight})().getBoundingClientRect().toJSON()`);
+  await page.mouse.move(left + 40, top + height / 2);
+  await page.waitForTimeout(500);
+  return () => page.mouse.click(left + 40, top + height / 2);
+}
+
+/** From such a press to the paint that shows the bike, the median of several. */
+export async function openingTimes(browser, list, runs) {
+  const times = [];
+  for (const [control, prepared] of Object.entries(openings)) {
+    const measured = [];
+    for (let run = 0; run < runs; ++run) {
+      const { page, noticed, close } = await openScreen(browser, list, "Rack");
+      const press = await prepared(page);
+      await noticed();
+      await press();
+      await page.locator(".screen.bike.current").waitFor();
+      await page.waitForTimeout(600);
+      const { events } = await noticed();
+      measured.push(Math.max(0, ...events.map(({ duration }) => duration)));
+      await close();
+    }
+    times.push({ control, time: measured.sort((a, b) => a - b)[Math.floor(runs / 2)] });
+  }
+  return times;
 }
 
 /** The slowest of the presses of each kind of control on both screens, slowest first. */

@@ -12,7 +12,7 @@ import { gzipSync } from "node:zlib";
 import { openBuiltEngine, root } from "../support/built-engine.mjs";
 import { goTo, launchBrowser, openList, pageFile, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
-import { slowestControls } from "./control-times.mjs";
+import { openingTimes, slowestControls } from "./control-times.mjs";
 
 const runs = 5;
 
@@ -216,7 +216,11 @@ try {
     report(`layout shift over the main job, ${name}, in thousandths`, shift * 1000, 0, "  ");
     for (const { value, what } of shifts) console.log(`    ${value.toFixed(4)} ${what}`);
   }
-  for (const { control, time } of await slowestControls(browser, thousand)) {
+  const presses = [
+    ...(await openingTimes(browser, thousand, runs)),
+    ...(await slowestControls(browser, thousand)),
+  ];
+  for (const { control, time } of presses) {
     report(`next paint after ${control}, 1,000 bikes, 4x slowdown`, time, 100, "ms");
   }
   report(

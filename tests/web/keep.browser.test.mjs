@@ -169,6 +169,30 @@ test("printing the rack prints every bike that matches, and then few are in the 
   await close();
 });
 
+test("where nothing prints and nothing says so, the next press makes an end of printing; a rack without bikes has no print", async () => {
+  const { page, faults, close } = await openRack();
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  const few = await rackOf(page).getByRole("article").count();
+  await page.getByText("Filter and order").click();
+  await page.getByRole("button", { name: /^Print these/ }).click();
+  await page.waitForFunction(
+    (few) => document.querySelector("main").shadowRoot.querySelectorAll(".row").length > few,
+    few + 4,
+  );
+  await page.getByRole("textbox", { name: "Price up to" }).click();
+  await page.waitForFunction(
+    (few) => document.querySelector("main").shadowRoot.querySelectorAll(".row").length < few,
+    few + 4,
+  );
+  await page.getByRole("textbox", { name: "Price up to" }).fill("1");
+  await page.getByRole("button", { name: "Show all bikes" }).waitFor();
+  assert.equal(await page.getByRole("button", { name: /^Print these/ }).count(), 0);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 async function saveEverything(page) {
   await goTo(page, "Keep");
   const [download] = await Promise.all([

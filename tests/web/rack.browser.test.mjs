@@ -70,6 +70,31 @@ for (const bikes of [1000, 20000]) {
   });
 }
 
+test("after a jump down the rack, no frame draws more than two rows anew, and all near the screen are there soon", async () => {
+  const { page, faults, close } = await openRack(sample("swap-morning.json"));
+  const most = await page.evaluate(async () => {
+    const { shadowRoot } = document.querySelector("#saddlerule");
+    const standing = new Set();
+    let most = 0;
+    scrollTo(0, document.documentElement.scrollHeight / 2);
+    for (let frame = 0; frame < 60; ++frame) {
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+      const rows = [...shadowRoot.querySelectorAll(".screen.rack .row-name")].map(
+        ({ dataset }) => dataset.bike,
+      );
+      const fresh = rows.filter((bike) => !standing.has(bike));
+      // The first look finds those that stood before the jump.
+      if (frame > 0) most = Math.max(most, fresh.length);
+      for (const bike of fresh) standing.add(bike);
+    }
+    return most;
+  });
+  assert.ok(most > 0 && most <= 2, `${most} rows in one frame`);
+  assert.equal(await page.locator(".screen.rack .row-room").count(), 0);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("coming back from a bike far down the rack, its place is found again", async () => {
   const { page, close } = await openRack(sample("swap-morning.json"));
   await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));

@@ -40,7 +40,7 @@ for (const [range, words] of [
     assert.equal(lengthOfUse(range), words));
 }
 
-const english = new Intl.NumberFormat("en", { maximumFractionDigits: 1 });
+const english = new Intl.NumberFormat("en", { maximumFractionDigits: 1 }).format;
 // The international inch of 1959 is 25.4 mm exactly.
 for (const [mm, unit, figure] of [
   [495.3, "in", "19½"],

@@ -18,7 +18,7 @@ export async function singleFile({ engine, sizes }) {
   });
   const start = await scriptText("page/file-start.ts");
   const blocks = {
-    script: packed(Buffer.from(script)),
+    script: packed(Buffer.from(script), ",lc=2"),
     texts: packed(named(await translatedTexts())),
     samples: packed(named(await sampleTexts())),
     engine: await packedEngine(await readFile(engine)),

@@ -3,6 +3,7 @@
 import { usePage } from "../page/page-context";
 import type { Foot, LegPose, Point, SideViewAnswer } from "../engine/wire-answers";
 import { tapeMarks } from "../figures/lengths";
+import { TapeMarks } from "./tape-marks";
 import { useWidth } from "./use-width";
 
 /** Where the ankle and the toes are over the floor, for drawing the leg. */
@@ -15,6 +16,7 @@ const feet: Record<Foot, { heel: number; toe: number }> = {
 
 const air = 60;
 const tapeWidth = 90;
+const markLength = { short: 20, middle: 34, long: 48 };
 
 /** So that the drawing keeps its size as the crank turns. */
 function highestKnee({ leg }: SideViewAnswer): number {
@@ -77,13 +79,10 @@ export function SideView({ view, pose, label }: SideViewProps) {
             height={(highest.y - lowest.y) * scale}
           />
         )}
-        {tapeMarks(0, top - air / 2, figures.unit, 12).map(({ mm, rank }) => (
-          <path
-            key={mm}
-            class={`tape-mark ${rank}`}
-            d={`M${x(tapeX + tapeWidth)} ${y(mm)}h${-(rank === "long" ? 48 : rank === "middle" ? 34 : 20) * scale}`}
-          />
-        ))}
+        <TapeMarks
+          marks={tapeMarks(0, top - air / 2, figures.unit, 12)}
+          line={({ mm, rank }) => `M${x(tapeX + tapeWidth)} ${y(mm)}h${-markLength[rank] * scale}`}
+        />
 
         {[view.rear_wheel, view.front_wheel].map((wheel) => (
           <g key={wheel.x}>

@@ -3,6 +3,7 @@ import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
 import type { SaddleWindow } from "../engine/wire-answers";
 import type { HeightScale } from "./height-scale";
+import { TapeMarks } from "./tape-marks";
 
 interface TapeStripProps {
   scale: HeightScale;
@@ -19,19 +20,18 @@ const targetLength = 27;
 export function TapeStrip({ scale, window, label }: TapeStripProps) {
   const { texts, figures } = usePage();
   const at = (mm: number): string => `${scale.percent(mm)}%`;
-  const drawn =
-    window === null
-      ? []
-      : [
-          texts.window.drawing({
-            low: figures.length(window.low),
-            high: figures.length(window.high),
-            target: figures.length(window.target),
-          }),
-        ];
-  const shows = [label ?? [], drawn].flat().join(" ");
+  const marks = tapeMarks(scale.low, scale.high, figures.unit, 7);
+  const shows = [
+    label,
+    window &&
+      texts.window.drawing({
+        low: figures.length(window.low),
+        high: figures.length(window.high),
+        target: figures.length(window.target),
+      }),
+  ];
   return (
-    <div class="tape-strip" role="img" aria-label={shows}>
+    <div class="tape-strip" role="img" aria-label={shows.filter(Boolean).join(" ")}>
       <svg width="100%" height={height} aria-hidden="true">
         {window !== null && (
           <rect
@@ -42,16 +42,20 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
             height={height}
           />
         )}
-        {tapeMarks(scale.low, scale.high, figures.unit, 7).map(({ mm, rank, figure }) => (
-          <g key={mm}>
-            <line class={`tape-mark ${rank}`} x1={at(mm)} x2={at(mm)} y1="0" y2={markLength[rank]} />
-            {figure !== null && scale.percent(mm) > 5 && scale.percent(mm) < 95 && (
-              <text class="tape-figure" x={at(mm)} y={height - 7}>
+        {/* A path knows no percentages: here it is a hundred wide. */}
+        <svg viewBox={`0 0 100 ${height}`} preserveAspectRatio="none">
+          <TapeMarks marks={marks} line={({ mm, rank }) => `M${scale.percent(mm)} 0v${markLength[rank]}`} />
+        </svg>
+        {marks.map(
+          ({ mm, figure }) =>
+            figure !== null &&
+            scale.percent(mm) > 5 &&
+            scale.percent(mm) < 95 && (
+              <text key={mm} class="tape-figure" x={at(mm)} y={height - 7}>
                 {figure}
               </text>
-            )}
-          </g>
-        ))}
+            ),
+        )}
         {window !== null && (
           <line class="tape-target" x1={at(window.target)} x2={at(window.target)} y1="0" y2={targetLength} />
         )}

@@ -53,42 +53,46 @@ export interface UnitSymbols {
 /** What is less would be shown as no eighth of an inch at all. */
 const smallestEighth = 25.4 / 8;
 
-/** Making a form is slow and using it is not: make the figures once, and again when the unit changes. */
+/** Making a form is slow and using it is not: each is made once, when it is wanted first. */
+function madeOnce<Value>(make: () => { format: (value: Value) => string }): (value: Value) => string {
+  let form: { format: (value: Value) => string } | null = null;
+  return (value) => (form ??= make()).format(value);
+}
+
+/** Made again when the unit changes. */
 export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {
-  const plain = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
-  const dateForm = (parts: Intl.DateTimeFormatOptions): Intl.DateTimeFormat =>
-    new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" });
-  const day = dateForm({ day: "numeric", month: "long", year: "numeric" });
-  const month = dateForm({ month: "long", year: "numeric" });
-  const shortMonth = dateForm({ month: "short", year: "numeric" });
-  const monthName = dateForm({ month: "long" });
+  const numbers = (maximumFractionDigits: number, style: "decimal" | "percent" = "decimal") =>
+    madeOnce<number>(() => new Intl.NumberFormat(locale, { style, maximumFractionDigits }));
+  const dates = (parts: Intl.DateTimeFormatOptions): ((isoDate: string) => string) => {
+    const form = madeOnce<Date>(() => new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" }));
+    return (isoDate) => form(dateOf(isoDate));
+  };
+  const number = numbers(1);
+  const whole = numbers(0);
+  const nameOfMonth = dates({ month: "long" });
 
-  const hundredth = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
-  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
-  const percent = new Intl.NumberFormat(locale, { style: "percent", maximumFractionDigits: 0 });
-
-  const bareLength = (mm: number): string => lengthFigure(mm, unit, plain);
+  const bareLength = (mm: number): string => lengthFigure(mm, unit, number);
   return {
     locale,
     unit,
     bareLength,
-    number: (value) => plain.format(value),
-    exact: (value) => hundredth.format(value),
+    number,
+    exact: numbers(2),
     length: (mm) => bareLength(mm) + noBreak + symbols[unit],
     shift: (mm) =>
       unit === "in" && mm >= smallestEighth
         ? bareLength(mm) + noBreak + symbols.in
-        : whole.format(mm) + noBreak + symbols.mm,
-    metres: (value) => plain.format(value) + noBreak + symbols.m,
-    speed: (kilometresPerHour) => whole.format(kilometresPerHour) + noBreak + symbols.km_h,
-    angle: (degrees) => `${whole.format(degrees)}°`,
-    share: (ratio) => percent.format(ratio),
-    mass: (kg) => plain.format(kg) + noBreak + symbols.kg,
+        : whole(mm) + noBreak + symbols.mm,
+    metres: (value) => number(value) + noBreak + symbols.m,
+    speed: (kilometresPerHour) => whole(kilometresPerHour) + noBreak + symbols.km_h,
+    angle: (degrees) => `${whole(degrees)}°`,
+    share: numbers(0, "percent"),
+    mass: (kg) => number(kg) + noBreak + symbols.kg,
     money: moneyForm(locale),
-    day: (isoDate) => day.format(dateOf(isoDate)),
-    month: (isoDate) => month.format(dateOf(isoDate)),
-    shortMonth: (isoDate) => shortMonth.format(dateOf(isoDate)),
-    monthName: (number) => monthName.format(new Date(Date.UTC(2000, number - 1, 1))),
+    day: dates({ day: "numeric", month: "long", year: "numeric" }),
+    month: dates({ month: "long", year: "numeric" }),
+    shortMonth: dates({ month: "short", year: "numeric" }),
+    monthName: (month) => nameOfMonth(`2000-${String(month).padStart(2, "0")}-01`),
     year: (isoDate) => isoDate.slice(0, 4),
   };
 }

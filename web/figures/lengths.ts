@@ -5,17 +5,17 @@ const millimetresIn = { cm: 10, in: 25.4 } as const;
 const eighths = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
 
 /** The figure alone, without its unit: "49.5", "19½". `plain` writes numbers to a tenth. */
-export function lengthFigure(mm: number, unit: TypedUnit, plain: Intl.NumberFormat): string {
+export function lengthFigure(mm: number, unit: TypedUnit, plain: (value: number) => string): string {
   const value = mm / millimetresIn[unit];
-  return unit === "in" ? inchFigure(value, plain) : plain.format(value);
+  return unit === "in" ? inchFigure(value, plain) : plain(value);
 }
 
-function inchFigure(inches: number, plain: Intl.NumberFormat): string {
+function inchFigure(inches: number, plain: (value: number) => string): string {
   const parts = Math.round(Math.abs(inches) * 8);
   const whole = Math.floor(parts / 8);
   const fraction = eighths[parts % 8] ?? "";
   const sign = inches < 0 && parts > 0 ? "−" : "";
-  return sign + (whole === 0 && fraction !== "" ? "" : plain.format(whole)) + fraction;
+  return sign + (whole === 0 && fraction !== "" ? "" : plain(whole)) + fraction;
 }
 
 /** A mark on a tape, for drawings: every `step` a line, every `numbered` one with its figure. */

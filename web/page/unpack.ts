@@ -27,78 +27,71 @@ const recentLengths = newLengths + lengthChances;
 const literals = recentLengths + lengthChances;
 
 /** Reads bits, of which each took the less room the likelier it was; every bit read makes its like likelier. */
-class BitReader {
-  private range = 0xffffffff;
-  private code = 0;
-  private readonly chances: Uint16Array;
+function bitReader(packed: Uint8Array, at: number, count: number) {
+  const chances = new Uint16Array(count).fill(halfChance);
+  // Range and code. Outside of such an array every number of 32 bits is an object of its own until the loops are compiled.
+  const now = new Uint32Array(2) as unknown as [number, number];
 
-  constructor(
-    private readonly packed: Uint8Array,
-    private at: number,
-    count: number,
-  ) {
-    this.chances = new Uint16Array(count).fill(halfChance);
-    for (let i = 0; i < 5; ++i) this.code = ((this.code << 8) | this.nextByte()) >>> 0;
+  function refill(): void {
+    if (now[0] >= 0x1000000) return;
+    now[0] <<= 8;
+    now[1] = (now[1] << 8) | (packed[at++] ?? 0);
   }
 
-  bit(place: number): number {
-    const chance = this.chances[place] ?? halfChance;
-    const bound = (this.range >>> 11) * chance;
+  function bit(place: number): number {
+    const chance = chances[place] ?? halfChance;
+    const bound = (now[0] >>> 11) * chance;
     let bit = 0;
-    if (this.code < bound) {
-      this.range = bound;
-      this.chances[place] = chance + ((2048 - chance) >> 5);
+    if (now[1] < bound) {
+      now[0] = bound;
+      chances[place] = chance + ((2048 - chance) >> 5);
     } else {
-      this.range -= bound;
-      this.code -= bound;
-      this.chances[place] = chance - (chance >> 5);
+      now[0] -= bound;
+      now[1] -= bound;
+      chances[place] = chance - (chance >> 5);
       bit = 1;
     }
-    this.refill();
+    refill();
     return bit;
   }
 
-  /** A number of that many bits, its highest bit first. */
-  tree(place: number, bits: number): number {
-    let node = 1;
-    for (let i = 0; i < bits; ++i) node = (node << 1) | this.bit(place + node);
-    return node - (1 << bits);
-  }
+  for (let i = 0; i < 5; ++i) refill();
+  now[0] = 0xffffffff;
+  return {
+    bit,
 
-  /** The same, its lowest bit first. */
-  treeFromLowest(place: number, bits: number): number {
-    let node = 1;
-    let number = 0;
-    for (let i = 0; i < bits; ++i) {
-      const bit = this.bit(place + node);
-      node = (node << 1) | bit;
-      number |= bit << i;
-    }
-    return number;
-  }
+    /** A number of that many bits, its highest bit first. */
+    tree(place: number, bits: number): number {
+      let node = 1;
+      for (let i = 0; i < bits; ++i) node = (node << 1) | bit(place + node);
+      return node - (1 << bits);
+    },
 
-  /** Bits that are as likely set as not. */
-  plain(bits: number): number {
-    let number = 0;
-    for (let i = 0; i < bits; ++i) {
-      this.range >>>= 1;
-      const bit = this.code >= this.range ? 1 : 0;
-      if (bit === 1) this.code -= this.range;
-      number = number * 2 + bit;
-      this.refill();
-    }
-    return number;
-  }
+    /** The same, its lowest bit first. */
+    treeFromLowest(place: number, bits: number): number {
+      let node = 1;
+      let number = 0;
+      for (let i = 0; i < bits; ++i) {
+        const next = bit(place + node);
+        node = (node << 1) | next;
+        number |= next << i;
+      }
+      return number;
+    },
 
-  private refill(): void {
-    if (this.range >= 0x1000000) return;
-    this.range = (this.range << 8) >>> 0;
-    this.code = ((this.code << 8) | this.nextByte()) >>> 0;
-  }
-
-  private nextByte(): number {
-    return this.packed[this.at++] ?? 0;
-  }
+    /** Bits that are as likely set as not. */
+    plain(bits: number): number {
+      let number = 0;
+      for (let i = 0; i < bits; ++i) {
+        now[0] >>>= 1;
+        const next = now[1] >= now[0] ? 1 : 0;
+        if (next === 1) now[1] -= now[0];
+        number = number * 2 + next;
+        refill();
+      }
+      return number;
+    },
+  };
 }
 
 /**
@@ -114,25 +107,22 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
   const literalGroups = (placeMask + 1) << contextBits;
 
   const result = new Uint8Array(header.getUint32(5, true));
-  const reader = new BitReader(packed, 13, literals + literalChances * literalGroups);
+  const reader = bitReader(packed, 13, literals + literalChances * literalGroups);
 
   function literal(at: number, state: number, matched: number): number {
-    const before = at > 0 ? (result[at - 1] ?? 0) : 0;
+    const before = result[at - 1] ?? 0;
     const group = ((at & placeMask) << contextBits) + (before >> (8 - contextBits));
     const place = literals + literalChances * group;
+    // As long as it is what would have gone on repeating, that byte tells something of this one.
+    let likely = state >= firstAfterRepetition ? 0x100 : 0;
     let symbol = 1;
-    if (state >= firstAfterRepetition) {
-      // It is not what would have gone on repeating: that byte tells something of this one.
-      let expected = matched;
-      while (symbol < 0x100) {
-        const expectedBit = (expected >> 7) & 1;
-        expected <<= 1;
-        const bit = reader.bit(place + ((1 + expectedBit) << 8) + symbol);
-        symbol = (symbol << 1) | bit;
-        if (bit !== expectedBit) break;
-      }
+    while (symbol < 0x100) {
+      matched <<= 1;
+      const expected = matched & likely;
+      const next = reader.bit(place + likely + expected + symbol);
+      symbol = (symbol << 1) | next;
+      if (next !== expected >> 8) likely = 0;
     }
-    while (symbol < 0x100) symbol = (symbol << 1) | reader.bit(place + symbol);
     return symbol & 0xff;
   }
 
@@ -153,15 +143,15 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
   }
 
   let state = 0;
-  let recent = [0, 0, 0, 0];
+  /** How far back the last four repetitions reached, less one; the last one first. */
+  const recent = [0, 0, 0, 0];
   let at = 0;
   while (at < result.length) {
     const positionState = at & positionMask;
     const place = state * positionStates + positionState;
-    const [last = 0, second = 0, third = 0, fourth = 0] = recent;
 
     if (reader.bit(isRepetition + place) === 0) {
-      result[at] = literal(at, state, result[at - last - 1] ?? 0);
+      result[at] = literal(at, state, result[at - (recent[0] ?? 0) - 1] ?? 0);
       ++at;
       state = state < 4 ? 0 : state < 10 ? state - 3 : state - 6;
       continue;
@@ -171,7 +161,8 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
     const afterRepetition = state >= firstAfterRepetition;
     if (reader.bit(isRecent + state) === 0) {
       repeated = length(newLengths, positionState);
-      recent = [distance(repeated), last, second, third];
+      recent.unshift(distance(repeated));
+      recent.pop();
       state = afterRepetition ? 10 : 7;
     } else {
       const notLast = reader.bit(isNotLast + state) === 1;
@@ -179,9 +170,8 @@ export function unpack(packed: Uint8Array): Uint8Array<ArrayBuffer> {
         state = afterRepetition ? 11 : 9;
       } else {
         if (notLast) {
-          if (reader.bit(isNotSecond + state) === 0) recent = [second, last, third, fourth];
-          else if (reader.bit(isNotThird + state) === 0) recent = [third, last, second, fourth];
-          else recent = [fourth, last, second, third];
+          const which = reader.bit(isNotSecond + state) === 0 ? 1 : 2 + reader.bit(isNotThird + state);
+          recent.unshift(...recent.splice(which, 1));
         }
         repeated = length(recentLengths, positionState);
         state = afterRepetition ? 11 : 8;

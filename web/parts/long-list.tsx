@@ -7,9 +7,6 @@ import { useTabPastEdge } from "./tab-past-edge";
 /** How far outside the screen items are drawn already. */
 const nearby = 240;
 
-/** Pieces that are drawn anew within one frame; after a jump the others follow in the next ones. */
-const mostNew = 2;
-
 interface LongListProps<Item> {
   label: string;
   length: number;
@@ -38,9 +35,9 @@ export function LongList<Item>({
   const heights = useRef(new PieceHeights());
   /** The pieces that stand there with their items. */
   const standing = useRef(new Set<number>());
-  const [turn, drawMore] = useState(0);
+  const frame = useRef<Frame>({ owes: false, fetches: false }).current;
   const pieces = Math.ceil(length / pieceLength);
-  const [near, lookAgain] = useNearPieces(place, heights.current, pieces);
+  const [near, lookAgain] = useNearPieces(place, heights.current, pieces, frame);
   const hearKey = useTabPastEdge(place, length, lookAgain);
   const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
   const end = whole ? pieces : Math.min(Math.max(near.end, first + 1), pieces);
@@ -60,14 +57,18 @@ export function LongList<Item>({
   const drawn: JSX.Element[] = [];
   const stoodBefore = standing.current;
   standing.current = new Set();
-  let fresh = 0;
+  // After a jump one piece a frame is drawn anew, and none in the frame that has to read an answer first.
+  let left = frame.fetches && !frame.owes ? 0 : 1;
+  frame.fetches = false;
   for (let piece = first; piece < end; piece++) {
-    const known = itemAt(piece * pieceLength) !== null;
-    const waits = known && !whole && !stoodBefore.has(piece) && ++fresh > mostNew;
+    const places = placesOf(piece, length);
+    const known = places.some((number) => itemAt(number) !== null);
+    const waits = known && !whole && !stoodBefore.has(piece) && --left < 0;
     if (known && !waits) standing.current.add(piece);
+    frame.fetches ||= !known;
     drawn.push(
       <div key={piece} class="piece">
-        {placesOf(piece, length).map((number) => {
+        {places.map((number) => {
           const item = waits ? null : itemAt(number);
           return (
             <div
@@ -83,9 +84,10 @@ export function LongList<Item>({
       </div>,
     );
   }
+  frame.owes = left < 0;
   useEffect(() => {
-    if (fresh > mostNew) drawMore(turn + 1);
-  }, [fresh, turn]);
+    if (frame.owes) lookAgain();
+  });
   return (
     <div ref={place} role="list" aria-label={label} onKeyDown={hearKey}>
       <Room height={heights.current.before(first)} />
@@ -118,46 +120,53 @@ interface NearPieces {
   end: number;
 }
 
-/** Which pieces are near the screen, followed as anything scrolls; and the way to look again. */
+/** What was left when the list was drawn last. */
+interface Frame {
+  /** There are more items to be drawn. */
+  owes: boolean;
+  /** There are items still to be told of. */
+  fetches: boolean;
+}
+
+/** Which pieces are near the screen, followed as anything scrolls; and the way to look again, in the next frame. */
 function useNearPieces(
   place: RefObject<HTMLElement>,
   heights: PieceHeights,
   pieces: number,
+  frame: Frame,
 ): [NearPieces, () => void] {
   const [near, setNear] = useState<NearPieces>({ first: 0, end: 1 });
   const look = useRef<() => void>(() => undefined);
+  const waiting = useRef(0);
+  // However often it is called: what a frame draws anew is drawn once.
   const lookAgain = useRef(() => {
-    look.current();
-  });
+    waiting.current ||= requestAnimationFrame(() => {
+      waiting.current = 0;
+      look.current();
+    });
+  }).current;
   look.current = () => {
     const element = place.current;
     if (element === null || element.clientHeight === 0) return;
     const { top } = element.getBoundingClientRect();
     const first = heights.pieceAt(-nearby - top, pieces);
     const end = heights.pieceAt(innerHeight + nearby - top, pieces) + 1;
-    setNear((was) => (was.first === first && was.end === end ? was : { first, end }));
+    setNear((was) => (was.first === first && was.end === end && !frame.owes ? was : { first, end }));
   };
   useEffect(() => {
-    let waiting = 0;
-    const once = (): void => {
-      waiting ||= requestAnimationFrame(() => {
-        waiting = 0;
-        look.current();
-      });
-    };
     // Whatever scrolls: the document, or some element around the page.
     const listening = { capture: true, passive: true };
-    addEventListener("scroll", once, listening);
-    addEventListener("resize", once);
+    addEventListener("scroll", lookAgain, listening);
+    addEventListener("resize", lookAgain);
     // The list comes into sight, or its rows change their height.
-    const observer = new ResizeObserver(once);
+    const observer = new ResizeObserver(lookAgain);
     if (place.current !== null) observer.observe(place.current);
     return () => {
-      removeEventListener("scroll", once, listening);
-      removeEventListener("resize", once);
+      removeEventListener("scroll", lookAgain, listening);
+      removeEventListener("resize", lookAgain);
       observer.disconnect();
-      cancelAnimationFrame(waiting);
+      cancelAnimationFrame(waiting.current);
     };
-  }, [place]);
-  return [near, lookAgain.current];
+  }, [place, lookAgain]);
+  return [near, lookAgain];
 }

@@ -22,10 +22,12 @@ export function usePrinting(state: PageState, bikes: RackBikes): void {
     const begin = (): void => change(printingBegun(false));
     const end = (): void => change(printingOver());
     addEventListener("beforeprint", begin);
-    addEventListener("afterprint", end);
+    // Whoever presses something is done, even where nothing was printed: in some frames print() does nothing and says nothing.
+    const ends = ["afterprint", "pointerdown"];
+    for (const kind of ends) addEventListener(kind, end);
     return () => {
       removeEventListener("beforeprint", begin);
-      removeEventListener("afterprint", end);
+      for (const kind of ends) removeEventListener(kind, end);
     };
   }, [change]);
   useEffect(() => {

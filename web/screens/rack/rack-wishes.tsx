@@ -125,9 +125,11 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
           problem={shareProblem}
           onType={(resalePercent) => change(wanted({ resalePercent }))}
         />
-        <button type="button" class="button wide" onClick={() => change(printingBegun(true))}>
-          {texts.rack.print({ number: shown })}
-        </button>
+        {shown > 0 && (
+          <button type="button" class="button wide print" onClick={() => change(printingBegun(true))}>
+            {texts.rack.print({ number: shown })}
+          </button>
+        )}
       </Fold>
       {leftOut.bikes > 0 && <Hidden leftOut={leftOut} />}
     </div>
