@@ -215,8 +215,8 @@ test("a thousand entries: few are in the page, the last one is reached, changed,
     );
   });
   await field(page, "Find a bike").fill("the very last");
-  await page.getByRole("article").nth(1).waitFor({ state: "detached" });
-  assert.equal(await page.getByRole("article").count(), 1);
+  // Rows are drawn a piece a frame.
+  await eventually(async () => assert.equal(await page.getByRole("article").count(), 1));
   assert.deepEqual(faults, []);
   await close();
 });

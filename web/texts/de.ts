@@ -747,7 +747,7 @@ export const german: Translation = {
       slip_unlike_others: "{count#1 Rad ist|{count} Räder sind} anders als andere mit dieser Radgröße",
     },
     repair: {
-      slip_unit: "{count#Als {meant} lesen|{count} Maße wie {meant} lesen}",
+      slip_unit: "{count#Als {meant} lesen|Alle {count} in dieser Einheit lesen, etwa {meant}}",
       slip_swapped: "Tauschen",
       slip_id_taken: "Dieses {free} nennen",
       slip_span_narrow: "Höchste Stellung offen lassen",

@@ -751,7 +751,7 @@ export const english = {
       slip_unlike_others: "{count#1 bike is|{count} bikes are} unlike others with such wheels",
     },
     repair: {
-      slip_unit: "{count#Read it as {meant}|Read {count} figures like {meant}}",
+      slip_unit: "{count#Read it as {meant}|Read all {count} in this unit, such as {meant}}",
       slip_swapped: "Swap them",
       slip_id_taken: "Call this one {free}",
       slip_span_narrow: "Leave the highest open",
@@ -1081,8 +1081,9 @@ export const english = {
       file_too_many_bikes: "",
       file_no_usable_bike: "",
       bike_not_a_group: "",
-      bike_without_name: "",
-      bike_without_saddle: "",
+      bike_without_name: "The bike has neither a mark (id) nor a name.",
+      bike_without_saddle:
+        "The bike has neither its lowest nor its highest saddle height. One of the two is needed.",
       bike_field_twice: "",
       bike_field_wrong_type: "",
       bike_value_unknown: "",

@@ -740,7 +740,7 @@ export const spanish: Translation = {
       slip_unlike_others: "{count#1 bici es distinta|{count} bicis son distintas} de otras con esas ruedas",
     },
     repair: {
-      slip_unit: "{count#Leerlo como {meant}|Leer {count} medidas como {meant}}",
+      slip_unit: "{count#Leerlo como {meant}|Leer las {count} en esta unidad, por ejemplo {meant}}",
       slip_swapped: "Cambiarlas",
       slip_id_taken: "Llamar a esta {free}",
       slip_span_narrow: "Dejar el máximo en blanco",

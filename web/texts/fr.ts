@@ -745,7 +745,7 @@ export const french: Translation = {
       slip_unlike_others: "{count#1 vélo diffère|{count} vélos diffèrent} des autres de cette taille de roue",
     },
     repair: {
-      slip_unit: "{count#Lire {meant}|Lire {count} mesures comme {meant}}",
+      slip_unit: "{count#Lire {meant}|Lire les {count} mesures dans cette unité, par exemple {meant}}",
       slip_swapped: "Les inverser",
       slip_id_taken: "Appeler celui-ci {free}",
       slip_span_narrow: "Laisser le plus haut ouvert",

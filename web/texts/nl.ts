@@ -745,7 +745,7 @@ export const dutch: Translation = {
       slip_unlike_others: "{count#1 fiets is|{count} fietsen zijn} anders dan andere met zulke wielen",
     },
     repair: {
-      slip_unit: "{count#Lees als {meant}|Lees {count} maten als {meant}}",
+      slip_unit: "{count#Lees als {meant}|Lees alle {count} in deze eenheid, zoals {meant}}",
       slip_swapped: "Wissel ze om",
       slip_id_taken: "Noem deze {free}",
       slip_span_narrow: "Laat de hoogste open",

@@ -72,14 +72,20 @@ export function EntryForm({ desk }: { desk: DeskState }) {
   );
 }
 
+/** What a bike lacks to be one. */
+const unfinishedCodes = new Set(["bike_without_name", "bike_without_saddle"]);
+
 /** What follows from the check, and a problem that belongs to no field of the form. */
 export function CheckSaid({ desk }: { desk: DeskState }) {
   const { texts, figures } = usePage();
   const problem = desk.draft?.checked?.problem ?? null;
   const fields = [...Object.values(fieldGroups).flat(), ...otherFields(desk.draft?.cells ?? {})];
+  // Nobody is told off for what is still to be typed.
+  const unfinished = desk.draft?.number === null && problem !== null && unfinishedCodes.has(problem.code);
   return (
     <div role="status">
-      {problem !== null && (
+      {unfinished && <p class="soft">{texts.desk.waiting}</p>}
+      {problem !== null && !unfinished && (
         <p class="problem">
           {!fields.some((field) => isAbout(problem, field)) && worded(texts, figures, problem)}{" "}
           {texts.desk.aside}
