@@ -12,12 +12,13 @@ import { Visit } from "../support/browsers/visit.mjs";
 import { pageAddress, pageFile, screens } from "../support/open-page.mjs";
 import { screenFaults } from "../support/screen-measures.mjs";
 
-/** A server as a club might run it for an afternoon. */
-async function serve() {
+/** A server as a club might run it for an afternoon; it does not outlive the test. */
+async function serve(test) {
   const program = join(root, "web/tools/serve.mjs");
   const server = spawn(process.execPath, [program, "--port", "0", "--folder", dirname(pageFile)], {
     stdio: ["ignore", "pipe", "inherit"],
   });
+  test.after(() => server.kill());
   const [said] = await once(server.stdout, "data");
   const address = new URL(basename(pageFile), /http:\S+/.exec(said)[0]).href;
   return {
@@ -85,7 +86,7 @@ for (const { name, launch } of browsers) {
     });
 
     test(`${name}, from a server that is gone once the page is open: every screen answers`, async (test) => {
-      const server = await serve();
+      const server = await serve(test);
       const visit = await Visit.to(server.address, { test, browser, size: screens.laptop });
       await server.close();
       await typesReading(visit, "49.5", "centimetres");

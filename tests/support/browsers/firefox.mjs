@@ -22,10 +22,20 @@ export async function launch() {
   return { open: (size) => open(browser, size), close: () => browser.close() };
 }
 
+/** Which way a screen is held, Firefox 140 cannot be told, but its size it can. */
+async function resize(page, viewport) {
+  try {
+    await page.setViewport(viewport);
+  } catch (failure) {
+    if (!/unknown command/.test(failure.message)) throw failure;
+    await page.waitForFunction((width) => innerWidth === width, {}, viewport.width);
+  }
+}
+
 async function open(browser, viewport) {
   const context = await browser.createBrowserContext();
   const page = await context.newPage();
-  await page.setViewport(viewport);
+  await resize(page, viewport);
   // Leaving unsaved changes is asked about.
   page.on("dialog", (dialog) => dialog.accept());
   const faults = [];
