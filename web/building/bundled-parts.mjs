@@ -33,7 +33,8 @@ export const engineThread = part("engine-thread", "text", () => scriptText("engi
 
 /** The invented lists that come with the page, by the names of their files. */
 export async function sampleTexts() {
-  const names = ["loan-shed.json", "swap-morning.json"];
+  const { sampleFiles } = await ownModule("engine/samples.ts");
+  const names = Object.values(sampleFiles);
   const texts = names.map((name) => readFile(path.join(root, "catalogue-samples", name), "utf8"));
   return Object.fromEntries((await Promise.all(texts)).map((text, i) => [names[i], text]));
 }

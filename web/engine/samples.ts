@@ -5,11 +5,12 @@ export interface Sample extends ListSource {
   label: "loanShed" | "swapMorning";
 }
 
-const files = { loanShed: "loan-shed.json", swapMorning: "swap-morning.json" } as const;
+/** Of catalogue-samples/. */
+export const sampleFiles = { loanShed: "loan-shed.json", swapMorning: "swap-morning.json" } as const;
 
 /** @param text of a file of catalogue-samples/, by its name */
 export function samplesFrom(text: (name: string) => Promise<string>): Sample[] {
-  return Object.entries(files).map(([label, name]) => ({
+  return Object.entries(sampleFiles).map(([label, name]) => ({
     label: label as Sample["label"],
     name,
     sample: true,

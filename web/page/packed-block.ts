@@ -9,8 +9,8 @@ export function packedBlock(name: "script" | "engine" | "texts" | "samples"): Ui
   return bytes;
 }
 
-/** @returns the text of a name in a block of names, each with its text behind it; it is unpacked when the first one is wanted */
-export function textsIn(name: "texts" | "samples"): (named: string) => Promise<string> {
+/** @returns gives the text of a name, of a block of names with their texts behind them, unpacked when the first is wanted */
+export function namedTexts(name: "texts" | "samples"): (named: string) => Promise<string> {
   let all: string[] | null = null;
   return (named) => {
     all ??= new TextDecoder().decode(unpack(packedBlock(name))).split("\0");

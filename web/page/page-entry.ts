@@ -4,12 +4,12 @@ import { engineOpener } from "../engine/engine-opening";
 import { unreachedSource } from "../engine/list-address";
 import { samplesFrom } from "../engine/samples";
 import { mountPage } from "./mount-page";
-import { packedBlock, textsIn } from "./packed-block";
+import { namedTexts, packedBlock } from "./packed-block";
 
 mountPage({
   engines: engineOpener(carriedEngine(() => packedBlock("engine"))),
-  packedWords: textsIn("texts"),
-  samples: samplesFrom(textsIn("samples")),
+  packedWords: namedTexts("texts"),
+  samples: samplesFrom(namedTexts("samples")),
   // A file that opens anywhere is one that goes nowhere: its policy forbids it every connection.
   listAt: unreachedSource,
 });

@@ -12,7 +12,8 @@ interface TextFieldProps {
   labelHidden?: boolean;
   text: string;
   onType: (text: string) => void;
-  placeholder?: string;
+  /** Stands in the field as long as nothing else does. */
+  whenEmpty?: string;
   hint?: string | undefined;
   problem?: string | null;
   /** A figure, typed on the keyboard that has digits and the slash of fractions. */
@@ -29,7 +30,7 @@ export function TextField({
   labelHidden = false,
   text,
   onType,
-  placeholder,
+  whenEmpty,
   hint,
   problem = null,
   kind = "figure",
@@ -56,7 +57,7 @@ export function TextField({
         spellcheck={false}
         maxLength={longest}
         {...(kind === "figure" ? { inputMode: "decimal" as const } : {})}
-        {...(placeholder === undefined ? {} : { placeholder })}
+        {...(whenEmpty === undefined ? {} : { placeholder: whenEmpty })}
         value={text}
         aria-invalid={problem !== null}
         {...(problem === null ? {} : { "aria-describedby": problemId })}

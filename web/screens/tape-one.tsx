@@ -94,11 +94,11 @@ interface DraftFieldProps {
   /** The field's name in a list, by which the engine speaks of it. */
   wire: string;
   label: string;
-  placeholder?: string;
+  whenEmpty?: string;
   kind?: "figure" | "plain";
 }
 
-function DraftField({ state, field, wire, label, kind = "figure", placeholder }: DraftFieldProps) {
+function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: DraftFieldProps) {
   const { texts, figures, change } = usePage();
   const { draft, problems } = state.tape;
   const said = problems.find(({ where }) => where.endsWith(wire));
@@ -113,7 +113,7 @@ function DraftField({ state, field, wire, label, kind = "figure", placeholder }:
       label={isLength ? `${label} (${texts.units[draft.unit]})` : label}
       text={draft[field]}
       kind={kind}
-      {...(placeholder === undefined ? {} : { placeholder })}
+      {...(whenEmpty === undefined ? {} : { whenEmpty })}
       problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, figures, said)}
       onType={(text) => change(draftTaped({ [field]: text }))}
     />
@@ -131,7 +131,7 @@ function MoreOfDraft({ state }: { state: PageState }) {
         wire="name"
         label={texts.tape.name}
         kind="plain"
-        placeholder={texts.tape.namePlaceholder}
+        whenEmpty={texts.tape.nameExample}
       />
       <Switch
         name="tape-kind"

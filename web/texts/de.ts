@@ -549,7 +549,7 @@ export const german: Translation = {
     highestHow: "Bis zur Markierung der Mindesteinstecktiefe an der Sattelstütze, nie darüber.",
     more: "Mehr über dieses Rad",
     name: "Was für eins ist es?",
-    namePlaceholder: "Grün, 16 Zoll, Klingel",
+    nameExample: "Grün, 16 Zoll, Klingel",
     kind: "Art des Rads",
     kinds: {
       pedal: "Mit Pedalen",

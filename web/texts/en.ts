@@ -548,7 +548,7 @@ export const english = {
     highestHow: "Up to the minimum-insertion mark on the seat post, never past it.",
     more: "More about this bike",
     name: "What is it?",
-    namePlaceholder: "Green 16 in, bell",
+    nameExample: "Green 16 in, bell",
     kind: "Kind of bike",
     kinds: { pedal: "With pedals", balance: "Balance bike" },
     standover: "Top of the frame where the rider stands over it",

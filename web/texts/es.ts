@@ -541,7 +541,7 @@ export const spanish: Translation = {
     highestHow: "Hasta la marca de inserción mínima de la tija, nunca más.",
     more: "Más sobre esta bici",
     name: "¿Cuál es?",
-    namePlaceholder: "Verde, 16 pulgadas, timbre",
+    nameExample: "Verde, 16 pulgadas, timbre",
     kind: "Tipo de bici",
     kinds: {
       pedal: "Con pedales",

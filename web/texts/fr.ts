@@ -547,7 +547,7 @@ export const french: Translation = {
     highestHow: "Jusqu’au repère d’insertion minimale de la tige de selle, jamais au-delà.",
     more: "Plus sur ce vélo",
     name: "Lequel est-ce ?",
-    namePlaceholder: "Vert, 16 pouces, sonnette",
+    nameExample: "Vert, 16 pouces, sonnette",
     kind: "Type de vélo",
     kinds: {
       pedal: "Avec pédales",

@@ -547,7 +547,7 @@ export const dutch: Translation = {
     highestHow: "Tot de markering voor minimale insteekdiepte op de zadelpen, nooit erboven.",
     more: "Meer over deze fiets",
     name: "Welke is het?",
-    namePlaceholder: "Groen, 16 inch, bel",
+    nameExample: "Groen, 16 inch, bel",
     kind: "Soort fiets",
     kinds: {
       pedal: "Met trappers",

@@ -27,7 +27,7 @@ export function RiderFamily({ state }: { state: PageState }) {
             id="rider-name"
             label={texts.family.name}
             text={rider.name}
-            placeholder={texts.family.unnamed({ number: rider.key })}
+            whenEmpty={texts.family.unnamed({ number: rider.key })}
             kind="plain"
             longest={longestName}
             onType={(name) => change(riderSaid({ name }))}

@@ -106,7 +106,7 @@ function TodaysReading({ reading, number, problem }: TodaysReadingProps) {
         id={`reading-${reading.key}`}
         label={first ? texts.rider.inseam : texts.rider.inseamAgain({ number })}
         text={reading.figure.text}
-        placeholder={texts.rider.inseamExample[reading.figure.unit]}
+        whenEmpty={texts.rider.inseamExample[reading.figure.unit]}
         problem={problem}
         big
         asked={!first}
@@ -170,7 +170,7 @@ function EarlierReading({ reading, today, problem }: EarlierReadingProps) {
           id={`reading-${key}`}
           label={`${texts.rider.inseam} (${texts.units[figure.unit]})`}
           text={figure.text}
-          placeholder={texts.rider.inseamExample[figure.unit]}
+          whenEmpty={texts.rider.inseamExample[figure.unit]}
           problem={problem}
           onType={(text) => change(readingChanged(key, { figure: { ...figure, text } }))}
         />
