@@ -357,6 +357,11 @@ test("a hostile style around it changes nothing in it, and its style nothing aro
     await page.getByRole("heading", { name: "The rack" }).waitFor();
     await inseam("49.5");
     await page.getByText("14 fit now").waitFor();
+    // Rows come a piece a frame.
+    await page.waitForFunction(() => {
+      const { shadowRoot } = document.querySelector("saddlerule-fit");
+      return shadowRoot.querySelector(".row") !== null && shadowRoot.querySelector(".row-room") === null;
+    });
     return page.evaluate(looks);
   };
   const friendly = await visit(test, body);
