@@ -1,6 +1,8 @@
 // Functions of the C library as the shipped engine needs them. The library's own read figures in 128-bit arithmetic and
-// print every form of them, which takes 10 kB of the packed engine. Their one caller is nlohmann_json's reader.
+// print every form of them, which takes 10 kB of the packed engine; their one caller is nlohmann_json's reader. For sines of
+// angles beyond a million it brings along the digits of two by pi, for exponentials a table of them, which nothing packs: 5 kB.
 #include "core/json/nearest_double.h"
+#include "core/statistics/exponential.h"
 
 #include <cstddef>
 #include <cstring>
@@ -21,6 +23,17 @@ float strtof(const char* __restrict figure, char** __restrict end) {
 
 long double strtold(const char* __restrict figure, char** __restrict end) {
     return strtod(figure, end);
+}
+
+/// What the library's sines and cosines call for such angles, of which there are none: the engine's come from lines of a bike.
+// NOLINTNEXTLINE(bugprone-reserved-identifier)
+int __rem_pio2_large(double* /*angle*/, double* /*rest*/, int /*exponent*/, int /*parts*/,
+                     int /*precision*/) {
+    __builtin_trap();
+}
+
+double exp(double x) {
+    return saddlerule::exponential(x);
 }
 
 /// Prints nothing: the reader's own words for a fault are read by nobody (see core/json/json_fault.h).
