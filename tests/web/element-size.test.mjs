@@ -11,7 +11,7 @@ import { elementFolder } from "../support/club-site.mjs";
 const largestElement = 200_000;
 
 /** All that is loaded for a reader of English, once. */
-const loaded = /^saddlerule-(fit|app|thread|engine)\b/;
+const loaded = /^saddlerule-(fit|app|thread|unpacker|engine)\b/;
 /** What is loaded besides for readers who come to the list, to Keep, to a card or to bikes side by side. */
 const later = /^saddlerule-later\b/;
 
@@ -28,7 +28,7 @@ function sent(which) {
 test("script and engine of the element are at most 200 kB as a server sends them", (test) => {
   const sizes = sent(loaded);
   const postponed = sent(later);
-  assert.equal(sizes.length, 4);
+  assert.equal(sizes.length, 5);
   assert.equal(postponed.length, 1);
   const whole = sizes.reduce((sum, [, size]) => sum + size, 0);
   const list = (files) => files.map(([name, size]) => `${name} ${size}`).join(", ");

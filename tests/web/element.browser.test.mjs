@@ -98,6 +98,7 @@ test("nothing but the small script is loaded before an element comes near the sc
       "/saddlerule/saddlerule-app.js",
       "/saddlerule/saddlerule-engine.bin",
       "/saddlerule/saddlerule-thread.js",
+      "/saddlerule/saddlerule-unpacker.bin",
     ]),
   );
   assert.equal(await page.getByText("Our bikes hang in the hall.").count(), 1);

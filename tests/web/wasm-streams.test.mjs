@@ -2,29 +2,16 @@
 // what the binary format knows of immediates (https://www.w3.org/TR/wasm-core-2/#binary-instructions) and the engine may lack.
 
 import assert from "node:assert/strict";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import test, { after } from "node:test";
-import { wasmFile, root } from "../support/built-engine.mjs";
+import { readFileSync } from "node:fs";
+import test from "node:test";
+import { wasmFile } from "../support/built-engine.mjs";
+import { pageModule } from "../support/page-module.mjs";
 
-const { build } = createRequire(join(root, "web/package.json"))("esbuild");
-const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
-after(() => rmSync(folder, { recursive: true }));
-const outfile = join(folder, "wasm-streams.mjs");
-await build({
-  entryPoints: [join(root, "web/engine/wasm-streams.ts")],
-  bundle: true,
-  format: "esm",
-  outfile,
-});
-const { inStreams, fromStreams } = await import(pathToFileURL(outfile).href);
+const { inStreams, fromStreams } = await pageModule("engine/wasm-streams.ts");
 
 function comesBack(wasm) {
   const streams = inStreams(wasm);
-  assert.ok(!Buffer.from(streams).includes(wasm), "was taken to pieces");
+  assert.ok(streams.filter(({ length }) => length > 0).length > 4, "was taken to pieces");
   assert.ok(Buffer.from(wasm).equals(fromStreams(streams)));
 }
 

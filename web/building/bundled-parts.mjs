@@ -31,12 +31,11 @@ export function styleAsText(sheet) {
 /** `engine-thread` stands for the script of the engine's worker, which is a program of its own. */
 export const engineThread = part("engine-thread", "text", () => scriptText("engine/engine-thread.ts"));
 
-/** The invented lists that come with the page, by the names of their files. */
+/** The invented lists that come with the page, as web/engine/samples.ts has them. */
 export async function sampleTexts() {
   const { sampleFiles } = await ownModule("engine/samples.ts");
   const names = Object.values(sampleFiles);
-  const texts = names.map((name) => readFile(path.join(root, "catalogue-samples", name), "utf8"));
-  return Object.fromEntries((await Promise.all(texts)).map((text, i) => [names[i], text]));
+  return Promise.all(names.map((name) => readFile(path.join(root, "catalogue-samples", name), "utf8")));
 }
 
 /** The texts of every language but English, by language, as web/texts/translations.ts gives them. */

@@ -3,7 +3,8 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
-import { packed, packedEngine } from "./packing.mjs";
+import { packedEngine, packedText } from "./packing.mjs";
+import { builtUnpacker } from "./places.mjs";
 import { scriptText, sharingScripts } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
@@ -21,10 +22,11 @@ export async function elementFiles({ engine, sizes }) {
 
   const words = {};
   for (const [language, texts] of Object.entries(await translatedTexts()))
-    words[language] = put(`words-${language}`, "bin", packed(Buffer.from(texts)));
+    words[language] = put(`words-${language}`, "bin", packedText(texts));
   // Packed here, they are small on hosts that pack nothing; and there is no host that does not know what to do with .bin.
   const files = {
-    engine: put("engine", "bin", await packedEngine(await readFile(engine))),
+    engine: put("engine", "bin", packedEngine(await readFile(engine))),
+    unpacker: put("unpacker", "bin", await readFile(builtUnpacker)),
     thread: put("thread", "js", await scriptText("engine/engine-thread.ts")),
     words,
   };

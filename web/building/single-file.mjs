@@ -2,7 +2,7 @@
 // its own Content-Security-Policy. What is large stands packed in it, and a small script unpacks the page's own.
 import { readFile } from "node:fs/promises";
 import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
-import { packed, packedEngine } from "./packing.mjs";
+import { deflatedUnpacker, packedEngine, packedText } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
@@ -17,17 +17,14 @@ export async function singleFile({ engine, sizes }) {
     sizes,
   });
   const start = await scriptText("page/file-start.ts");
+  const texts = { script, ...(await translatedTexts()), samples: (await sampleTexts()).join("\0") };
   const blocks = {
-    script: packed(Buffer.from(script), ",lc=2"),
-    texts: packed(named(await translatedTexts())),
-    samples: packed(named(await sampleTexts())),
-    engine: await packedEngine(await readFile(engine)),
+    unpacker: deflatedUnpacker,
+    ...Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, packedText(text)])),
+    engine: packedEngine(await readFile(engine)),
   };
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
-
-/** As web/page/packed-block.ts takes them apart. */
-const named = (texts) => Buffer.from(Object.entries(texts).flat().join("\0"));
 
 function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
   const policy = policyText({
@@ -68,7 +65,7 @@ ${Object.entries(blocks).map(packedBlock).join("\n")}
 
 /** As web/page/packed-block.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
 function packedBlock([name, bytes]) {
-  return `<script type="application/x-lzma" id="packed-${name}">${bytes.toString("base64")}</script>`;
+  return `<script type="application/x-packed" id="packed-${name}">${bytes.toString("base64")}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */

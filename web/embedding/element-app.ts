@@ -1,6 +1,7 @@
 // What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
-import { engine, later, thread, words } from "element-files";
+import { engine, later, thread, unpacker, words } from "element-files";
 import { compileEngine } from "../engine/compile-engine";
+import type { PackedEngine } from "../engine/compile-engine";
 import { engineOpener } from "../engine/engine-opening";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
@@ -8,7 +9,7 @@ import { fetchedLater } from "../page/later";
 import type { Later, LaterParts } from "../page/later";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { scriptAddress } from "../page/trusted-scripts";
-import { unpack } from "../page/unpack";
+import { unpackText } from "../page/unpacking";
 import type { OtherLanguage } from "../texts/languages";
 import { tellChanges, tellOutside } from "./element-events";
 import type { Running } from "./element-loader";
@@ -22,14 +23,20 @@ import { tellWebmaster } from "./tell-webmaster";
 
 const beside = (file: string): string => new URL(file, import.meta.url).href;
 
-async function packedFile(file: string): Promise<Uint8Array> {
+async function fetched(file: string): Promise<ArrayBuffer> {
   const response = await fetch(beside(file));
   if (!response.ok) throw new Error(`${file}: the server said ${response.status}`);
-  return new Uint8Array(await response.arrayBuffer());
+  return response.arrayBuffer();
+}
+
+/** A packed file, and what unpacks it. */
+async function packedFile(file: string): Promise<PackedEngine> {
+  const [packed, wasm] = await Promise.all([fetched(file), fetched(unpacker)]);
+  return { packed: new Uint8Array(packed), unpacker: wasm };
 }
 
 const engines = engineOpener({
-  travelling: async () => ({ packed: await packedFile(engine) }),
+  travelling: () => packedFile(engine),
   compiled: async () => compileEngine(await packedFile(engine)),
   // A page that has this script from another origin has the engine on the page itself.
   startWorker: () => new Worker(scriptAddress(beside(thread))),
@@ -59,7 +66,7 @@ const spoken = new Map<OtherLanguage, Promise<string>>();
 function packedWords(language: OtherLanguage): Promise<string> {
   const known =
     spoken.get(language) ??
-    packedFile(words[language]).then((packed) => new TextDecoder().decode(unpack(packed)));
+    packedFile(words[language]).then(({ packed, unpacker }) => unpackText(unpacker, packed));
   spoken.set(language, known);
   known.catch(() => spoken.delete(language));
   return known;

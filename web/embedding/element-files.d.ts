@@ -10,10 +10,11 @@ declare module "element-app-file" {
 declare module "element-files" {
   /** The script with element-later.ts in it. */
   export const later: string;
-  /** The engine's wasm, packed for unpack.ts. */
+  /** The engine, packed as compile-engine.ts has it, and the wasm that unpacks. */
   export const engine: string;
+  export const unpacker: string;
   /** The script of the engine's worker. */
   export const thread: string;
-  /** The words of a language as packed-texts.ts has them, packed for unpack.ts. */
+  /** The words of a language as packed-texts.ts has them, packed for unpacking.ts. */
   export const words: Record<import("../texts/languages").OtherLanguage, string>;
 }

@@ -34,7 +34,7 @@ async function hear(message: ToThread): Promise<void> {
   else if ("request" in message)
     say({ engine, answer: await answered(engine, message.request, message.file) });
   else {
-    made = "packed" in message ? compileInWorker(message.packed) : message.module;
+    made = "packed" in message ? compileInWorker(message) : message.module;
     say({ engine, module: made });
   }
 }

@@ -8,12 +8,12 @@ export interface Sample extends ListSource {
 /** Of catalogue-samples/. */
 export const sampleFiles = { loanShed: "loan-shed.json", swapMorning: "swap-morning.json" } as const;
 
-/** @param text of a file of catalogue-samples/, by its name */
-export function samplesFrom(text: (name: string) => Promise<string>): Sample[] {
-  return Object.entries(sampleFiles).map(([label, name]) => ({
+/** @param text of a file of catalogue-samples/, by its name or by its place among them */
+export function samplesFrom(text: (name: string, place: number) => Promise<string>): Sample[] {
+  return Object.entries(sampleFiles).map(([label, name], place) => ({
     label: label as Sample["label"],
     name,
     sample: true,
-    bytes: async () => new TextEncoder().encode(await text(name)),
+    bytes: async () => new TextEncoder().encode(await text(name, place)),
   }));
 }

@@ -1,4 +1,5 @@
 // A thread with engines in it, from the page's side.
+import type { PackedEngine } from "./compile-engine";
 import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
@@ -13,7 +14,7 @@ export interface OwnEngine {
 
 export interface Thread {
   /** What its engines are made of, packed or compiled already; to be told once, and before there is an engine. */
-  make: (engine: { packed: Uint8Array } | { module: WebAssembly.Module }) => Promise<WebAssembly.Module>;
+  make: (engine: PackedEngine | { module: WebAssembly.Module }) => Promise<WebAssembly.Module>;
   engine: () => OwnEngine;
   end: () => void;
 }

@@ -2,7 +2,8 @@
 // that they name in another, and so on. After the binary format of the WebAssembly core specification
 // (https://www.w3.org/TR/wasm-core-2/#binary-format), as far as the engine's compiler goes.
 
-// Streams by what they hold. The frame is all that is no instruction.
+// Streams by what they hold. The frame is all that is no instruction; what is called and where branches go tells of the
+// instructions around, and so is better left with them.
 const frame = 0;
 const variables = 1;
 const instructions = 2;
@@ -11,10 +12,7 @@ const constants = 4;
 const longConstants = 5;
 const floats = 6;
 const offsets = 7;
-const branches = 8;
-const calls = 9;
-const furtherCalls = 10;
-const streamCount = 11;
+const streamCount = 8;
 
 const headerBytes = 8;
 const codeSection = 10;
@@ -32,11 +30,11 @@ interface Walk {
 }
 
 /** A number in LEB128, from its bytes. */
-function numberFrom(next: (first: boolean) => number): number {
-  let byte = next(true);
+function numberFrom(next: () => number): number {
+  let byte = next();
   let value = byte & 0x7f;
   for (let shift = 7; byte >= 0x80; shift += 7) {
-    byte = next(false);
+    byte = next();
     value |= (byte & 0x7f) << shift;
   }
   return value >>> 0;
@@ -64,8 +62,7 @@ function reach(recent: number[], count: number): void {
 function walk({ move, sized, local, atEnd }: Walk): void {
   let recent: number[] = [];
 
-  const number = (stream: number, further = stream): number =>
-    numberFrom((first) => move(first ? stream : further));
+  const number = (stream: number): number => numberFrom(() => move(stream));
 
   function bytes(stream: number, count: number): void {
     for (let i = 0; i < count; ++i) move(stream);
@@ -83,15 +80,16 @@ function walk({ move, sized, local, atEnd }: Walk): void {
       number(instructions);
       number(offsets);
     } else if (code === 0x41) number(constants);
-    else if (code === 0x10) number(calls, furtherCalls);
-    else if (code === 0x0c || code === 0x0d) number(branches);
-    else if (code === 0x0e) times(number(branches) + 1, () => number(branches));
+    else if (code === 0x0e) times(number(instructions) + 1, () => number(instructions));
     else if (code === 0x42) number(longConstants);
     else if (code === 0x43) bytes(floats, 4);
     else if (code === 0x44) bytes(floats, 8);
     else if (code === 0x11) times(2, () => number(instructions));
     else if (
       (code >= 0x02 && code <= 0x04) ||
+      code === 0x0c ||
+      code === 0x0d ||
+      code === 0x10 ||
       code === 0x23 ||
       code === 0x24 ||
       code === 0x3f ||
@@ -136,8 +134,8 @@ function walk({ move, sized, local, atEnd }: Walk): void {
   }
 }
 
-/** @returns the streams one after another, behind the size of `wasm` and of each of them */
-export function inStreams(wasm: Uint8Array): Uint8Array {
+/** @returns the streams, each as the walk goes through it */
+export function inStreams(wasm: Uint8Array): Uint8Array[] {
   const streams: number[][] = Array.from({ length: streamCount }, () => []);
   let at = 0;
   function next(): number {
@@ -164,16 +162,14 @@ export function inStreams(wasm: Uint8Array): Uint8Array {
     },
     atEnd: () => at === wasm.length,
   });
-  const sizes = Uint32Array.of(wasm.length, ...streams.map((stream) => stream.length));
-  return Uint8Array.from([...new Uint8Array(sizes.buffer), ...streams.flat()]);
+  return streams.map((stream) => Uint8Array.from(stream));
 }
 
 /** The module whose streams these are. */
-export function fromStreams(streams: Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer> {
-  const [size = 0, ...sizes] = new Uint32Array(streams.buffer, streams.byteOffset, 1 + streamCount);
-  let begin = 4 * (1 + streamCount);
-  const from = sizes.map((length) => (begin += length) - length);
-  const wasm = new Uint8Array(size + sizeBytes);
+export function fromStreams(streams: Uint8Array[]): Uint8Array<ArrayBuffer> {
+  const from = streams.map(() => 0);
+  // Sizes of functions, and locals that stand near but are numbered high, take more than they did in the streams.
+  const wasm = new Uint8Array(2 * streams.reduce((sum, { length }) => sum + length, sizeBytes));
   let at = 0;
   function put(byte: number): void {
     wasm[at++] = byte;
@@ -181,7 +177,7 @@ export function fromStreams(streams: Uint8Array<ArrayBuffer>): Uint8Array<ArrayB
   function next(stream: number): number {
     const place = from[stream] ?? 0;
     from[stream] = place + 1;
-    return streams[place] ?? 0;
+    return streams[stream]?.[place] ?? 0;
   }
   walk({
     move(stream) {
@@ -204,7 +200,8 @@ export function fromStreams(streams: Uint8Array<ArrayBuffer>): Uint8Array<ArrayB
       reach(recent, place + 1);
       putNumber(toFront(recent, place), put);
     },
-    atEnd: () => at === size,
+    // The last function ends before the frame does.
+    atEnd: () => from[frame] === streams[frame]?.length,
   });
-  return wasm.subarray(0, size);
+  return wasm.subarray(0, at);
 }

@@ -1,4 +1,5 @@
 // What the page and a thread with engines in it say to each other.
+import type { PackedEngine } from "./compile-engine";
 import type { EngineRequest } from "./wire-requests";
 
 /** Several questions at once are answered by an array. */
@@ -12,7 +13,7 @@ export const threadItself = 0;
  * thing at a time, and is gone when it is ended.
  */
 export type ToThread = { engine: number } & (
-  | { packed: Uint8Array }
+  | PackedEngine
   | { module: WebAssembly.Module }
   | { request: Asked; file: Uint8Array | undefined }
   | { ended: true }

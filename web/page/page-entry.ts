@@ -4,12 +4,14 @@ import { engineOpener } from "../engine/engine-opening";
 import { unreachedSource } from "../engine/list-address";
 import { samplesFrom } from "../engine/samples";
 import { mountPage } from "./mount-page";
-import { namedTexts, packedBlock } from "./packed-block";
+import { carriedUnpacker, packedBlock, packedText } from "./packed-block";
 
 mountPage({
-  engines: engineOpener(carriedEngine(() => packedBlock("engine"))),
-  packedWords: namedTexts("texts"),
-  samples: samplesFrom(namedTexts("samples")),
+  engines: engineOpener(
+    carriedEngine(async () => ({ packed: packedBlock("engine"), unpacker: await carriedUnpacker() })),
+  ),
+  packedWords: packedText,
+  samples: samplesFrom(async (_name, place) => (await packedText("samples")).split("\0")[place] ?? ""),
   // A file that opens anywhere is one that goes nowhere: its policy forbids it every connection.
   listAt: unreachedSource,
 });
