@@ -71,7 +71,7 @@ test("each of several lists keeps its changes and their undo, and none is closed
   await lists.getByText("not saved").waitFor();
   await lists.getByRole("button", { name: "Close Loan shed" }).click();
   await page.getByText("“Loan shed” has changes that are not saved.").waitFor();
-  assert.equal((await focused(page)).text, "Keep it open");
+  await eventually(async () => assert.equal((await focused(page)).text, "Keep it open"));
   await press(page, "Keep it open");
   await switchTo(page, "Loan shed");
   await entry(page, "Loan 09").waitFor({ state: "detached" });

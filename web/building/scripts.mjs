@@ -61,7 +61,7 @@ async function bundled(how, sizes = false) {
 async function smaller(script, format) {
   const { code } = await minify(script, {
     ecma: 2020,
-    toplevel: true,
+    // Nothing of a plain script gets out of the function that the bundler put around it.
     module: format === "esm",
     compress: { passes: 3 },
   });
