@@ -36,9 +36,10 @@ before(async () => {
     },
     { policy: null },
   );
+  // One below the other: beside a frame of 6,000 pixels the first one would stand far down, and browsers draw none out of sight.
   const framed = (script, sources) =>
     `<!doctype html><title>Club</title><script src="/hears.js"></script><script src="${script}"></script>
-     ${sources.map((source) => `<iframe data-saddlerule title="Saddlerule" width="390" height="400" src="${source}"></iframe>`).join("")}`;
+     ${sources.map((source) => `<div><iframe data-saddlerule title="Saddlerule" width="390" height="400" src="${source}"></iframe></div>`).join("")}`;
   const frames = (...sources) => framed("/saddlerule/saddlerule-frame.js", sources);
   const page = (hash) => `${served.address}/fit.html#${hash}`;
   const policy = `default-src 'none'; script-src 'self'; frame-src http://127.0.0.1:*`;
