@@ -36,7 +36,8 @@ before(async () => {
     },
     { policy: null },
   );
-  // One below the other: beside a frame of 6,000 pixels the first one would stand far down, and browsers draw none out of sight.
+  // One below the other: beside a frame of 6,000 pixels the first one would stand far down, and tell its height only when it is
+  // scrolled to.
   const framed = (script, sources) =>
     `<!doctype html><title>Club</title><script src="/hears.js"></script><script src="${script}"></script>
      ${sources.map((source) => `<div><iframe data-saddlerule title="Saddlerule" width="390" height="400" src="${source}"></iframe></div>`).join("")}`;

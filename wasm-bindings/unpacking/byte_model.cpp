@@ -9,6 +9,7 @@ namespace {
 
 // All figures are those of the program that packs.
 constexpr std::uint8_t most_counted = 124;
+constexpr std::uint8_t count_step = 4;
 constexpr unsigned chance_bits = 14;
 constexpr unsigned adapting_bits = 7;
 
@@ -100,7 +101,8 @@ std::optional<std::uint8_t> ByteModel::one_of_known(RangeDecoder& packed) {
         const std::uint8_t byte = state->byte;
         foreseen_ = 2 * state->count > here_->total;
         run_ += foreseen_ ? 1 : 0;
-        count(state);
+        found(state);
+        keep_counts_small();
         pass_on();
         return byte;
     }
@@ -110,7 +112,12 @@ std::optional<std::uint8_t> ByteModel::one_of_known(RangeDecoder& packed) {
         if (place - below < state->count) {
             packed.take(below, state->count);
             const std::uint8_t byte = state->byte;
-            count_among_others(state);
+            found(state);
+            if (state->count > state[-1].count) {
+                std::swap(state[0], state[-1]);
+                --found_;
+                keep_counts_small();
+            }
             pass_on();
             return byte;
         }
@@ -194,7 +201,8 @@ std::optional<std::uint8_t> ByteModel::one_of_shorter(RangeDecoder& packed) {
     packed.take(below, state->count);
     estimate.settle();
     const std::uint8_t byte = state->byte;
-    count(state);
+    found(state);
+    keep_counts_small();
     run_ = first_run();
     learn();
     return byte;
@@ -237,24 +245,13 @@ void ByteModel::hide(Context& context) {
         hidden_[state->byte] = hiding_;
 }
 
-void ByteModel::count(State* state) {
-    constexpr std::uint8_t step = 4;
+void ByteModel::found(State* state) {
     found_ = state;
-    here_->total = static_cast<std::uint16_t>(here_->total + step);
-    state->count = static_cast<std::uint8_t>(state->count + step);
-    if (state->count > most_counted)
-        halve_counts();
+    here_->total = static_cast<std::uint16_t>(here_->total + count_step);
+    state->count = static_cast<std::uint8_t>(state->count + count_step);
 }
 
-void ByteModel::count_among_others(State* state) {
-    constexpr std::uint8_t step = 4;
-    found_ = state;
-    here_->total = static_cast<std::uint16_t>(here_->total + step);
-    state->count = static_cast<std::uint8_t>(state->count + step);
-    if (state->count <= state[-1].count)
-        return;
-    std::swap(state[0], state[-1]);
-    --found_;
+void ByteModel::keep_counts_small() {
     if (found_->count > most_counted)
         halve_counts();
 }
@@ -269,8 +266,8 @@ void ByteModel::halve_counts() {
     std::uint32_t escapes = here_->total;
     const unsigned rounded_up = fallen_ == 0 ? 0 : 1;
     std::uint32_t total = 0;
-    begin->count = static_cast<std::uint8_t>(begin->count + 4);
-    escapes += 4;
+    begin->count = static_cast<std::uint8_t>(begin->count + count_step);
+    escapes += count_step;
     for (State* state = begin; state != begin + known; ++state) {
         escapes -= state->count;
         state->count = static_cast<std::uint8_t>((state->count + rounded_up) >> 1);

@@ -83,9 +83,9 @@ private:
     void hide(Context& context);
     bool is_hidden(const State& state) const { return hidden_[state.byte] == hiding_; }
 
-    void count(State* state);
-    void count_among_others(State* state);
+    void found(State* state);
     void count_in_shorter();
+    void keep_counts_small();
     void halve_counts();
     int first_run() const { return -(order_ < 12 ? order_ : 12) - 1; }
 

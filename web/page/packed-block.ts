@@ -1,7 +1,10 @@
 // What the page file carries packed, each in an element of its own that no browser runs. building/single-file.mjs writes them.
+import type { OtherLanguage } from "../texts/languages";
 import { unpackText } from "./unpacking";
 
-export function packedBlock(name: string): Uint8Array<ArrayBuffer> {
+type PackedText = "script" | "samples" | OtherLanguage;
+
+export function packedBlock(name: "unpacker" | "engine" | PackedText): Uint8Array<ArrayBuffer> {
   const characters = atob(document.getElementById(`packed-${name}`)?.textContent ?? "");
   const bytes = new Uint8Array(characters.length);
   for (let i = 0; i < bytes.length; ++i) bytes[i] = characters.charCodeAt(i);
@@ -17,6 +20,6 @@ export function carriedUnpacker(): Promise<ArrayBuffer> {
   ).arrayBuffer());
 }
 
-export async function packedText(name: string): Promise<string> {
+export async function packedText(name: PackedText): Promise<string> {
   return unpackText(await carriedUnpacker(), packedBlock(name));
 }
