@@ -9,7 +9,7 @@ const keptHeader = "saddlerule-kept";
 
 const mebibyte = 1024 * 1024;
 
-/** What the engine takes (core/catalogue/catalogue_reader.h): reading stops beyond it. */
+/** What the engine takes (core/lists/catalogue/catalogue_reader.h): reading stops beyond it. */
 export const mostFetched = 8 * mebibyte;
 
 /** In milliseconds: how long a server may be silent, and how long all of it may take. */
