@@ -83,6 +83,20 @@ void dates_field(JsonWriter& json, std::string_view name, const std::optional<Da
     });
 }
 
+std::string_view name_of(PauseCause cause) {
+    return name_of(cause == PauseCause::too_tall ? Verdict::too_tall : Verdict::outgrown);
+}
+
+void pauses_field(JsonWriter& json, const std::vector<PauseInFit>& pauses) {
+    json.key("pauses").array_of(pauses, [&](const PauseInFit& pause) {
+        json.object([&] {
+            field(json, "from", pause.from);
+            field(json, "to", pause.to);
+            field(json, "code", name_of(pause.cause));
+        });
+    });
+}
+
 void months_field(JsonWriter& json, const std::optional<MonthsOfFit>& months) {
     json.key("months_of_fit");
     if (!months) {
@@ -171,6 +185,8 @@ void detail_fields(JsonWriter& json, const RiderJudge& judge, const JudgedBike& 
         json.object([&] {
             field(json, "on", raise.on);
             field(json, "saddle_mm", raise.saddle);
+            if (raise.stage)
+                field(json, "stage", wire_name(stage_names, *raise.stage));
         });
     });
     std::vector<CheckResult> checks;
@@ -204,6 +220,7 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         to_measure_field(json, bike);
         dates_field(json, "fits_from", judged.life.fits_from);
         dates_field(json, "outgrown", judged.life.outgrown);
+        pauses_field(json, judged.life.pauses);
         months_field(json, judged.life.months_of_fit);
         cost_fields(json, judged.cost);
         standing_fields(json, judged);

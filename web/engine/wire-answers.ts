@@ -141,9 +141,20 @@ export interface Worth {
   why: string;
 }
 
+/** Words name the month of `on` and not its day. */
 export interface Raise {
   on: string;
   saddle_mm: number;
+  /** A change of stage: only once the child starts, brakes and stops without help, or rides without training wheels. */
+  stage?: "starting" | "riding";
+}
+
+/** A time between the first day on which a bike fits and the day on which it is outgrown in which it does not fit. */
+export interface Pause {
+  from: string;
+  /** It fits again, or is outgrown for good. */
+  to: string;
+  code: "too_tall" | "outgrown";
 }
 
 export interface JudgedBike {
@@ -168,6 +179,9 @@ export interface JudgedBike {
   notes?: Note[];
   fits_from: DateRange | null;
   outgrown: DateRange | null;
+  /** Mostly none. It fits up to the first one, and again from the end of each. */
+  pauses: Pause[];
+  /** Without its pauses. */
   months_of_fit: MonthsOfFit | null;
   cost_per_month: number | null;
   cost_per_month_range?: { low: number; high: number | null };
