@@ -14,27 +14,17 @@ namespace saddlerule {
 namespace {
 
 std::string_view name_of(WheelSizeReason reason) {
-    switch (reason) {
-    case WheelSizeReason::only_one:
-        return "only_one";
-    case WheelSizeReason::room_to_grow:
-        return "room_to_grow";
-    case WheelSizeReason::smaller_also:
-        break;
-    }
-    return "smaller_also";
+    constexpr std::array<std::string_view, 4> names{"only_one", "most_fit", "room_to_grow", "also"};
+    return names[static_cast<std::size_t>(reason)];
 }
 
 std::string_view sentence_of(WheelSizeReason reason) {
-    switch (reason) {
-    case WheelSizeReason::only_one:
-        return "no other wheel size suits this reading";
-    case WheelSizeReason::room_to_grow:
-        return "the largest that suits: it leaves room to grow (common practice)";
-    case WheelSizeReason::smaller_also:
-        break;
-    }
-    return "suits too, with less room to grow";
+    constexpr std::array<std::string_view, 4> sentences{
+        "no other wheel size suits this reading", "more bikes of this size fit than of any other",
+        "the largest whose saddle usually goes low enough with something to spare: it leaves room to grow "
+        "(common practice)",
+        "suits this reading too"};
+    return sentences[static_cast<std::size_t>(reason)];
 }
 
 void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
@@ -201,9 +191,11 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
     json.object([&] {
         field(json, "id", bike.id);
         field(json, "name", bike.name);
-        field(json, "taped", std::any_of(parts.taped.begin(), parts.taped.end(), [&](const Bike& taped) {
-                  return &taped == &bike;
-              }));
+        const auto taped = std::find_if(parts.taped.begin(), parts.taped.end(),
+                                        [&](const Bike& other) { return &other == &bike; });
+        field(json, "taped", taped != parts.taped.end());
+        if (taped != parts.taped.end())
+            field(json, "notes", parts.taped_notes[static_cast<std::size_t>(taped - parts.taped.begin())]);
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
@@ -328,7 +320,12 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
                 write_left_out(json, left_out);
             });
         left_out_counts_field(json, assessment.left_out);
-        field(json, "set_aside", parts.taped_set_aside);
+        json.key("set_aside").array([&] {
+            for (const auto& entries : {parts.list_set_aside, parts.taped_set_aside}) {
+                for (const SetAside& entry : entries)
+                    write_set_aside(json, entry);
+            }
+        });
     });
     return json.take();
 }

@@ -114,7 +114,7 @@ export interface WheelSize {
   bikes: number | null;
   fit_now: number | null;
   close_calls: number | null;
-  reason: "only_one" | "room_to_grow" | "smaller_also";
+  reason: "only_one" | "most_fit" | "room_to_grow" | "also";
   why: string;
 }
 
@@ -124,7 +124,7 @@ export type CheckState = "ok" | "look" | "stop" | "unknown";
 export interface Check {
   what: string;
   state: CheckState;
-  basis: "measured" | "estimated_rider_mass" | "estimated_stature";
+  basis: "measured" | "estimated_rider_mass" | "estimated_stature" | "estimated_inseam";
   code: string;
   why: string;
   source: string;

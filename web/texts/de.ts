@@ -122,7 +122,7 @@ export const german: Translation = {
     readingWorth: "Schrittlänge in Schuhen: {inseam}, plus oder minus {sd}.",
     drawing: "Ein Stück Maßband: Der Sattel soll zwischen {low} und {high} stehen, am besten bei {target}.",
     wheels:
-      "{others?Sieh zuerst nach {first} Zoll: mehr Platz zum Wachsen. Auch {others} Zoll kann passen.|Sieh zuerst nach {first} Zoll.}",
+      "{others?Sieh zuerst nach {first} Zoll. Auch {others} Zoll kann passen.|Sieh zuerst nach {first} Zoll.}",
     wheelsCommon: "Nach üblicher Praxis; der Sattel entscheidet, nicht das Rad.",
     wheelsList:
       "In der offenen Liste {fitting#passt|passen} {fitting} {fitting#Rad|Räder} dieser Größe jetzt.",
@@ -201,6 +201,7 @@ export const german: Translation = {
     looks: "{number} {number#Punkt|Punkte} zum Hinsehen",
     notOffered: {
       check_stops: "Nicht vorgeschlagen, ohne die Warnung zu lesen.",
+      not_available: "Nicht vorgeschlagen: Laut Liste ist es nicht da.",
       beaten:
         "Nicht vorgeschlagen: {better?{better}|Ein anderes} passt so lange, kostet nicht mehr und wiegt nicht mehr.",
       behind_in_order: "Passt, aber andere kommen in der gewählten Reihenfolge zuerst.",
@@ -411,6 +412,8 @@ export const german: Translation = {
     wording: {
       standover_clear: "Beim Stehen über dem Rahmen sind {value} Platz.",
       standover_tight: "Beim Stehen über dem Rahmen sind nur {value} Platz. {limit} wären gut.",
+      standover_unsettled:
+        "Das Oberrohr liegt {top_tube} über dem Boden. Miss die Schrittlänge: Sie sollte {limit} mehr sein.",
       standover_too_high: "Der Rahmen ist {over} zu hoch, um mit flachen Füßen darüber zu stehen.",
       bike_mass_easy: "Es wiegt {bike}, {value} vom Gewicht des Kindes.",
       bike_mass_noticeable:
@@ -430,10 +433,14 @@ export const german: Translation = {
       height_factor_within:
         "Vom Sattel bis zum Pedal sind es {saddle_to_pedal}, nicht mehr als bei Erwachsenen.",
       height_factor_over: "Vom Sattel bis zum Pedal sind es {saddle_to_pedal}, mehr als bei Erwachsenen.",
+      height_factor_unsettled:
+        "Vom Sattel bis zum Pedal sind es etwa {saddle_to_pedal}. Miss die Schrittlänge, dann weißt du, ob das zu weit ist.",
       crank_usual: "Die Kurbel, {crank}, ist {value} der Schrittlänge: üblich.",
       crank_short: "Die Kurbel, {crank}, ist {value} der Schrittlänge: kürzer als üblich.",
       crank_long:
         "Die Kurbel, {crank}, ist {value} der Schrittlänge, länger als üblich: Die Knie kommen hoch.",
+      crank_unsettled:
+        "Die Kurbel, {crank}, ist etwa {value} der Schrittlänge. Miss sie, dann weißt du, ob das üblich ist.",
       lever_near: "Der Bremshebel ist {value} vom Griff entfernt, nah genug für kleine Hände.",
       lever_far:
         "Der Bremshebel ist {value} vom Griff entfernt; {limit} sind das Meiste für kleine Kinder. Stell ihn nach, oder sieh, ob dein Kind ihn ziehen kann.",
@@ -446,12 +453,15 @@ export const german: Translation = {
       brakes_coaster_only:
         "Nur eine Rücktrittbremse. Die internationale Norm will eine zweite vorn; einer US-Regel genügt sie.",
       brakes_front_only: "Nur eine Bremse vorn. Das genügt keiner Regel.",
+      brakes_rear_hand_only:
+        "Nur eine Handbremse hinten. Das genügt bei einem Rad für kleine Kinder keiner Regel.",
       brakes_none: "Gar keine Bremse, und es hat Pedale.",
       brakes_none_on_toy:
         "Keine Bremse. Nach dem Sattel ist es ein Spielzeug, das keine braucht: von Hängen und Straßen fernhalten.",
       class_toy:
         "Mit dem Sattel auf höchstens {value} gilt es als Spielzeug und ist nicht für den Verkehr gebaut.",
-      class_young_children: "Nach seinem höchsten Sattel ist es nach den Regeln für kleine Kinder gebaut.",
+      class_young_children:
+        "Nach seinem höchsten Sattel gelten die Regeln für kleine Kinder. Ob es sie einhält, prüft diese Seite nicht.",
       class_at_both:
         "Beim höchsten Sattel, {value}, treffen sich zwei Regeln: eine für kleine Kinder, eine für große Hände. Sieh dir die Hebel an.",
       class_young_adult:
@@ -475,6 +485,7 @@ export const german: Translation = {
     basis: {
       estimated_rider_mass: "Das Gewicht des Kindes ist nach dem Alter geschätzt.",
       estimated_stature: "Die Körpergröße ist nach der Schrittlänge geschätzt.",
+      estimated_inseam: "Die Schrittlänge ist geschätzt. Miss sie, um sicher zu sein.",
     },
     limit: "{whose?{whose}|Grenze}: {limit}.",
     limits: "{whose?{whose}|Üblich}: {low} bis {high}.",
@@ -1109,6 +1120,8 @@ export const german: Translation = {
       list_field_unknown:
         "Das Feld „{field}“ ist hier nicht bekannt und bleibt, wie es ist.{known? Vielleicht „{known}“?|}",
       list_fields_unknown_more: "{count} weitere Felder sind nicht bekannt und bleiben, wie sie sind.",
+      list_cell_not_read:
+        "{value} unter „{field}“ ist nicht zu lesen ({times}). Das Rad steht ohne diese Angabe in der Liste.",
       list_price_without_currency: "Ein Preis ohne Währung bleibt offen. Gib der Liste eine Währung.",
       table_quote_not_closed: 'Die Zelle, die hier beginnt, hat kein schließendes ".',
       table_without_header:

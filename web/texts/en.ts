@@ -107,7 +107,7 @@ export const english = {
     readingWorth: "Inside leg in shoes: {inseam}, give or take {sd}.",
     drawing: "A piece of tape measure: the saddle should stand between {low} and {high}, best at {target}.",
     wheels:
-      "{others?Look at {first} inch wheels first: more room to grow. {others} inch can fit too.|Look at {first} inch wheels first.}",
+      "{others?Look at {first} inch wheels first. {others} inch can fit too.|Look at {first} inch wheels first.}",
     wheelsCommon: "By common practice; the saddle decides, not the wheel.",
     wheelsList: "In the open list, {fitting} {fitting#bike of that size fits|bikes of that size fit} now.",
     noWheels: "No usual wheel size suits this reading. Tape single bikes to find out.",
@@ -189,6 +189,7 @@ export const english = {
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
       check_stops: "Not put forward without a look at its warning.",
+      not_available: "Not put forward: the list says it is not available.",
       beaten:
         "Not put forward: {better?{better}|another bike} lasts as long, costs no more and weighs no more.",
       behind_in_order: "Fits, but others come first in the order you chose.",
@@ -397,6 +398,8 @@ export const english = {
     wording: {
       standover_clear: "Standing over the frame, there is {value} of room.",
       standover_tight: "Standing over the frame, there is only {value} of room. {limit} would be good.",
+      standover_unsettled:
+        "The top tube is {top_tube} above the floor. Measure the inside leg: it should be {limit} longer.",
       standover_too_high: "The frame is {over} too high to stand over it with both feet flat.",
 
       bike_mass_easy: "It weighs {bike}, {value} of what the rider weighs.",
@@ -422,11 +425,15 @@ export const english = {
       height_factor_over:
         "From the saddle down to the pedal it is {saddle_to_pedal}, more than adults are set up with.",
 
+      height_factor_unsettled:
+        "From the saddle down to the pedal it is about {saddle_to_pedal}. Measure the inside leg to see if that is too far.",
       crank_usual: "The crank, {crank}, is {value} of the inside leg: usual.",
       crank_short: "The crank, {crank}, is {value} of the inside leg: shorter than usual.",
       crank_long:
         "The crank, {crank}, is {value} of the inside leg, longer than usual: the knees come up high.",
 
+      crank_unsettled:
+        "The crank, {crank}, is about {value} of the inside leg. Measure the leg to know if that is usual.",
       lever_near: "The brake lever is {value} from the grip, near enough for small hands.",
       lever_far:
         "The brake lever is {value} from the grip, where {limit} is the most for young children. Adjust it, or see whether the child can pull it.",
@@ -440,16 +447,19 @@ export const english = {
       brakes_coaster_only:
         "Only a back-pedal brake. The international rule wants a second one in front; a US rule is content with it.",
       brakes_front_only: "Only a front brake. No rule is content with that.",
+      brakes_rear_hand_only:
+        "Only a rear hand brake. No rule is content with that on a bike for young children.",
       brakes_none: "No brake at all, and it has pedals.",
       brakes_none_on_toy:
         "No brake. By its saddle it is a ride-on toy, which needs none: keep it off slopes and roads.",
 
       class_toy: "With its saddle at {value} at most, it counts as a toy and is not made for traffic.",
-      class_young_children: "By its highest saddle it is made to the rules for young children.",
+      class_young_children:
+        "By its highest saddle, the rules for young children apply. This page does not check that it meets them.",
       class_at_both:
         "Its highest saddle, {value}, is where two rules meet: one for young children, one for grown hands. Look at the levers.",
       class_young_adult:
-        "By its highest saddle, {value}, it is made to a rule for grown hands. Look at the levers.",
+        "By its highest saddle, {value}, a rule for grown hands applies. Look at the levers.",
       class_full_size:
         "By its highest saddle, {value}, it is a full-size bicycle, made for grown hands. Look at the levers.",
 
@@ -471,6 +481,7 @@ export const english = {
     basis: {
       estimated_rider_mass: "The rider’s weight is a guess from the age.",
       estimated_stature: "The rider’s height is a guess from the inside leg.",
+      estimated_inseam: "The inside leg is a guess. Measure it to be sure.",
     },
     limit: "{whose?{whose}|Limit}: {limit}.",
     limits: "{whose?{whose}|Usual}: {low} to {high}.",
@@ -1095,6 +1106,7 @@ export const english = {
       bike_id_given_twice: "",
       list_field_unknown: "",
       list_fields_unknown_more: "",
+      list_cell_not_read: "",
       list_price_without_currency: "",
       table_quote_not_closed: "",
       table_without_header: "",

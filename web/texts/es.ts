@@ -121,7 +121,7 @@ export const spanish: Translation = {
     readingWorth: "Entrepierna con zapatos: {inseam}, con {sd} de margen.",
     drawing: "Un trozo de cinta métrica: el sillín debe estar entre {low} y {high}, lo mejor es {target}.",
     wheels:
-      "{others?Mira primero ruedas de {first} pulgadas: más margen para crecer. También pueden valer de {others} pulgadas.|Mira primero ruedas de {first} pulgadas.}",
+      "{others?Mira primero ruedas de {first} pulgadas. También pueden valer de {others} pulgadas.|Mira primero ruedas de {first} pulgadas.}",
     wheelsCommon: "Es lo habitual; decide el sillín, no la rueda.",
     wheelsList:
       "En la lista abierta, {fitting} {fitting#bici de ese tamaño vale|bicis de ese tamaño valen} ahora.",
@@ -200,6 +200,7 @@ export const spanish: Translation = {
     looks: "{number} {number#cosa que mirar|cosas que mirar}",
     notOffered: {
       check_stops: "No se propone sin mirar su aviso.",
+      not_available: "No se propone: según la lista, no está disponible.",
       beaten: "No se propone: {better?{better}|otra bici} dura lo mismo, no cuesta más y no pesa más.",
       behind_in_order: "Vale, pero otras van antes en el orden elegido.",
     },
@@ -408,6 +409,8 @@ export const spanish: Translation = {
     wording: {
       standover_clear: "De pie sobre el cuadro quedan {value} de hueco.",
       standover_tight: "De pie sobre el cuadro quedan solo {value} de hueco. Lo bueno sería {limit}.",
+      standover_unsettled:
+        "El tubo superior está a {top_tube} del suelo. Mide la entrepierna: debería tener {limit} más.",
       standover_too_high: "Al cuadro le sobran {over} para estar de pie con los pies enteros.",
       bike_mass_easy: "Pesa {bike}, {value} de lo que pesa tu peque.",
       bike_mass_noticeable: "Pesa {bike}, {value} de lo que pesa tu peque: arrancar y girar cuesta.",
@@ -425,10 +428,14 @@ export const spanish: Translation = {
       leg_cannot_fold: "Con el pedal arriba la pierna no parece caber.",
       height_factor_within: "Del sillín al pedal hay {saddle_to_pedal}, no más que en adultos.",
       height_factor_over: "Del sillín al pedal hay {saddle_to_pedal}, más que en adultos.",
+      height_factor_unsettled:
+        "Del sillín al pedal hay unos {saddle_to_pedal}. Mide la entrepierna para saber si es demasiado.",
       crank_usual: "La biela, {crank}, es {value} de la entrepierna: lo habitual.",
       crank_short: "La biela, {crank}, es {value} de la entrepierna: más corta de lo habitual.",
       crank_long:
         "La biela, {crank}, es {value} de la entrepierna, más larga de lo habitual: las rodillas suben mucho.",
+      crank_unsettled:
+        "La biela, {crank}, es más o menos {value} de la entrepierna. Mídela para saber si es lo habitual.",
       lever_near: "La maneta está a {value} del puño, bien para manos pequeñas.",
       lever_far:
         "La maneta está a {value} del puño; {limit} es lo máximo para los más pequeños. Ajústala, o mira si tu peque puede apretarla.",
@@ -441,15 +448,18 @@ export const spanish: Translation = {
       brakes_coaster_only:
         "Solo contrapedal. La norma internacional pide otro delante; a una norma de EE. UU. le basta.",
       brakes_front_only: "Solo freno delantero. A ninguna norma le basta.",
+      brakes_rear_hand_only:
+        "Solo un freno trasero de mano. En una bici para niños pequeños, a ninguna norma le basta.",
       brakes_none: "Ningún freno, y tiene pedales.",
       brakes_none_on_toy:
         "Sin freno. Por su sillín es un juguete, que no lo necesita: lejos de cuestas y calles.",
       class_toy: "Con el sillín a {value} como mucho, cuenta como juguete y no está hecha para el tráfico.",
-      class_young_children: "Por su sillín al máximo, sigue las normas para niños pequeños.",
+      class_young_children:
+        "Por su sillín al máximo, se aplican las normas para niños pequeños. Esta página no comprueba que las cumpla.",
       class_at_both:
         "Su sillín al máximo, {value}, está donde se juntan dos normas: niños pequeños y manos grandes. Mira las manetas.",
       class_young_adult:
-        "Por su sillín al máximo, {value}, sigue una norma para manos grandes. Mira las manetas.",
+        "Por su sillín al máximo, {value}, se aplica una norma para manos grandes. Mira las manetas.",
       class_full_size:
         "Por su sillín al máximo, {value}, es una bici de adulto, hecha para manos grandes. Mira las manetas.",
       post_below_top: "El sillín está {value} por debajo de su máximo.",
@@ -468,6 +478,7 @@ export const spanish: Translation = {
     basis: {
       estimated_rider_mass: "El peso se calcula por la edad.",
       estimated_stature: "La altura se calcula por la entrepierna.",
+      estimated_inseam: "La entrepierna es una estimación. Mídela para estar seguro.",
     },
     limit: "{whose?{whose}|Límite}: {limit}.",
     limits: "{whose?{whose}|Habitual}: {low} a {high}.",
@@ -1088,6 +1099,8 @@ export const spanish: Translation = {
       list_field_unknown:
         "El campo «{field}» no se conoce aquí y queda como está.{known? ¿Quizá «{known}»?|}",
       list_fields_unknown_more: "Otros {count} campos no se conocen y quedan como están.",
+      list_cell_not_read:
+        "{value} en «{field}» no se puede leer ({times}). La bici está en la lista sin ese dato.",
       list_price_without_currency: "Un precio sin moneda queda abierto. Ponle una moneda a la lista.",
       table_quote_not_closed: 'La celda que empieza aquí no tiene " de cierre.',
       table_without_header:

@@ -121,7 +121,7 @@ export const french: Translation = {
     readingWorth: "Entrejambe avec chaussures : {inseam}, à {sd} près.",
     drawing: "Un bout de mètre ruban : la selle doit être entre {low} et {high}, l’idéal est {target}.",
     wheels:
-      "{others?Cherchez d’abord en {first} pouces : plus de place pour grandir. {others} pouces peut aussi aller.|Cherchez d’abord en {first} pouces.}",
+      "{others?Cherchez d’abord en {first} pouces. {others} pouces peut aussi aller.|Cherchez d’abord en {first} pouces.}",
     wheelsCommon: "Selon l’usage courant ; c’est la selle qui décide, pas la roue.",
     wheelsList:
       "Dans la liste ouverte, {fitting} {fitting#vélo de cette taille convient|vélos de cette taille conviennent} maintenant.",
@@ -200,6 +200,7 @@ export const french: Translation = {
     looks: "{number} {number#point|points} à regarder",
     notOffered: {
       check_stops: "Non proposé sans regarder son alerte.",
+      not_available: "Non proposé : d’après la liste, il n’est pas disponible.",
       beaten:
         "Non proposé : {better?{better}|un autre vélo} dure autant, ne coûte pas plus et ne pèse pas plus.",
       behind_in_order: "Convient, mais d’autres passent avant dans l’ordre choisi.",
@@ -410,6 +411,8 @@ export const french: Translation = {
     wording: {
       standover_clear: "Debout au-dessus du cadre, il y a {value} de marge.",
       standover_tight: "Debout au-dessus du cadre, il n’y a que {value} de marge. {limit} serait bien.",
+      standover_unsettled:
+        "Le tube supérieur est à {top_tube} du sol. Mesurez l’entrejambe : il devrait faire {limit} de plus.",
       standover_too_high: "Le cadre est {over} trop haut pour se tenir au-dessus, pieds à plat.",
       bike_mass_easy: "Il pèse {bike}, {value} du poids de l’enfant.",
       bike_mass_noticeable:
@@ -428,10 +431,14 @@ export const french: Translation = {
       leg_cannot_fold: "Pédale en haut, la jambe semble manquer de place.",
       height_factor_within: "De la selle à la pédale : {saddle_to_pedal}, pas plus que chez les adultes.",
       height_factor_over: "De la selle à la pédale : {saddle_to_pedal}, plus que chez les adultes.",
+      height_factor_unsettled:
+        "De la selle à la pédale : environ {saddle_to_pedal}. Mesurez l’entrejambe pour savoir si c’est trop loin.",
       crank_usual: "La manivelle, {crank}, fait {value} de l’entrejambe : courant.",
       crank_short: "La manivelle, {crank}, fait {value} de l’entrejambe : plus courte que d’habitude.",
       crank_long:
         "La manivelle, {crank}, fait {value} de l’entrejambe, plus longue que d’habitude : les genoux montent haut.",
+      crank_unsettled:
+        "La manivelle, {crank}, fait environ {value} de l’entrejambe. Mesurez-le pour savoir si c’est courant.",
       lever_near: "Le levier de frein est à {value} de la poignée, assez près pour de petites mains.",
       lever_far:
         "Le levier de frein est à {value} de la poignée ; {limit} est le maximum pour les jeunes enfants. Réglez-le, ou voyez si l’enfant peut le tirer.",
@@ -444,16 +451,19 @@ export const french: Translation = {
       brakes_coaster_only:
         "Seulement un rétropédalage. La norme internationale en veut un second devant ; une règle des États-Unis s’en contente.",
       brakes_front_only: "Seulement un frein avant. Aucune règle ne s’en contente.",
+      brakes_rear_hand_only:
+        "Seulement un frein arrière à main. Sur un vélo pour jeunes enfants, aucune règle ne s’en contente.",
       brakes_none: "Aucun frein, et il a des pédales.",
       brakes_none_on_toy:
         "Pas de frein. D’après sa selle, c’est un jouet, qui n’en demande pas : loin des pentes et des rues.",
       class_toy:
         "Avec sa selle à {value} au plus, il compte comme jouet et n’est pas fait pour la circulation.",
-      class_young_children: "D’après sa selle au plus haut, il suit les règles pour jeunes enfants.",
+      class_young_children:
+        "D’après sa selle au plus haut, les règles pour jeunes enfants s’appliquent. Cette page ne vérifie pas qu’il les respecte.",
       class_at_both:
         "Sa selle au plus haut, {value}, est à la limite de deux règles : jeunes enfants et grandes mains. Regardez les leviers.",
       class_young_adult:
-        "D’après sa selle au plus haut, {value}, il suit une règle pour de grandes mains. Regardez les leviers.",
+        "D’après sa selle au plus haut, {value}, une règle pour de grandes mains s’applique. Regardez les leviers.",
       class_full_size:
         "D’après sa selle au plus haut, {value}, c’est un vélo d’adulte, fait pour de grandes mains. Regardez les leviers.",
       post_below_top: "La selle est {value} sous sa position la plus haute.",
@@ -473,6 +483,7 @@ export const french: Translation = {
     basis: {
       estimated_rider_mass: "Le poids de l’enfant est estimé d’après l’âge.",
       estimated_stature: "La taille est estimée d’après l’entrejambe.",
+      estimated_inseam: "L’entrejambe est estimé. Mesurez-le pour en être sûr.",
     },
     limit: "{whose?{whose}|Limite} : {limit}.",
     limits: "{whose?{whose}|Courant} : {low} à {high}.",
@@ -1099,6 +1110,8 @@ export const french: Translation = {
       list_field_unknown:
         "Le champ « {field} » n’est pas connu ici et reste tel quel.{known? Peut-être « {known} » ?|}",
       list_fields_unknown_more: "{count} autres champs ne sont pas connus et restent tels quels.",
+      list_cell_not_read:
+        "{value} sous « {field} » est illisible ({times}). Le vélo est dans la liste sans cette donnée.",
       list_price_without_currency: "Un prix sans monnaie reste ouvert. Donnez une monnaie à la liste.",
       table_quote_not_closed: 'La case qui commence ici n’a pas de " de fin.',
       table_without_header:

@@ -122,7 +122,7 @@ export const dutch: Translation = {
     readingWorth: "Binnenbeenlengte met schoenen: {inseam}, {sd} meer of minder.",
     drawing: "Een stuk meetlint: het zadel moet tussen {low} en {high} staan, het best op {target}.",
     wheels:
-      "{others?Kijk eerst naar {first} inch: meer ruimte om te groeien. Ook {others} inch kan passen.|Kijk eerst naar {first} inch.}",
+      "{others?Kijk eerst naar {first} inch. Ook {others} inch kan passen.|Kijk eerst naar {first} inch.}",
     wheelsCommon: "Naar wat gebruikelijk is; het zadel beslist, niet het wiel.",
     wheelsList: "In de open lijst {fitting#past|passen} nu {fitting} {fitting#fiets|fietsen} van die maat.",
     noWheels: "Geen gewone wielmaat past bij deze meting. Meet losse fietsen om het te weten.",
@@ -199,6 +199,7 @@ export const dutch: Translation = {
     looks: "{number} {number#punt|punten} om te bekijken",
     notOffered: {
       check_stops: "Niet voorgesteld zonder de waarschuwing te lezen.",
+      not_available: "Niet voorgesteld: volgens de lijst is hij er niet.",
       beaten:
         "Niet voorgesteld: {better?{better}|een andere fiets} past even lang, kost niet meer en weegt niet meer.",
       behind_in_order: "Past, maar andere komen eerder in de gekozen volgorde.",
@@ -409,6 +410,8 @@ export const dutch: Translation = {
     wording: {
       standover_clear: "Staand boven het frame is er {value} ruimte.",
       standover_tight: "Staand boven het frame is er maar {value} ruimte. {limit} zou goed zijn.",
+      standover_unsettled:
+        "De bovenbuis zit {top_tube} boven de vloer. Meet het binnenbeen: dat moet {limit} langer zijn.",
       standover_too_high: "Het frame is {over} te hoog om er met platte voeten boven te staan.",
       bike_mass_easy: "Hij weegt {bike}, {value} van het gewicht van het kind.",
       bike_mass_noticeable:
@@ -428,10 +431,14 @@ export const dutch: Translation = {
       leg_cannot_fold: "Met de trapper boven lijkt er geen ruimte voor het been.",
       height_factor_within: "Van zadel tot trapper is het {saddle_to_pedal}, niet meer dan bij volwassenen.",
       height_factor_over: "Van zadel tot trapper is het {saddle_to_pedal}, meer dan bij volwassenen.",
+      height_factor_unsettled:
+        "Van zadel tot trapper is het ongeveer {saddle_to_pedal}. Meet het binnenbeen, dan weet je of dat te ver is.",
       crank_usual: "De crank, {crank}, is {value} van het binnenbeen: gewoon.",
       crank_short: "De crank, {crank}, is {value} van het binnenbeen: korter dan gewoon.",
       crank_long:
         "De crank, {crank}, is {value} van het binnenbeen, langer dan gewoon: de knieën komen hoog.",
+      crank_unsettled:
+        "De crank, {crank}, is ongeveer {value} van het binnenbeen. Meet het, dan weet je of dat gewoon is.",
       lever_near: "De remhendel zit {value} van het handvat, dichtbij genoeg voor kleine handen.",
       lever_far:
         "De remhendel zit {value} van het handvat; {limit} is het meeste voor jonge kinderen. Stel hem bij, of kijk of het kind hem kan inknijpen.",
@@ -444,12 +451,15 @@ export const dutch: Translation = {
       brakes_coaster_only:
         "Alleen een terugtraprem. De internationale norm wil er een tweede voor; een regel in de VS vindt dit genoeg.",
       brakes_front_only: "Alleen een rem voor. Geen regel vindt dat genoeg.",
+      brakes_rear_hand_only:
+        "Alleen een handrem achter. Op een fiets voor jonge kinderen vindt geen regel dat genoeg.",
       brakes_none: "Geen enkele rem, en hij heeft trappers.",
       brakes_none_on_toy:
         "Geen rem. Naar het zadel is het speelgoed, dat er geen nodig heeft: weg van hellingen en straten.",
       class_toy:
         "Met het zadel op hoogstens {value} geldt hij als speelgoed en is hij niet voor het verkeer gemaakt.",
-      class_young_children: "Naar het hoogste zadel is hij gemaakt naar de regels voor jonge kinderen.",
+      class_young_children:
+        "Naar het hoogste zadel gelden de regels voor jonge kinderen. Of hij eraan voldoet, kijkt deze pagina niet na.",
       class_at_both:
         "Bij het hoogste zadel, {value}, komen twee regels samen: een voor jonge kinderen, een voor grote handen. Kijk naar de hendels.",
       class_young_adult:
@@ -473,6 +483,7 @@ export const dutch: Translation = {
     basis: {
       estimated_rider_mass: "Het gewicht is geschat naar leeftijd.",
       estimated_stature: "De lengte is geschat naar het binnenbeen.",
+      estimated_inseam: "Het binnenbeen is geschat. Meet het om zeker te zijn.",
     },
     limit: "{whose?{whose}|Grens}: {limit}.",
     limits: "{whose?{whose}|Gewoon}: {low} tot {high}.",
@@ -1093,6 +1104,8 @@ export const dutch: Translation = {
       list_field_unknown:
         "Het veld “{field}” is hier niet bekend en blijft zoals het is.{known? Misschien “{known}”?|}",
       list_fields_unknown_more: "Nog {count} velden zijn niet bekend en blijven zoals ze zijn.",
+      list_cell_not_read:
+        "{value} onder ‘{field}’ is niet te lezen ({times}). De fiets staat zonder dat gegeven in de lijst.",
       list_price_without_currency: "Een prijs zonder munt blijft open. Geef de lijst een munt.",
       table_quote_not_closed: 'De cel die hier begint heeft geen sluitende ".',
       table_without_header:

@@ -23,6 +23,9 @@ constexpr auto texts = std::to_array<CheckText>({
     {standover_clear, "standover_clear", "the top tube is {value} below the inseam; {at_least} is enough"},
     {standover_tight, "standover_tight",
      "the top tube is only {value} below the inseam, where {at_least} is wanted"},
+    {standover_unsettled, "standover_unsettled",
+     "the top tube is {top_tube} above the floor, and {at_least} below the inseam is wanted: measure the "
+     "inseam"},
     {standover_too_high, "standover_too_high",
      "the top tube is {over} higher than the inseam: the rider cannot stand over it with both feet flat"},
 
@@ -63,6 +66,11 @@ constexpr auto texts = std::to_array<CheckText>({
      "from the saddle down to the pedal it is {saddle_to_pedal}, {value} times the inseam, more than adults "
      "are set up with ({at_most})"},
 
+    {height_factor_unsettled, "height_factor_unsettled",
+     "from the saddle down to the pedal it is {saddle_to_pedal}, about {value} times the inseam; adults are "
+     "set up "
+     "at {at_most}: measure the inseam"},
+
     {crank_usual, "crank_usual",
      "the crank ({crank}) is {value} of the inseam; {at_least} to {at_most} is usual"},
     {crank_short, "crank_short",
@@ -70,6 +78,10 @@ constexpr auto texts = std::to_array<CheckText>({
     {crank_long, "crank_long",
      "the crank ({crank}) is {value} of the inseam, longer than usual ({at_least} to {at_most}): knees come "
      "up high"},
+
+    {crank_unsettled, "crank_unsettled",
+     "the crank ({crank}) is about {value} of the inseam; {at_least} to {at_most} is usual: measure the "
+     "inseam"},
 
     {lever_near, "lever_near", "the brake lever is {value} from the grip; up to {at_most} suits small hands"},
     {lever_far, "lever_far",
@@ -89,6 +101,8 @@ constexpr auto texts = std::to_array<CheckText>({
      "a coaster brake alone: enough for a sidewalk bicycle in the US, while ISO 8098 wants a second one in "
      "front"},
     {brakes_front_only, "brakes_front_only", "a front brake alone: no rule is content with that"},
+    {brakes_rear_hand_only, "brakes_rear_hand_only",
+     "a rear hand brake alone: no rule is content with that on a bike for young children"},
     {brakes_none, "brakes_none", "no brake at all, and it has pedals"},
     {brakes_none_on_toy, "brakes_none_on_toy",
      "no brake at all: its saddle is that of a ride-on toy, of which no rule for bicycles asks one; keep it "
@@ -178,6 +192,8 @@ std::string_view basis_remark(FindingBasis basis) {
         return " (the rider's weight is estimated from age and sex: weigh to be sure)";
     case FindingBasis::estimated_stature:
         return " (the rider's height is estimated from the inseam)";
+    case FindingBasis::estimated_inseam:
+        return " (the inseam is estimated: measure it to be sure)";
     case FindingBasis::measured:
         break;
     }
