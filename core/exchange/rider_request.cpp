@@ -32,7 +32,7 @@ void read_readings(RequestFields& fields, Rider& rider) {
         return;
     if (list->kind != JsonValue::Kind::array) {
         fields.report("readings", ProblemCode::request_field_wrong_type,
-                      {{"found", list->kind_name()}, {"kind", "a list of readings in square brackets"}});
+                      {{"found", list->kind_name()}, {"kind", "a list of measurements in square brackets"}});
         return;
     }
     for (const JsonValue& item : list->items) {

@@ -16,7 +16,7 @@ export const english = {
 
   navigation: {
     label: "Screens",
-    rider: "Rider",
+    rider: "Your child",
     rack: "Bikes",
     tape: "Measure",
     list: "List",
@@ -29,7 +29,7 @@ export const english = {
 
   rider: {
     title: "Your child",
-    inseam: "Inside leg (inseam)",
+    inseam: "Inside leg",
     inseamAgain: "Inside leg, measurement {number}",
     inseamExample: { cm: "e.g. 49.5", in: "e.g. 19 1/2" },
     unit: "Unit",
@@ -79,7 +79,7 @@ export const english = {
   },
 
   measuring: {
-    title: "How to measure",
+    title: "How to measure the inside leg (inseam)",
     steps: [
       "Stand your child with their back to a wall, in the shoes they ride in, feet a little apart.",
       "Slide a thin hardback book up between the legs: spine up, one end flat on the wall. Press it up as firmly as a saddle.",
@@ -88,7 +88,7 @@ export const english = {
     ],
     notTrousers: "Do not use the leg length on a trouser label: it is shorter.",
     drawing:
-      "Drawing: a child stands with their back to a wall, a book held level between the legs. A tape measure runs up the wall from the floor to the top of the book.",
+      "Drawing: a child with their back to a wall and a book held level between the legs. A tape measure runs up the wall from the floor to the top of the book.",
   },
 
   window: {
@@ -371,7 +371,7 @@ export const english = {
     names: {
       standover: "Standing over the frame",
       bike_mass: "Weight of the bike",
-      rider_mass_limit: "Weight of the rider",
+      rider_mass_limit: "Weight limit",
       brake_kind: "Brakes",
       lever_reach: "Reach to the brake lever",
       top_of_post: "Seat post",
@@ -391,7 +391,7 @@ export const english = {
       crank: "crank length",
       lever_reach: "reach from grip to brake lever",
       brakes: "brakes fitted",
-      wheel: "marking on the tyre",
+      wheel: "numbers on the tyre",
       chainring: "teeth on the front chainring",
       sprocket: "teeth on the rear sprocket",
       mass_kg: "weight of the bike",
@@ -432,7 +432,7 @@ export const english = {
 
       lever_near: "The brake lever is {value} from the grip, near enough for small hands.",
       lever_far:
-        "The brake lever is {value} from the grip; for young children the most is {limit}. Adjust it, or see if your child can pull it.",
+        "The brake lever is {value} from the grip; for young children it should be {limit} at most. Adjust it, or see if your child can pull it.",
       lever_beyond_every_rule:
         "The brake lever is {value} from the grip, farther than any rule allows: a child cannot pull it safely.",
 
@@ -446,17 +446,17 @@ export const english = {
       brakes_front_only: "Only a front brake. No rule allows that.",
       brakes_none: "It has pedals but no brakes at all. Do not ride it like this.",
       brakes_none_on_toy:
-        "No brakes. By its saddle height it is a ride-on toy, which needs none: keep it off slopes and roads.",
+        "No brakes. Going by its saddle height it is a ride-on toy, which needs none: keep it off slopes and roads.",
 
       class_toy: "With its saddle at {value} at most, it counts as a toy and is not made for traffic.",
       class_young_children:
-        "Going by its highest saddle, the rules for young children’s bikes apply. Not checked: whether it meets them.",
+        "Going by its highest saddle height, the rules for young children’s bikes apply. Not checked: whether it meets them.",
       class_at_both:
-        "Its highest saddle, {value}, is where two rules meet: one for young children, one for larger hands. Check the brake levers.",
+        "Its highest saddle height, {value}, is where two rules meet: one for young children, one for larger hands. Check that your child can reach the brake levers.",
       class_young_adult:
-        "By its highest saddle, {value}, a rule for larger hands applies. Check that your child can reach the brake levers.",
+        "Going by its highest saddle height, {value}, a rule for larger hands applies. Check that your child can reach the brake levers.",
       class_full_size:
-        "By its highest saddle, {value}, it counts as full-size, for larger hands. Check that your child can reach the brake levers.",
+        "Going by its highest saddle height, {value}, it counts as full-size, for larger hands. Check that your child can reach the brake levers.",
 
       post_below_top: "The saddle is {value} below its highest position.",
       post_near_top:
@@ -465,9 +465,9 @@ export const english = {
         "The saddle would be {over} too high, past the minimum-insertion mark. Do not ride it like that.",
 
       gears_single:
-        "One turn of the pedals takes it {value} along: about {easy_speed} at ease, {brisk_speed} when pedalling fast.",
+        "One turn of the pedals moves the bike {value}: about {easy_speed} at ease, {brisk_speed} when pedalling fast.",
       gears_one_of_several:
-        "In the gear listed, one turn of the pedals takes it {value} along: about {easy_speed} at ease, {brisk_speed} when pedalling fast. It has other gears.",
+        "In the gear listed, one turn of the pedals moves the bike {value}: about {easy_speed} at ease, {brisk_speed} when pedalling fast. It has other gears.",
 
       hill_light: "A gentle hill ({slope}) will feel light.",
       hill_firm: "A gentle hill ({slope}) takes a firm push: {value} of your child’s weight.",
@@ -525,7 +525,7 @@ export const english = {
     somewhere:
       "{from?{to?{from} to {to} for 8 in 10 children|perhaps as early as {from}, perhaps years later}|before {to} for 9 in 10 children}",
     withinMonth: "in that month for 8 in 10 children",
-    stageMoves: "From {month} the chart takes it that your child rides well and sits higher.",
+    stageMoves: "From {month} the chart assumes that your child rides well and sits higher.",
     lessCertain: "For young children the forecast is less sure.",
     raises: "When to move the saddle",
     raiseOn: "{day}: {height}",
@@ -691,7 +691,7 @@ export const english = {
     clear: "Untick all",
     add: "Add a bike",
     needMore: "Tick at least two bikes.",
-    table: "The ticked bikes, fact by fact",
+    table: "The ticked bikes, point by point",
     differences: "What differs",
     noDifferences: "No known differences.",
     same: "The same on all ({number})",
@@ -878,10 +878,10 @@ export const english = {
         "Saddle all the way down. Measure straight up from the floor to the middle of the saddle’s top.",
       saddle_highest:
         "Post up to its minimum-insertion mark, never past it. Measure straight up from the floor to the middle of the saddle’s top.",
-      standover: "From the floor to the top of the frame, where a rider stands over it.",
+      standover: "From the floor to the top of the frame, where your child will stand over it.",
       bottom_bracket_height: "From the floor to the middle of the crank’s axle.",
       crank: "From the middle of the crank’s axle to the middle of the pedal’s axle.",
-      lever_reach: "From the outside of the grip to the front of the lever, where the middle finger lies.",
+      lever_reach: "From the outside of the grip to the front of the lever, where the middle finger goes.",
     },
   },
 
@@ -967,7 +967,7 @@ export const english = {
 
   /** Of the page as a site, which is kept for when there is no signal. */
   site: {
-    title: "This page without a signal",
+    title: "Using this page without a signal",
     kept: "Saved in this browser: it opens here with no signal.",
     keeping: "Getting ready to open with no signal …",
     notKept: "This browser does not save the page, so you need a signal to open it.",
@@ -987,7 +987,7 @@ export const english = {
       slip_span_narrow: "The saddle goes up by only {span}. Was one height read wrong?",
       slip_span_wide: "The saddle goes up by {span}, which is a lot. Was one height read wrong?",
       slip_unlike_others:
-        "A lowest saddle height of {value} is {distance} off every other bike with {wheel} inch wheels. Measure it again?",
+        "A lowest saddle height of {value} differs by {distance} from every other bike with {wheel} inch wheels. Measure it again?",
       figure_empty: "Please enter a number, such as 49.5 or 19 1/2.",
       figure_not_a_number: "“{text}” is not a number. Try one like 49.5 or 19 1/2.",
       figure_fraction_malformed: "The fraction in “{text}” cannot be read. Type it like 19 1/2.",
@@ -1033,7 +1033,8 @@ export const english = {
       request_bike_unknown: "",
       reading_in_future: "The measurement is dated {date}, and today is {today}. It is taken as made today.",
       reading_before_birth: "The measurement is dated {date}, before the child was born.",
-      rider_born_in_future: "The month of birth, {date}, is in the future. The age is taken as not known.",
+      rider_born_in_future:
+        "The date of birth, {date}, is after today, {today}. The age is taken as not known.",
       rider_under_one: "Your child is under 1. The growth numbers start at that age, and are rough under 2.",
       rider_over_eighteen: "Over 18: the legs are taken as fully grown.",
       rider_stature_doubtful:
@@ -1086,7 +1087,7 @@ export const english = {
       file_without_bikes: "",
       file_bikes_empty: "",
       file_too_many_bikes: "",
-      file_no_usable_bike: "",
+      file_no_usable_bike: "No bike in the file can be used ({count} left out).",
       bike_not_a_group: "",
       bike_without_name: "The bike needs a tag number (id) or a name.",
       bike_without_saddle:
@@ -1100,7 +1101,8 @@ export const english = {
       bike_too_many_fields: "",
       bike_id_taken: "",
       bike_id_given_twice: "",
-      list_field_unknown: "",
+      list_field_unknown:
+        "The field “{field}” is not known, so it is left as it is.{known? Did you mean “{known}”?|}",
       list_fields_unknown_more: "",
       list_price_without_currency: "",
       table_quote_not_closed: "",
