@@ -6,7 +6,7 @@ export const spanish: Translation = {
   language: "Idioma",
   units: {
     cm: "cm",
-    in: "pulg.",
+    in: "in",
     kg: "kg",
     mm: "mm",
     m: "m",
