@@ -103,7 +103,7 @@ test("a rider who has no reading yet is not shown the answers of another", async
   await page.getByRole("heading", { name: "How to measure" }).waitFor();
   assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await inseam(page).fill("forty");
-  await page.getByText(/“forty” is not a figure/).waitFor();
+  await page.getByText(/“forty” is not a number/).waitFor();
   assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await close();
 });
