@@ -69,7 +69,7 @@ export const english = {
     girl: "Girl",
     boy: "Boy",
     stature: "Height",
-    mass: "Weight (kg)",
+    mass: "Weight ({unit})",
     massWhy: "Used to check if a bike is too heavy. If left blank, it is estimated.",
     ridingFrom: {
       starting: "Will ride well from about",
@@ -231,7 +231,7 @@ export const english = {
       closest: "saddle closest to the best height",
     },
     maxPrice: "Price up to",
-    maxMass: "Weight up to (kg)",
+    maxMass: "Weight up to ({unit})",
     brakes: "Brakes",
     brakeWishes: {
       any: "any brakes",
@@ -560,7 +560,7 @@ export const english = {
     kinds: { pedal: "With pedals", balance: "Balance bike" },
     standover: "Frame height, where your child stands over it",
     wheel: "Wheel size in inches, or the numbers on the tyre",
-    mass: "Weight (kg)",
+    mass: "Weight ({unit})",
     price: "Price",
     keep: "Add it to the bikes",
     kept: "Added to the bikes",
