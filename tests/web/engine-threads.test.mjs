@@ -27,7 +27,7 @@ function workers() {
         worker.told.push(message);
         const say = (said) =>
           setTimeout(() => worker.ended || worker.onmessage({ data: { engine, ...said } }));
-        if ("module" in message) say({ module: message.module });
+        if ("module" in message) say({ made: true });
         else if (message.request?.do === "break") say({ failure: "unreachable" });
         else if (message.request?.do !== "wait" && "request" in message)
           say({ answer: { worker: worker.number, engine, text: "" } });
@@ -42,7 +42,7 @@ function workers() {
 
 const opened = () => {
   const { made, start } = workers();
-  const threads = engineThreads(start, (thread) => thread.make({ module: {} }));
+  const threads = engineThreads(start, (thread) => thread.make({}));
   return { made, threads };
 };
 
