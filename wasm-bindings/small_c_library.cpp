@@ -1,8 +1,8 @@
 // Functions of the C library as the shipped engine needs them. The library's own read figures in 128-bit arithmetic and
 // print every form of them, which takes 10 kB of the packed engine; their one caller is nlohmann_json's reader. For sines of
 // angles beyond a million it brings along the digits of two by pi, for exponentials a table of them, which nothing packs: 5 kB.
-#include "core/json/nearest_double.h"
-#include "core/statistics/exponential.h"
+#include "core/base/json/nearest_double.h"
+#include "core/base/statistics/exponential.h"
 
 #include <cstddef>
 #include <cstring>
@@ -36,7 +36,7 @@ double exp(double x) {
     return saddlerule::exponential(x);
 }
 
-/// Prints nothing: the reader's own words for a fault are read by nobody (see core/json/json_fault.h).
+/// Prints nothing: the reader's own words for a fault are read by nobody (see core/base/json/json_fault.h).
 int snprintf(char* __restrict text, std::size_t size, const char* __restrict /*form*/, ...) {
     if (size > 0)
         *text = '\0';

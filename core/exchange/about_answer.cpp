@@ -1,15 +1,15 @@
 #include "core/exchange/about_answer.h"
 
-#include "core/checks/check_limits.h"
-#include "core/choice/wheel_sizes.h"
-#include "core/cost/cost_of_fit.h"
+#include "core/base/outcomes/problem_texts.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
-#include "core/fit/fit_verdict.h"
-#include "core/fit/saddle_window.h"
-#include "core/growth/inseam_forecast.h"
-#include "core/outcomes/problem_texts.h"
+#include "core/fit/checks/check_limits.h"
+#include "core/fit/choice/wheel_sizes.h"
+#include "core/fit/cost/cost_of_fit.h"
+#include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/verdict/fit_verdict.h"
+#include "core/fit/verdict/saddle_window.h"
 
 namespace saddlerule {
 namespace {

@@ -1,10 +1,10 @@
 // The answer to `assess`: an assessment as JSON.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
-#include "core/choice/assessment.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rows_request.h"
+#include "core/fit/choice/assessment.h"
+#include "core/lists/catalogue/catalogue.h"
 
 #include <optional>
 #include <span>

@@ -1,7 +1,7 @@
 #include "core/exchange/engine.h"
 
-#include "core/catalogue/bike_reader.h"
-#include "core/drawing/side_view.h"
+#include "core/base/sorting/sorting.h"
+#include "core/base/text/utf8_text.h"
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/changes_answer.h"
@@ -13,10 +13,10 @@
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
 #include "core/exchange/taped_bikes.h"
-#include "core/growth/inseam_forecast.h"
-#include "core/growth/rider_growth.h"
-#include "core/sorting/sorting.h"
-#include "core/text/utf8_text.h"
+#include "core/fit/drawing/side_view.h"
+#include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/growth/rider_growth.h"
+#include "core/lists/catalogue/bike_reader.h"
 
 #include <algorithm>
 #include <memory>

@@ -1,7 +1,7 @@
 #include "core/exchange/request_fields.h"
 
-#include "core/outcomes/figure_text.h"
-#include "core/typed_text/length_text.h"
+#include "core/base/outcomes/figure_text.h"
+#include "core/base/typed_text/length_text.h"
 
 #include <algorithm>
 

@@ -3,12 +3,12 @@
 // list of its fields.
 #pragma once
 
-#include "core/json/located_json.h"
-#include "core/outcomes/problem.h"
-#include "core/quantities/calendar_date.h"
-#include "core/quantities/closed_range.h"
-#include "core/quantities/length.h"
-#include "core/typed_text/length_text.h"
+#include "core/base/json/located_json.h"
+#include "core/base/outcomes/problem.h"
+#include "core/base/quantities/calendar_date.h"
+#include "core/base/quantities/closed_range.h"
+#include "core/base/quantities/length.h"
+#include "core/base/typed_text/length_text.h"
 
 #include <optional>
 #include <span>

@@ -1,7 +1,7 @@
 #include "core/exchange/taped_bikes.h"
 
-#include "core/catalogue/bike_ids.h"
-#include "core/catalogue/bike_reader.h"
+#include "core/lists/catalogue/bike_ids.h"
+#include "core/lists/catalogue/bike_reader.h"
 
 #include <algorithm>
 

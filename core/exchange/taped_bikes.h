@@ -1,8 +1,8 @@
 // Taped bikes: those that a request hands over beside the loaded list, in the form of a catalogue entry.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
 #include "core/exchange/request_fields.h"
+#include "core/lists/catalogue/catalogue.h"
 
 #include <string_view>
 #include <vector>

@@ -562,6 +562,37 @@ test("of two versions on one page the first stays, and the second says so in one
   assert.deepEqual(problems, []);
 });
 
+// DOM clobbering: OWASP's cheat sheet of that name has these shapes.
+for (const [kind, head] of [
+  ["a plain script", script],
+  ["a module", script.replace("<script", '<script type="module"')],
+])
+  test(`images that are called like what ${kind} asks the document for do not lead it to a stranger`, async (test) => {
+    const asked = [];
+    const stranger = "http://stranger.invalid/saddlerule-fit";
+    const images = `<img name="currentScript"><img name="scripts" src="${stranger}"><img name="scripts" src="${stranger}"><img name="baseURI">`;
+    // The script comes after the images, so that they are there first.
+    const { page, problems } = await visit(
+      test,
+      `${images}<saddlerule-fit id="fit"></saddlerule-fit>${head}`,
+      {
+        policy: null,
+        head: "",
+        prepare: (page) =>
+          page.on("request", (request) => asked.push([request.resourceType(), request.url()])),
+      },
+    );
+    await page.getByRole("textbox", { name: "Inside leg" }).waitFor();
+    assert.deepEqual(
+      asked.filter(([type, url]) => type !== "image" && url.includes("stranger")),
+      [],
+    );
+    assert.deepEqual(
+      problems.filter((problem) => !problem.includes("ERR_")),
+      [],
+    );
+  });
+
 test("as a module it finds its files as well, and without workers and Trusted Types of its name it answers on the page", async (test) => {
   const { page, inseam, told } = await visit(test, '<saddlerule-fit list="/bikes.json"></saddlerule-fit>', {
     head: '<script type="module" src="/saddlerule/saddlerule-fit.js"></script>',

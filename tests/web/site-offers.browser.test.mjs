@@ -198,6 +198,8 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
     "a café's page": 'location = /bikes.json { types { } default_type text/html; return 200 "<p>Log in"; }\n',
     "the same under a wrong name": 'location = /bikes.json { return 200 "<p>Log in"; }\n',
     "in trouble": "location = /bikes.json { return 502; }\n",
+    "a refusal as JSON": `location = /bikes.json { return 200 '{"error": "log in first"}'; }\n`,
+    "an empty list": `location = /bikes.json { return 200 '{"bikes": []}'; }\n`,
   };
   for (const [trouble, more] of Object.entries(troubles)) {
     await club.nginx.start(more);
@@ -213,6 +215,37 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
   await club.nginx.stop();
   await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../bikes.json`);
   await page.getByText("The list could not be reached").first().waitFor();
+});
+
+const oneBike = '{ "units": "cm", "bikes": [{ "id": "A", "saddle_lowest": 50 }] }';
+
+test("what a server wants kept by nobody, and what other pages of the host fetch, is not kept", async (test) => {
+  const { club, page } = await visit(test, {
+    more:
+      `location = /secret.json { add_header cache-control no-store; return 200 '${oneBike}'; }\n` +
+      `location = /mine.json { add_header cache-control private; return 200 '${oneBike}'; }\n` +
+      "location = /fit/other.html { types { } default_type text/html; return 200 '<p>Other page'; }\n",
+  });
+  await goTo(page, "Keep");
+  await isKept(page);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  const get = (where, path) => where.evaluate(async (path) => (await fetch(path)).status, path);
+  for (const path of ["/secret.json", "/mine.json"]) assert.equal(await get(page, path), 200);
+  const other = await page.context().newPage();
+  await other.goto(`${club.nginx.origin}/fit/other.html`);
+  assert.equal(await get(other, "/bikes.json?other"), 200);
+  // The last one is kept, and so were the others by now if they were to be.
+  await get(page, "/bikes.json?own");
+  const kept = () =>
+    page.evaluate(async () => {
+      const name = (await caches.keys()).find((name) => name.startsWith("saddlerule-lists"));
+      return (await (await caches.open(name)).keys()).map(({ url }) => url.replace(/^.*\/\/[^/]*/, ""));
+    });
+  await eventually(async () => assert.ok((await kept()).includes("/bikes.json?own")));
+  assert.deepEqual(
+    (await kept()).filter((path) => !path.includes("settings")),
+    ["/bikes.json?own"],
+  );
 });
 
 test("as many lists are kept as somebody goes through in a season, and none that is too large", async (test) => {

@@ -19,11 +19,22 @@ export interface Running {
   end: () => void;
 }
 
-/** Where this script came from. A module is not told, and looks for its own name among the page's scripts. */
+/**
+ * What the document itself says. An element of the page named like a property of the document, such as an image called
+ * currentScript, hides that property, and markup may be a stranger's: a comment, say.
+ */
+function ofDocument<Name extends "currentScript" | "scripts">(property: Name): Document[Name] {
+  const own = Object.getOwnPropertyDescriptor(Document.prototype, property);
+  return own?.get?.call(document) as Document[Name];
+}
+
+/** Where this script came from. A module does not know, and looks for its own name among the page's scripts. */
 function ownAddress(): string {
-  const running = document.currentScript;
+  const running = ofDocument("currentScript");
   if (running instanceof HTMLScriptElement && running.src !== "") return running.src;
-  return [...document.scripts].find(({ src }) => src.includes(name))?.src ?? document.baseURI;
+  for (const script of Array.from(ofDocument("scripts")))
+    if (script instanceof HTMLScriptElement && script.src.includes(name)) return script.src;
+  return location.href;
 }
 
 const beside = ownAddress();
