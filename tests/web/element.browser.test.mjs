@@ -389,7 +389,7 @@ test("without scripts it shows what the page wrote between its tags, and where i
   assert.equal(said.filter((line) => line.includes("its files could not be loaded")).length, 1);
 });
 
-test("several share one engine thread and one in reserve, each with its own list and its own rider", async (test) => {
+test("several share one engine thread, each with its own list and its own rider", async (test) => {
   const small = jsonList([
     { id: "H1", name: "Hall 1", kind: "pedal", saddle_lowest: 48, saddle_highest: 60 },
   ]);
