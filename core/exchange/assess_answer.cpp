@@ -14,16 +14,16 @@ namespace saddlerule {
 namespace {
 
 std::string_view name_of(WheelSizeReason reason) {
-    constexpr std::array<std::string_view, 4> names{"only_one", "most_fit", "room_to_grow", "also"};
+    constexpr std::array<std::string_view, 4> names{"only_one", "most_fit", "largest_that_suits", "also"};
     return names[static_cast<std::size_t>(reason)];
 }
 
 std::string_view sentence_of(WheelSizeReason reason) {
     constexpr std::array<std::string_view, 4> sentences{
-        "no other wheel size suits this reading", "more bikes of this size fit than of any other",
-        "the largest whose saddle usually goes low enough with something to spare: it leaves room to grow "
-        "(common practice)",
-        "suits this reading too"};
+        "no other wheel size suits this measurement", "more bikes of this size fit than of any other",
+        "the largest whose saddle usually goes low enough with something to spare: it leaves space "
+        "to grow into (common practice)",
+        "suits this measurement too"};
     return sentences[static_cast<std::size_t>(reason)];
 }
 

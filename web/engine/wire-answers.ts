@@ -114,7 +114,7 @@ export interface WheelSize {
   bikes: number | null;
   fit_now: number | null;
   close_calls: number | null;
-  reason: "only_one" | "most_fit" | "room_to_grow" | "also";
+  reason: "only_one" | "most_fit" | "largest_that_suits" | "also";
   why: string;
 }
 

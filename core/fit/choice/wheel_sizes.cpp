@@ -93,7 +93,7 @@ std::vector<SuitableWheelSize> suitable_wheel_sizes(std::span<const JudgedWheel>
     if (!sizes.empty())
         sizes.front().reason = sizes.size() == 1 ? WheelSizeReason::only_one
                                : of_list         ? WheelSizeReason::most_fit
-                                                 : WheelSizeReason::room_to_grow;
+                                                 : WheelSizeReason::largest_that_suits;
     // Common practice knows spans, not bikes.
     for (SuitableWheelSize& size : sizes) {
         if (size.basis == WheelSizeBasis::common_practice)

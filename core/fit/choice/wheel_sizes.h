@@ -23,10 +23,10 @@ std::span<const TypicalSpan> typical_spans(BikeKind kind);
 enum class WheelSizeBasis { list, common_practice };
 
 enum class WheelSizeReason {
-    only_one,     ///< no other size suits
-    most_fit,     ///< more bikes of it fit than of any other size; of several with as many the largest
-    room_to_grow, ///< by common practice: the largest whose usual lowest saddle is below the target
-    also,         ///< suits too
+    only_one,           ///< no other size suits
+    most_fit,           ///< more bikes of it fit than of any other size; of several with as many the largest
+    largest_that_suits, ///< by common practice: the largest whose usual lowest saddle is below the target
+    also,               ///< suits too
 };
 
 struct SuitableWheelSize {
