@@ -455,7 +455,8 @@ export const german: Translation = {
       brakes_coaster_only:
         "Nur eine Rücktrittbremse. Die internationale Norm verlangt eine zweite vorn; einer US-Regel genügt sie.",
       brakes_front_only: "Nur eine Bremse vorn. Das lässt keine Regel zu.",
-      brakes_rear_hand_only: "Nur eine Handbremse hinten. Das lässt bei Rädern für kleine Kinder keine Regel zu.",
+      brakes_rear_hand_only:
+        "Nur eine Handbremse hinten. Das lässt bei Rädern für kleine Kinder keine Regel zu.",
       brakes_none: "Gar keine Bremse, obwohl es Pedale hat. So nicht fahren.",
       brakes_none_on_toy:
         "Keine Bremse. Seiner Sattelhöhe nach ist es ein Spielzeug, das keine braucht: von Hängen und Straßen fernhalten.",

@@ -453,7 +453,8 @@ export const dutch: Translation = {
       brakes_coaster_only:
         "Alleen een terugtraprem. De internationale norm eist ook een voorrem; een regel in de VS niet.",
       brakes_front_only: "Alleen een voorrem. Geen enkele regel staat dat toe.",
-      brakes_rear_hand_only: "Alleen een handrem achter. Geen regel staat dat toe op een fiets voor jonge kinderen.",
+      brakes_rear_hand_only:
+        "Alleen een handrem achter. Geen regel staat dat toe op een fiets voor jonge kinderen.",
       brakes_none: "Geen enkele rem, terwijl hij trappers heeft. Zo niet rijden.",
       brakes_none_on_toy:
         "Geen rem. Gezien de zadelhoogte is het speelgoed, dat er geen nodig heeft: blijf weg van hellingen en straten.",
