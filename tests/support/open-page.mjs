@@ -24,9 +24,14 @@ export function launchBrowser() {
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
- * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it.
+ * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it;
+ * `address` is that of another build.
  */
-export async function openPage(browser, viewport, { now, pickers, prepare, ...options } = {}) {
+export async function openPage(
+  browser,
+  viewport,
+  { now, pickers, prepare, address = pageAddress, ...options } = {},
+) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
   await context.addInitScript(() => {
@@ -42,10 +47,10 @@ export async function openPage(browser, viewport, { now, pickers, prepare, ...op
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
   page.on("request", (request) => {
     // The engine's thread is a blob: a text that the page made itself.
-    if (request.url() !== pageAddress && !/^(data|blob):/.test(request.url()))
+    if (request.url() !== address && !/^(data|blob):/.test(request.url()))
       faults.push(`request: ${request.url()}`);
   });
-  await page.goto(pageAddress);
+  await page.goto(address);
   await page.locator(".screen.current .screen-title").waitFor();
   return { page, faults, close: () => context.close() };
 }

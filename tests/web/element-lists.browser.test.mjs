@@ -3,14 +3,13 @@
 // lost, and a sentence says what to do.
 
 import assert from "node:assert/strict";
-import { readFileSync, readdirSync } from "node:fs";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import test, { after, before, describe } from "node:test";
 import { chromium } from "playwright-core";
 import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
-import { clubPage, clubSite, elementFolder, strictPolicy } from "../support/club-site.mjs";
+import { clubPage, clubSite, strictPolicy } from "../support/club-site.mjs";
 import { eventually as soon } from "../support/list-desk.mjs";
 import { screens } from "../support/open-page.mjs";
 
@@ -92,31 +91,6 @@ for (const { name, launch } of browsers) {
       );
       assert.deepEqual(faults, []);
       assert.equal((await told(visit, "list")).length, 1);
-    });
-
-    test(`${name}: a script that did not come when it was wanted comes when it is tried again`, async (test) => {
-      const later = readdirSync(elementFolder).find((file) => file.startsWith("saddlerule-later"));
-      let asked = 0;
-      const atSecond = (request, response) => {
-        asked += 1;
-        response.writeHead(asked === 1 ? 503 : 200, { "content-type": "text/javascript" });
-        response.end(asked === 1 ? "" : readFileSync(join(elementFolder, later)));
-      };
-      const site = await clubSite({
-        "/club.css": "",
-        "/tells.js": tells,
-        "/bikes.json": shed,
-        "/main": withElement('list="bikes.json"'),
-        [`/saddlerule/${later}`]: atSecond,
-      });
-      test.after(() => site.close());
-      const visit = await Visit.to(`${site.address}/main`, { test, browser, size: screens.phone });
-      await visit.goTo("Save");
-      await visit.reads("please try once more");
-      assert.equal((await told(visit, "problem"))[0].code, "files_not_loaded");
-      await visit.press("button", "Try again");
-      await visit.reads("nothing is saved on this device");
-      assert.equal(asked, 2);
     });
 
     const refusals = {

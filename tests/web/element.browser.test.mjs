@@ -98,83 +98,11 @@ test("nothing but the small script is loaded before an element comes near the sc
       "/saddlerule/saddlerule-app.js",
       "/saddlerule/saddlerule-engine.bin",
       "/saddlerule/saddlerule-thread.js",
-      "/saddlerule/saddlerule-unpacker.bin",
     ]),
   );
   assert.equal(await page.getByText("Our bikes hang in the hall.").count(), 1);
   assert.equal(await page.getByText("Our bikes hang in the hall.").isVisible(), false);
   assert.deepEqual(problems, []);
-});
-
-/** Opens a screen by its button in the navigation. */
-const go = (page, screen) => page.getByRole("navigation").getByRole("button", { name: screen }).click();
-
-/** The name of what an element loads when it is wanted. */
-const laterFile = () => readdirSync(elementFolder).find((name) => name.startsWith("saddlerule-later"));
-
-test("the list and Keep load one script once they are opened, and nothing before or after it", async (test) => {
-  const { site, page, inseam, told, problems } = await visit(
-    test,
-    '<saddlerule-fit list="/bikes.json" units="cm"></saddlerule-fit>',
-  );
-  await inseam("49.5 cm");
-  await eventually(async () => assert.ok((await told("verdict")).length > 0));
-  await go(page, "Measure");
-  await page.getByRole("heading", { name: "Measure a bike" }).waitFor();
-  await page.waitForLoadState("networkidle");
-  assert.ok(!site.requests.some((path) => path.includes("later")));
-
-  const before = site.requests.length;
-  await go(page, "List");
-  await page.getByText("Loan shed, autumn list").first().waitFor();
-  const title = page.getByRole("heading", { name: "List", exact: true });
-  // What came has the focus, as it would have been there at once.
-  await eventually(async () => assert.ok(await title.evaluate((heading) => heading.matches(":focus"))));
-  await go(page, "Save");
-  await page.getByRole("button", { name: "Save everything to a file" }).waitFor();
-  await page.waitForLoadState("networkidle");
-  assert.deepEqual(site.requests.slice(before), [`/saddlerule/${laterFile()}`]);
-  assert.deepEqual(problems, []);
-});
-
-test("while the script of the list is on its way its title stands there; where it does not come, it can be tried again", async (test) => {
-  let answer = null;
-  const held = new Promise((resolve) => (answer = resolve));
-  let asked = 0;
-  const sometimes = async (request, response) => {
-    asked += 1;
-    if (asked === 1) {
-      await held;
-      response.writeHead(503).end();
-    } else {
-      response.writeHead(200, { "content-type": "text/javascript" });
-      response.end(readFileSync(join(elementFolder, laterFile())));
-    }
-  };
-  const { page, told } = await visit(test, '<saddlerule-fit list="/bikes.json"></saddlerule-fit>', {
-    pages: { [`/saddlerule/${laterFile()}`]: sometimes },
-  });
-  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
-  await go(page, "List");
-  const awaited = page.locator(".awaited");
-  await awaited.waitFor();
-  assert.equal(await awaited.getAttribute("aria-busy"), "true");
-  const title = page.getByRole("heading", { name: "List", exact: true });
-  assert.ok(await title.evaluate((heading) => heading.matches(":focus")));
-  assert.ok((await awaited.boundingBox()).height >= 300);
-
-  answer();
-  await page.getByRole("alert").getByText("please try once more").waitFor();
-  assert.equal(await awaited.getAttribute("aria-busy"), "false");
-  const [problem] = await told("problem");
-  assert.equal(problem.code, "files_not_loaded");
-  assert.match(problem.problem, /saddlerule-later/);
-
-  await page.getByRole("button", { name: "Try again" }).click();
-  await page.getByText("Loan shed, autumn list").first().waitFor();
-  assert.equal(await awaited.count(), 0);
-  await eventually(async () => assert.ok(await title.evaluate((heading) => heading.matches(":focus"))));
-  assert.equal(asked, 2);
 });
 
 test("it tells the page of its list and of the verdicts it shows, in plain data", async (test) => {
@@ -461,7 +389,7 @@ test("without scripts it shows what the page wrote between its tags, and where i
   assert.equal(said.filter((line) => line.includes("its files could not be loaded")).length, 1);
 });
 
-test("several share one engine thread and one in reserve, each with its own list and its own rider", async (test) => {
+test("several share one engine thread, each with its own list and its own rider", async (test) => {
   const small = jsonList([
     { id: "H1", name: "Hall 1", kind: "pedal", saddle_lowest: 48, saddle_highest: 60 },
   ]);

@@ -3,12 +3,14 @@
 //
 // It is written as a plain script, and works as a module too: editors of content management systems take attributes away,
 // and a module without its type="module" would be an error of syntax.
-import { app, start } from "element-app-file";
+import { app } from "element-app-file";
 
 const name = "saddlerule-fit";
 
-/** What element-app.ts gives: one function, under the name that the build left it. */
-type App = Record<typeof start, (host: HTMLElement) => Running>;
+/** What element-app.ts gives. */
+interface App {
+  start: (host: HTMLElement) => Running;
+}
 
 export interface Running {
   /** An attribute is another one now. */
@@ -103,7 +105,7 @@ class SaddleruleFit extends HTMLElement {
   begin(): void {
     near.unobserve(this);
     if (this.#running !== null) return;
-    this.#running = load().then((given) => given[start](this));
+    this.#running = load().then((given) => given.start(this));
     this.#running.catch((failure: unknown) => {
       this.#running = null;
       const problem = `${name}: its files could not be loaded from beside ${beside} (${String(failure)}).`;
