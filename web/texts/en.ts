@@ -1033,8 +1033,7 @@ export const english = {
       request_bike_unknown: "",
       reading_in_future: "The measurement is dated {date}, and today is {today}. It is taken as made today.",
       reading_before_birth: "The measurement is dated {date}, before the child was born.",
-      rider_born_in_future:
-        "The date of birth, {date}, is after today, {today}. The age is taken as not known.",
+      rider_born_in_future: "The date of birth, {date}, is in the future. The age is taken as not known.",
       rider_under_one: "Your child is under 1. The growth numbers start at that age, and are rough under 2.",
       rider_over_eighteen: "Over 18: the legs are taken as fully grown.",
       rider_stature_doubtful:
