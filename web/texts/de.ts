@@ -210,7 +210,7 @@ export const german: Translation = {
   },
   whatIf: {
     title: "Was die Antwort ändern würde",
-    busy: "Wird berechnet …",
+    busy: "Wird berechnet …",
     now: "{first?Zurzeit steht {first} vorn.|Zurzeit steht kein Rad vorn.}",
     nothing: "Kleine Änderungen an Messung oder Budget ändern nichts.",
     suppose: {
@@ -914,7 +914,7 @@ export const german: Translation = {
     deviceOff: "Aus: Wenn du diese Seite schließt, geht alles verloren.",
     deviceWhat:
       "Gespeichert werden Angaben zu Kindern, Messungen, Filter, gemessene Räder und offene Listen, nur in diesem Browser. Wer ihn nutzt, kann sie sehen. Wird es ausgeschaltet, wird hier alles gelöscht.",
-    deviceBusy: "Wird gespeichert …",
+    deviceBusy: "Wird gespeichert …",
     deviceOn: "Wird beim Eingeben gespeichert.",
     notHere:
       "Diese Seite gehört zu einer Website, darum wird auf diesem Gerät nichts gespeichert: Wenn du gehst, ist alles weg. Speichere in eine Datei, dann kannst du sie hier wieder öffnen.",
@@ -979,7 +979,7 @@ export const german: Translation = {
   site: {
     title: "Diese Seite ohne Netz",
     kept: "In diesem Browser gespeichert: Sie öffnet sich hier auch ohne Netz.",
-    keeping: "Wird für das Öffnen ohne Netz vorbereitet …",
+    keeping: "Wird für das Öffnen ohne Netz vorbereitet …",
     notKept: "Dieser Browser speichert die Seite nicht; zum Öffnen braucht es Netz.",
     toHomeScreen: "Auf den Startbildschirm legen",
     byShareMenu:
@@ -1031,7 +1031,7 @@ export const german: Translation = {
       address_no_signal: "Die Liste war nicht zu erreichen. Gibt es hier Empfang?",
       address_web_page:
         "Statt der Liste kam eine Webseite. Vielleicht ist die Adresse die einer Seite, die die Liste zeigt oder erst ein Passwort will.",
-      address_too_large: "Das sind mehr als {limit} MB, zu viel für eine Liste von Rädern.",
+      address_too_large: "Das sind mehr als {limit} MB, zu viel für eine Liste von Rädern.",
       address_not_allowed:
         "{host} gibt diese Liste nicht an andere Websites. Für den Betreiber: Der Server muss mit „Access-Control-Allow-Origin: {origin}“ antworten.",
       address_policy:
@@ -1058,7 +1058,7 @@ export const german: Translation = {
         "Eine Größe von {stature} passt kaum zu diesem Alter. Noch einmal messen oder den Geburtsmonat prüfen.",
       file_empty: "Die Datei ist leer.",
       file_blank: "In der Datei stehen nur Leerzeichen.",
-      file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",
+      file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",
       file_is_spreadsheet: "Das ist {found}; das lässt sich hier nicht lesen. Speichere die Tabelle als CSV.",
       file_is_other: "Das ist {found} und keine Liste von Rädern. Gebraucht wird JSON oder CSV.",
       file_is_binary: "Das ist kein Text. Gebraucht wird eine Liste als JSON oder CSV.",

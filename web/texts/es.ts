@@ -1018,7 +1018,7 @@ export const spanish: Translation = {
       address_no_signal: "No se pudo llegar a la lista. ¿Hay cobertura aquí?",
       address_web_page:
         "Llegó una página web en vez de una lista. Quizá la dirección es la de una página que muestra la lista o pide antes una contraseña.",
-      address_too_large: "Son más de {limit} MB, demasiado para una lista de bicis.",
+      address_too_large: "Son más de {limit} MB, demasiado para una lista de bicis.",
       address_not_allowed:
         "{host} no da esta lista a otros sitios web. Para quien lo lleva: el servidor tiene que responder con «Access-Control-Allow-Origin: {origin}».",
       address_policy:
@@ -1046,7 +1046,7 @@ export const spanish: Translation = {
       file_empty: "El archivo está vacío.",
       file_blank: "En el archivo solo hay espacios.",
       file_too_large:
-        "El archivo tiene {size} MiB; se permiten {limit} MiB. Divídelo en listas más pequeñas.",
+        "El archivo tiene {size} MiB; se permiten {limit} MiB. Divídelo en listas más pequeñas.",
       file_is_spreadsheet: "Esto es {found}, que aquí no se lee. Guarda la hoja como CSV.",
       file_is_other: "Esto es {found}, no una lista de bicis. Hace falta JSON o CSV.",
       file_is_binary: "Esto no es texto. Hace falta una lista en JSON o CSV.",

@@ -209,7 +209,7 @@ export const dutch: Translation = {
   },
   whatIf: {
     title: "Wat het antwoord zou veranderen",
-    busy: "Bezig met rekenen …",
+    busy: "Bezig met rekenen …",
     now: "{first?Zoals het nu is, staat {first} vooraan.|Zoals het nu is, staat geen fiets vooraan.}",
     nothing: "Kleine wijzigingen in de meting of het budget veranderen niets.",
     suppose: {
@@ -913,7 +913,7 @@ export const dutch: Translation = {
     deviceOff: "Uit: als je deze pagina sluit, ben je alles kwijt.",
     deviceWhat:
       "Bewaart gegevens van kinderen, metingen, filters, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien. Zet je het uit, dan wordt hier alles gewist.",
-    deviceBusy: "Wordt bewaard …",
+    deviceBusy: "Wordt bewaard …",
     deviceOn: "Wordt bewaard terwijl je typt.",
     notHere:
       "Deze pagina hoort bij een website, dus er wordt niets op dit apparaat bewaard: als je weggaat, ben je alles kwijt. Bewaar het in een bestand, dan kun je het hier weer openen.",
@@ -975,7 +975,7 @@ export const dutch: Translation = {
   site: {
     title: "Deze pagina zonder internet",
     kept: "Bewaard in deze browser: de pagina gaat hier ook zonder internet open.",
-    keeping: "Wordt klaargemaakt om zonder internet te openen …",
+    keeping: "Wordt klaargemaakt om zonder internet te openen …",
     notKept: "Deze browser bewaart de pagina niet; je hebt internet nodig om die te openen.",
     toHomeScreen: "Op het beginscherm zetten",
     byShareMenu: "Voor het beginscherm van een iPhone of iPad: tik op “Deel” en dan op “Zet op beginscherm”.",
@@ -1022,7 +1022,7 @@ export const dutch: Translation = {
       address_no_signal: "De lijst was niet te bereiken. Is hier bereik?",
       address_web_page:
         "Er kwam een webpagina in plaats van een lijst. Misschien is het adres dat van een pagina die de lijst toont of eerst een wachtwoord vraagt.",
-      address_too_large: "Dit is meer dan {limit} MB, te veel voor een lijst met fietsen.",
+      address_too_large: "Dit is meer dan {limit} MB, te veel voor een lijst met fietsen.",
       address_not_allowed:
         "{host} geeft deze lijst niet aan andere websites. Voor de beheerder: de server moet antwoorden met “Access-Control-Allow-Origin: {origin}”.",
       address_policy:
@@ -1049,7 +1049,7 @@ export const dutch: Translation = {
       file_empty: "Het bestand is leeg.",
       file_blank: "Er staan alleen spaties in het bestand.",
       file_too_large:
-        "Het bestand is {size} MiB; hoogstens {limit} MiB is toegestaan. Maak er kleinere lijsten van.",
+        "Het bestand is {size} MiB; hoogstens {limit} MiB is toegestaan. Maak er kleinere lijsten van.",
       file_is_spreadsheet: "Dit is {found}; dat is hier niet te lezen. Bewaar het blad als CSV.",
       file_is_other: "Dit is {found}, geen lijst met fietsen. Je hebt JSON of CSV nodig.",
       file_is_binary: "Dit is geen tekst. Je hebt een lijst als JSON of CSV nodig.",
