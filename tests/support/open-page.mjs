@@ -62,7 +62,7 @@ export async function goTo(page, name) {
 
 /** Opens files through the page's file chooser. */
 export async function openList(page, file) {
-  await goTo(page, "The list");
+  await goTo(page, "List");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: /^Open (a|another) list/ }).click(),

@@ -79,11 +79,11 @@ for (const { name, launch } of browsers) {
       await visit.press("button", /^Loan \d/);
       await visit.sees("img", /^Side view of the bike, to scale/);
       await eventually(async () => assert.equal((await told(visit, "verdict")).at(-1).screen, "bike"));
-      await visit.goTo("Keep");
-      await visit.reads("nothing is kept on this device");
+      await visit.goTo("Save");
+      await visit.reads("nothing is saved on this device");
       // Moved, it is as it was.
       await visit.run(() => document.body.prepend(document.querySelector("saddlerule-fit")));
-      await visit.reads("nothing is kept on this device");
+      await visit.reads("nothing is saved on this device");
       assert.equal((await visit.sees("textbox", "Inside leg")).value, "49.5");
       assert.deepEqual(await told(visit, "problem"), []);
       const faults = (await visit.faults()).filter(
@@ -167,7 +167,7 @@ describe("slow servers and large lists", () => {
     await page.clock.runFor(1000);
     await page.getByText("Reading “other.json”").first().waitFor();
     await page.clock.runFor(15_000);
-    await page.getByText("The list did not come within 15 seconds").first().waitFor();
+    await page.getByText("The list did not arrive within 15 seconds").first().waitFor();
     await bikesAreStillThere(page);
     await page.getByRole("button", { name: "Try again" }).click();
     await eventually(async () =>
@@ -183,7 +183,7 @@ describe("slow servers and large lists", () => {
     });
     await page.clock.runFor(1000);
     await page.getByRole("button", { name: "Stop" }).click();
-    await page.getByText("Stopped. Your list is as it was.").waitFor({ state: "attached" });
+    await page.getByText("Stopped. Your list has not changed.").waitFor({ state: "attached" });
     await bikesAreStillThere(page);
 
     let sent = 0;

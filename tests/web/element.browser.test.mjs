@@ -90,7 +90,7 @@ test("nothing but the small script is loaded before an element comes near the sc
   assert.ok(readFileSync(join(elementFolder, "saddlerule-fit.js")).length < 3000);
 
   await page.getByText("Our bikes hang in the hall.").scrollIntoViewIfNeeded();
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   const loaded = () => site.requests.slice(3).map((path) => path.replace(/-[0-9a-f]{12}/, ""));
   await eventually(() =>
     assert.deepEqual([...new Set(loaded())].sort(), [
@@ -136,7 +136,7 @@ test("it tells the page of its list and of the verdicts it shows, in plain data"
   ]);
 
   const before = (await told("verdict")).length;
-  await page.getByRole("radio", { name: /^Rides with confidence/ }).check();
+  await page.getByRole("radio", { name: /^Rides well/ }).check();
   await eventually(async () => assert.ok((await told("verdict")).length > before));
   assert.notDeepEqual((await told("verdict")).at(-1).window_mm, onBike.window_mm);
   assert.deepEqual([said, problems], [[], []]);
@@ -207,7 +207,7 @@ test("attributes take effect when they change, and what a reader chose stays", a
   assert.equal(await page.locator(".frame").getAttribute("lang"), "de");
   assert.equal(await page.evaluate(() => document.documentElement.lang), "en", "the page's own language");
   await set("language", "en");
-  await page.getByRole("heading", { name: "The rack" }).waitFor();
+  await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
   await inseam("19 1/2");
   await page
     .getByText(/^Saddle at 19½\sin/)
@@ -219,7 +219,7 @@ test("attributes take effect when they change, and what a reader chose stays", a
     .first()
     .waitFor();
   await set("view", "tape");
-  await page.getByRole("heading", { name: "Tape one" }).waitFor();
+  await page.getByRole("heading", { name: "Measure a bike" }).waitFor();
   await set("view", "rack");
   await set("currency", "chf");
   await set("list", "/others.json");
@@ -248,7 +248,7 @@ test("what makes no sense in an attribute is named in the console and in an even
     test,
     `<saddlerule-fit ${attributes.join(" ")}></saddlerule-fit>`,
   );
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   const problemsTold = await told("problem");
   for (const [name, value] of Object.entries(nonsense)) {
     const event = problemsTold.find(({ attribute }) => attribute === name);
@@ -283,7 +283,7 @@ test("a hostile style around it changes nothing in it, and its style nothing aro
   const body =
     '<p class="beside">Beside it</p><saddlerule-fit list="/bikes.json" units="cm"></saddlerule-fit>';
   const settle = async ({ page, inseam }) => {
-    await page.getByRole("heading", { name: "The rack" }).waitFor();
+    await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
     await inseam("49.5");
     await page.getByText("14 fit now").waitFor();
     // Rows come a piece a frame.
@@ -327,7 +327,7 @@ test("a page's own colours, font and parts are taken; readers who asked for cont
   const body = '<saddlerule-fit list="/bikes.json"></saddlerule-fit>';
   const seen = async (options) => {
     const { page } = await visit(test, body, { pages: theme, ...options });
-    await page.getByRole("heading", { name: "The rider" }).waitFor();
+    await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
     return page.evaluate(() => {
       const { shadowRoot } = document.querySelector("saddlerule-fit");
       const { backgroundColor, fontFamily, fontSize } = getComputedStyle(shadowRoot.querySelector(".room"));
@@ -370,10 +370,10 @@ test("axe-core finds nothing in an element inside a page, and headings go below 
     const level = ({ properties }) => properties.find(({ name }) => name === "level").value.value;
     return Object.fromEntries(headings.map((node) => [node.name.value, level(node)]));
   };
-  const { Saddlerule: name, "The rack": rack, "How does your rider ride?": question } = await levels();
+  const { Saddlerule: name, Bikes: rack, "How does your child ride?": question } = await levels();
   assert.deepEqual([name, rack, question], [2, 3, 4]);
   await page.evaluate(() => document.querySelector("saddlerule-fit").setAttribute("heading-level", "3"));
-  await eventually(async () => assert.equal((await levels())["The rack"], 4));
+  await eventually(async () => assert.equal((await levels()).Bikes, 4));
 });
 
 test("without scripts it shows what the page wrote between its tags, and where its files are gone as well", async (test) => {
@@ -552,7 +552,7 @@ test("of two versions on one page the first stays, and the second says so in one
       pages: { "/other/saddlerule-fit.js": other },
     },
   );
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   assert.equal(said.length, 1);
   assert.match(
     said[0],
@@ -609,9 +609,9 @@ test("as a module it finds its files as well, and without workers and Trusted Ty
 test("it keeps nothing in the browser, and says so", async (test) => {
   const { page, inseam } = await visit(test, '<saddlerule-fit list="/bikes.json"></saddlerule-fit>');
   await inseam("49.5 cm");
-  await page.getByRole("navigation").getByRole("button", { name: "Keep" }).click();
-  await page.getByText(/nothing is kept on this device: all is forgotten when you leave/).waitFor();
-  assert.equal(await page.getByRole("checkbox", { name: "Keep on this device" }).count(), 0);
+  await page.getByRole("navigation").getByRole("button", { name: "Save" }).click();
+  await page.getByText(/nothing is saved on this device: all is lost when you leave/).waitFor();
+  assert.equal(await page.getByRole("checkbox", { name: "Save on this device" }).count(), 0);
   const kept = await page.evaluate(async () => [
     await indexedDB.databases(),
     { ...localStorage },

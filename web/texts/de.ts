@@ -83,7 +83,7 @@ export const german: Translation = {
     girl: "Mädchen",
     boy: "Junge",
     stature: "Körpergröße",
-    mass: "Gewicht (kg)",
+    mass: "Gewicht ({unit})",
     massWhy: "Um zu prüfen, ob ein Rad zu schwer ist. Ohne Angabe wird geschätzt.",
     ridingFrom: {
       starting: "Wird sicher fahren ab",
@@ -237,7 +237,7 @@ export const german: Translation = {
       closest: "Sattel am nächsten an der besten Höhe",
     },
     maxPrice: "Preis bis",
-    maxMass: "Gewicht bis (kg)",
+    maxMass: "Gewicht bis ({unit})",
     brakes: "Bremsen",
     brakeWishes: {
       any: "beliebig",
@@ -562,7 +562,7 @@ export const german: Translation = {
     },
     standover: "Höhe des Rahmens, wo das Kind darüber steht",
     wheel: "Radgröße in Zoll oder Aufdruck auf dem Reifen",
-    mass: "Gewicht (kg)",
+    mass: "Gewicht ({unit})",
     price: "Preis",
     keep: "Zu den Rädern hinzufügen",
     kept: "Zu den Rädern hinzugefügt",

@@ -83,7 +83,7 @@ export const spanish: Translation = {
     girl: "Niña",
     boy: "Niño",
     stature: "Altura",
-    mass: "Peso (kg)",
+    mass: "Peso ({unit})",
     massWhy: "Para ver si una bici pesa demasiado. En blanco, se estima.",
     ridingFrom: {
       starting: "Montará con soltura a partir de",
@@ -239,7 +239,7 @@ export const spanish: Translation = {
       closest: "cercanía a la mejor altura",
     },
     maxPrice: "Precio hasta",
-    maxMass: "Peso hasta (kg)",
+    maxMass: "Peso hasta ({unit})",
     brakes: "Frenos",
     brakeWishes: {
       any: "cualquiera",
@@ -558,7 +558,7 @@ export const spanish: Translation = {
     },
     standover: "Altura del cuadro, donde se pone de pie",
     wheel: "Tamaño de rueda en pulgadas, o números del neumático",
-    mass: "Peso (kg)",
+    mass: "Peso ({unit})",
     price: "Precio",
     keep: "Añadir a las bicis",
     kept: "Añadidas a las bicis",

@@ -83,7 +83,7 @@ export const french: Translation = {
     girl: "Fille",
     boy: "Garçon",
     stature: "Taille debout",
-    mass: "Poids (kg)",
+    mass: "Poids ({unit})",
     massWhy: "Pour vérifier si un vélo est trop lourd. Sans réponse, le poids est estimé.",
     ridingFrom: {
       starting: "Roulera avec assurance à partir de",
@@ -235,7 +235,7 @@ export const french: Translation = {
       closest: "écart à la hauteur idéale",
     },
     maxPrice: "Prix jusqu’à",
-    maxMass: "Poids jusqu’à (kg)",
+    maxMass: "Poids jusqu’à ({unit})",
     brakes: "Freins",
     brakeWishes: {
       any: "peu importe",
@@ -559,7 +559,7 @@ export const french: Translation = {
     },
     standover: "Hauteur du cadre, là où l’enfant l’enjambe",
     wheel: "Taille de roue en pouces, ou marquage du pneu",
-    mass: "Poids (kg)",
+    mass: "Poids ({unit})",
     price: "Prix",
     keep: "Ajouter aux vélos",
     kept: "Ajoutés aux vélos",

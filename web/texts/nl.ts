@@ -83,7 +83,7 @@ export const dutch: Translation = {
     girl: "Meisje",
     boy: "Jongen",
     stature: "Lichaamslengte",
-    mass: "Gewicht (kg)",
+    mass: "Gewicht ({unit})",
     massWhy: "Om te kijken of een fiets te zwaar is. Leeg gelaten wordt het geschat.",
     ridingFrom: {
       starting: "Fietst naar verwachting zelfverzekerd vanaf",
@@ -236,7 +236,7 @@ export const dutch: Translation = {
       closest: "afstand tot de beste hoogte",
     },
     maxPrice: "Prijs tot",
-    maxMass: "Gewicht tot (kg)",
+    maxMass: "Gewicht tot ({unit})",
     brakes: "Remmen",
     brakeWishes: {
       any: "maakt niet uit",
@@ -560,7 +560,7 @@ export const dutch: Translation = {
     },
     standover: "Hoogte van het frame waar het kind erboven staat",
     wheel: "Wielmaat in inch, of de cijfers op de band",
-    mass: "Gewicht (kg)",
+    mass: "Gewicht ({unit})",
     price: "Prijs",
     keep: "Bij de fietsen voegen",
     kept: "Bij de fietsen gevoegd",

@@ -160,7 +160,7 @@ TEST_CASE("a bike far from all others of its wheel size is asked about, from thr
     REQUIRE(codes(slips) == "slip_unlike_others");
     CHECK(slips[0].repair.empty());
     CHECK(sentence(slips[0].problem) ==
-          "a lowest saddle of 60.5 cm is 10.5 cm from that of any other bike with 16 in wheels");
+          "a lowest saddle height of 60.5 cm differs by 10.5 cm from every other bike with 16 in wheels");
     REQUIRE(finder.find().size() == 1);
     CHECK(finder.find()[0].number == 4);
 
