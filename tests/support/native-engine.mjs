@@ -6,6 +6,9 @@ import { accessSync, constants, mkdtempSync, openSync, readSync, rmSync, writeSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
+/** Where the length of an answer is expected: how far a file is read comes first. */
+const progressMark = 0xffffffff;
+
 /** @param {string} program a built native_ask */
 export function openNativeEngine(program) {
   accessSync(program, constants.X_OK);
@@ -39,11 +42,16 @@ export function openNativeEngine(program) {
   };
 
   return {
-    ask(request, file = new Uint8Array(0)) {
+    ask(request, file = new Uint8Array(0), tell = undefined) {
       const text = typeof request === "string" ? request : JSON.stringify(request);
       put(behindLength(Buffer.from(text)));
       put(behindLength(file));
-      return JSON.parse(take(take(4).readUInt32LE()).toString("utf8"));
+      for (;;) {
+        const length = take(4).readUInt32LE();
+        if (length !== progressMark) return JSON.parse(take(length).toString("utf8"));
+        const progress = take(8);
+        tell?.(progress.readUInt32LE(0), progress.readUInt32LE(4));
+      }
     },
   };
 }

@@ -3,6 +3,7 @@
 // first is closed (see native-engine.mjs).
 #include "core/exchange/engine.h"
 
+#include <array>
 #include <cstdint>
 #include <cstdio>
 #include <memory>
@@ -37,6 +38,9 @@ std::optional<std::string> next_text(std::FILE* pipe) {
     return text;
 }
 
+/// In the place of an answer's length: then come how much of the file is read, and how much there is.
+constexpr std::uint32_t progress_mark = 0xffffffff;
+
 int serve(const char* questions, const char* answers) {
     const File from(std::fopen(questions, "rb"), std::fclose);
     const File to(std::fopen(answers, "wb"), std::fclose);
@@ -49,7 +53,12 @@ int serve(const char* questions, const char* answers) {
         auto file = next_text(from.get());
         if (!file)
             break;
-        const std::string answer = engine.answer(*request, std::move(*file));
+        const std::string answer =
+            engine.answer(*request, std::move(*file), [&](std::size_t done, std::size_t total) {
+                const std::array<std::uint32_t, 3> frame{progress_mark, static_cast<std::uint32_t>(done),
+                                                         static_cast<std::uint32_t>(total)};
+                std::fwrite(frame.data(), sizeof frame, 1, to.get());
+            });
         const auto length = static_cast<std::uint32_t>(answer.size());
         std::fwrite(&length, sizeof length, 1, to.get());
         std::fwrite(answer.data(), 1, answer.size(), to.get());
