@@ -51,16 +51,21 @@ void write_windows(JsonWriter& json) {
 }
 
 void write_typical_spans(JsonWriter& json) {
-    for (const TypicalSpan& span : typical_spans()) {
-        const auto write_span = [&] {
-            json.object([&] {
-                field(json, "lowest", span.lowest);
-                field(json, "highest", span.highest);
-            });
-        };
-        write_constant(json, "typical_span." + std::to_string(static_cast<int>(span.nominal_inches)),
-                       write_span, "mm", "common practice, from memory",
-                       "names wheel sizes until a list is loaded");
+    for (const BikeKind kind : {BikeKind::balance, BikeKind::pedal}) {
+        const std::string_view kind_prefix = kind == BikeKind::balance ? "balance." : "";
+        for (const TypicalSpan& span : typical_spans(kind)) {
+            const auto write_span = [&] {
+                json.object([&] {
+                    field(json, "lowest", span.lowest);
+                    field(json, "highest", span.highest);
+                });
+            };
+            write_constant(json,
+                           "typical_span." + std::string(kind_prefix) +
+                               std::to_string(static_cast<int>(span.nominal_inches)),
+                           write_span, "mm", "common practice, from memory",
+                           "names wheel sizes until a list is loaded");
+        }
     }
 }
 

@@ -123,7 +123,7 @@ export const german: Translation = {
     readingWorth: "Schrittlänge in Schuhen: {inseam}, plus oder minus {sd}.",
     drawing: "Ein Stück Maßband: Der Sattel soll zwischen {low} und {high} stehen, am besten bei {target}.",
     wheels:
-      "{others?Such zuerst nach {first} Zoll: mehr Platz zum Wachsen. Auch {others} Zoll kann passen.|Such zuerst nach {first} Zoll.}",
+      "{others?Such zuerst nach {first} Zoll. Auch {others} Zoll kann passen.|Such zuerst nach {first} Zoll.}",
     wheelsCommon: "Faustregel: Es zählt die Sattelhöhe, nicht die Radgröße.",
     wheelsList:
       "In der offenen Liste {fitting#passt|passen} {fitting} {fitting#Rad|Räder} dieser Größe jetzt.",
@@ -202,6 +202,7 @@ export const german: Translation = {
     looks: "{number} {number#Punkt|Punkte} zu prüfen",
     notOffered: {
       check_stops: "Nicht vorgeschlagen: Lies zuerst die Warnung.",
+      not_available: "Nicht vorgeschlagen: Laut Liste ist es nicht verfügbar.",
       beaten:
         "Nicht vorgeschlagen: {better?{better}|Ein anderes} passt genauso lange, kostet nicht mehr und wiegt nicht mehr.",
       behind_in_order: "Passt, aber andere kommen in der gewählten Reihenfolge zuerst.",
@@ -412,6 +413,8 @@ export const german: Translation = {
     wording: {
       standover_clear: "Beim Stehen über dem Rahmen bleiben {value} Platz.",
       standover_tight: "Beim Stehen über dem Rahmen bleiben nur {value} Platz. Gut wären {limit}.",
+      standover_unsettled:
+        "Das Oberrohr ist {top_tube} über dem Boden. Miss die Schrittlänge: Sie sollte {limit} länger sein.",
       standover_too_high: "Der Rahmen ist {over} zu hoch, um mit flachen Füßen darüber zu stehen.",
       bike_mass_easy: "Es wiegt {bike}, das sind {value} des Körpergewichts.",
       bike_mass_noticeable:
@@ -432,10 +435,14 @@ export const german: Translation = {
       height_factor_within:
         "Vom Sattel bis zum Pedal sind es {saddle_to_pedal}, nicht mehr als bei Erwachsenen.",
       height_factor_over: "Vom Sattel bis zum Pedal sind es {saddle_to_pedal}, mehr als bei Erwachsenen.",
+      height_factor_unsettled:
+        "Vom Sattel bis zum Pedal sind es etwa {saddle_to_pedal}. Miss die Schrittlänge, dann weißt du, ob das zu weit ist.",
       crank_usual: "Die Kurbel, {crank}, hat {value} der Schrittlänge: Das ist üblich.",
       crank_short: "Die Kurbel, {crank}, hat {value} der Schrittlänge: kürzer als üblich.",
       crank_long:
         "Die Kurbel, {crank}, hat {value} der Schrittlänge, länger als üblich: Die Knie kommen hoch.",
+      crank_unsettled:
+        "Die Kurbel, {crank}, hat etwa {value} der Schrittlänge. Miss die Schrittlänge, dann weißt du, ob das üblich ist.",
       lever_near: "Der Bremshebel ist {value} vom Griff entfernt, nah genug für kleine Hände.",
       lever_far:
         "Der Bremshebel ist {value} vom Griff entfernt; für kleine Kinder sind höchstens {limit} vorgesehen. Stell ihn näher heran, oder prüf, ob dein Kind ihn ziehen kann.",
@@ -448,6 +455,8 @@ export const german: Translation = {
       brakes_coaster_only:
         "Nur eine Rücktrittbremse. Die internationale Norm verlangt eine zweite vorn; einer US-Regel genügt sie.",
       brakes_front_only: "Nur eine Bremse vorn. Das lässt keine Regel zu.",
+      brakes_rear_hand_only:
+        "Nur eine Handbremse hinten. Das lässt bei Rädern für kleine Kinder keine Regel zu.",
       brakes_none: "Gar keine Bremse, obwohl es Pedale hat. So nicht fahren.",
       brakes_none_on_toy:
         "Keine Bremse. Seiner Sattelhöhe nach ist es ein Spielzeug, das keine braucht: von Hängen und Straßen fernhalten.",
@@ -478,6 +487,7 @@ export const german: Translation = {
     basis: {
       estimated_rider_mass: "Das Gewicht des Kindes ist geschätzt.",
       estimated_stature: "Die Körpergröße ist nach der Schrittlänge geschätzt.",
+      estimated_inseam: "Die Schrittlänge ist geschätzt. Miss sie, um sicher zu sein.",
     },
     limit: "{whose?{whose}|Grenze}: {limit}.",
     limits: "{whose?{whose}|Üblich}: {low} bis {high}.",
@@ -1115,6 +1125,8 @@ export const german: Translation = {
         "Das Feld „{field}“ ist hier nicht bekannt und bleibt, wie es ist.{known? Vielleicht „{known}“?|}",
       list_fields_unknown_more:
         "{count#1 weiteres Feld ist nicht bekannt und bleibt, wie es ist|{count} weitere Felder sind nicht bekannt und bleiben, wie sie sind}.",
+      list_cell_not_read:
+        "{value} unter „{field}“ ist nicht zu lesen ({times}). Das Rad bleibt ohne diese Angabe in der Liste.",
       list_price_without_currency: "Ein Preis ohne Währung wird nicht verwendet. Gib der Liste eine Währung.",
       table_quote_not_closed: 'Die Zelle, die hier beginnt, hat kein schließendes ".',
       table_without_header:

@@ -110,7 +110,7 @@ export const english = {
     readingWorth: "Inside leg in shoes: {inseam}, give or take {sd}.",
     drawing: "Drawing of a tape measure: the saddle should be between {low} and {high}, best at {target}.",
     wheels:
-      "{others?Start with {first} inch wheels, the largest that suit your child now. {others} inch may fit too.|Start with {first} inch wheels.}",
+      "{others?Start with {first} inch wheels. {others} inch may fit too.|Start with {first} inch wheels.}",
     wheelsCommon: "A rule of thumb: what counts is the saddle height, not the wheel size.",
     wheelsList: "In the open list, the saddle height fits on {fitting} {fitting#bike|bikes} of that size.",
     noWheels: "No usual wheel size matches this. Measure bikes one by one to find out.",
@@ -193,6 +193,7 @@ export const english = {
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
       check_stops: "Not suggested: read its warning first.",
+      not_available: "Not put forward: the list says it is not available.",
       beaten:
         "Not suggested: {better?{better}|another bike} fits for as long, costs no more and weighs no more.",
       behind_in_order: "The saddle height fits, but others come first in the order you chose.",
@@ -401,6 +402,8 @@ export const english = {
     wording: {
       standover_clear: "Standing over the frame, there is {value} to spare.",
       standover_tight: "Standing over the frame, there is only {value} to spare. Aim for {limit}.",
+      standover_unsettled:
+        "The top tube is {top_tube} above the floor. Measure the inside leg: it should be {limit} longer.",
       standover_too_high: "The frame is {over} too high to stand over with both feet flat.",
 
       bike_mass_easy: "It weighs {bike}, {value} of your child’s weight.",
@@ -425,11 +428,15 @@ export const english = {
         "It is {saddle_to_pedal} from the saddle down to the pedal, no more than adults use.",
       height_factor_over: "It is {saddle_to_pedal} from the saddle down to the pedal, more than adults use.",
 
+      height_factor_unsettled:
+        "It is about {saddle_to_pedal} from the saddle down to the pedal. Measure the inside leg to see if that is too far.",
       crank_usual: "The crank, {crank}, is {value} of the inside leg, which is usual.",
       crank_short: "The crank, {crank}, is {value} of the inside leg, shorter than usual.",
       crank_long:
         "The crank, {crank}, is {value} of the inside leg, longer than usual: the knees come up high.",
 
+      crank_unsettled:
+        "The crank, {crank}, is about {value} of the inside leg. Measure the leg to see if that is usual.",
       lever_near: "The brake lever is {value} from the grip, near enough for small hands.",
       lever_far:
         "The brake lever is {value} from the grip; for young children it should be {limit} at most. Adjust it, or see if your child can pull it.",
@@ -444,6 +451,7 @@ export const english = {
       brakes_coaster_only:
         "Only a back-pedal brake. The international standard asks for a front brake too; a US rule does not.",
       brakes_front_only: "Only a front brake. No rule allows that.",
+      brakes_rear_hand_only: "Only a rear hand brake. No rule allows that on a bike for young children.",
       brakes_none: "It has pedals but no brakes at all. Do not ride it like this.",
       brakes_none_on_toy:
         "No brakes. Going by its saddle height it is a ride-on toy, which needs none: keep it off slopes and roads.",
@@ -477,6 +485,7 @@ export const english = {
     basis: {
       estimated_rider_mass: "Your child’s weight is an estimate.",
       estimated_stature: "Your child’s height is an estimate.",
+      estimated_inseam: "The inside leg is a guess. Measure it to be sure.",
     },
     limit: "{whose?{whose}|Limit}: {limit}.",
     limits: "{whose?{whose}|Usual}: {low} to {high}.",
@@ -1104,6 +1113,7 @@ export const english = {
       list_field_unknown:
         "The field “{field}” is not known, so it is left as it is.{known? Did you mean “{known}”?|}",
       list_fields_unknown_more: "",
+      list_cell_not_read: "",
       list_price_without_currency: "",
       table_quote_not_closed: "",
       table_without_header: "",

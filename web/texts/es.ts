@@ -125,7 +125,7 @@ export const spanish: Translation = {
     readingWorth: "Entrepierna con calzado: {inseam}, con {sd} de margen.",
     drawing: "Un trozo de cinta métrica: el sillín debe estar entre {low} y {high}, lo mejor es {target}.",
     wheels:
-      "{others?Mira primero ruedas de {first} pulgadas: más margen para crecer. También pueden valer de {others} pulgadas.|Mira primero ruedas de {first} pulgadas.}",
+      "{others?Mira primero ruedas de {first} pulgadas. También pueden valer de {others} pulgadas.|Mira primero ruedas de {first} pulgadas.}",
     wheelsCommon: "Regla habitual: cuenta la altura del sillín, no la rueda.",
     wheelsList:
       "En la lista abierta, {fitting} {fitting#bici de ese tamaño vale|bicis de ese tamaño valen} ahora.",
@@ -204,6 +204,7 @@ export const spanish: Translation = {
     looks: "{number} {number#cosa|cosas} que revisar",
     notOffered: {
       check_stops: "No se propone: lee antes su aviso.",
+      not_available: "No se propone: según la lista, no está disponible.",
       beaten:
         "No se propone: {better?{better}|otra bici} sirve el mismo tiempo, no cuesta más y no pesa más.",
       behind_in_order: "Sirve, pero otras van antes en el orden elegido.",
@@ -414,6 +415,8 @@ export const spanish: Translation = {
     wording: {
       standover_clear: "De pie sobre el cuadro queda un hueco de {value}.",
       standover_tight: "De pie sobre el cuadro queda un hueco de solo {value}. Lo bueno sería {limit}.",
+      standover_unsettled:
+        "El tubo superior está a {top_tube} del suelo. Mide la entrepierna: debería tener {limit} más.",
       standover_too_high: "El cuadro es {over} demasiado alto para estar de pie con los pies planos.",
       bike_mass_easy: "Pesa {bike}, el {value} de lo que pesa tu peque.",
       bike_mass_noticeable: "Pesa {bike}, el {value} de lo que pesa tu peque: arrancar y girar cuesta.",
@@ -431,10 +434,14 @@ export const spanish: Translation = {
       leg_cannot_fold: "Con el pedal arriba parece que la pierna no cabe.",
       height_factor_within: "Del sillín al pedal hay {saddle_to_pedal}, no más que en adultos.",
       height_factor_over: "Del sillín al pedal hay {saddle_to_pedal}, más que en adultos.",
+      height_factor_unsettled:
+        "Del sillín al pedal hay unos {saddle_to_pedal}. Mide la entrepierna para saber si es demasiado.",
       crank_usual: "La biela, {crank}, es el {value} de la entrepierna: lo habitual.",
       crank_short: "La biela, {crank}, es el {value} de la entrepierna: más corta de lo habitual.",
       crank_long:
         "La biela, {crank}, es el {value} de la entrepierna, más larga de lo habitual: las rodillas suben mucho.",
+      crank_unsettled:
+        "La biela, {crank}, es más o menos {value} de la entrepierna. Mídela para saber si es lo habitual.",
       lever_near: "La maneta de freno está a {value} del puño, bien para manos pequeñas.",
       lever_far:
         "La maneta de freno está a {value} del puño; {limit} es lo máximo para los más pequeños. Ajústala, o mira si tu peque puede apretarla.",
@@ -447,6 +454,8 @@ export const spanish: Translation = {
       brakes_coaster_only:
         "Solo contrapedal. La norma internacional pide otro delante; a una norma de EE. UU. le basta.",
       brakes_front_only: "Solo freno delantero. Ninguna norma lo admite.",
+      brakes_rear_hand_only:
+        "Solo un freno trasero de mano. Ninguna norma lo permite en una bici para niños pequeños.",
       brakes_none: "Tiene pedales, pero ningún freno. Así no se debe montar.",
       brakes_none_on_toy:
         "Sin freno. Por la altura del sillín es un juguete, que no lo necesita: lejos de cuestas y calles.",
@@ -476,6 +485,7 @@ export const spanish: Translation = {
     basis: {
       estimated_rider_mass: "El peso de tu peque es una estimación.",
       estimated_stature: "La altura de tu peque se estima por la entrepierna.",
+      estimated_inseam: "La entrepierna es una estimación. Mídela para asegurarte.",
     },
     limit: "{whose?{whose}|Límite}: {limit}.",
     limits: "{whose?{whose}|Habitual}: {low} a {high}.",
@@ -1100,6 +1110,8 @@ export const spanish: Translation = {
         "El campo «{field}» no se conoce aquí y queda como está.{known? ¿Quizá «{known}»?|}",
       list_fields_unknown_more:
         "{count#Otro campo no se conoce y queda como está|Otros {count} campos no se conocen y quedan como están}.",
+      list_cell_not_read:
+        "{value} en «{field}» no se puede leer ({times}). La bici sigue en la lista sin ese dato.",
       list_price_without_currency: "Un precio sin moneda no se usa. Ponle una moneda a la lista.",
       table_quote_not_closed: 'La celda que empieza aquí no tiene " de cierre.',
       table_without_header:

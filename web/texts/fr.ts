@@ -122,7 +122,7 @@ export const french: Translation = {
     readingWorth: "Entrejambe avec chaussures : {inseam}, à {sd} près.",
     drawing: "Un mètre ruban : la selle doit être entre {low} et {high}, l’idéal est {target}.",
     wheels:
-      "{others?Cherchez d’abord du {first} pouces : plus de place pour grandir. Du {others} pouces peut aussi convenir.|Cherchez d’abord du {first} pouces.}",
+      "{others?Cherchez d’abord du {first} pouces. Du {others} pouces peut aussi convenir.|Cherchez d’abord du {first} pouces.}",
     wheelsCommon: "Règle courante : c’est la hauteur de selle qui compte, pas la taille de roue.",
     wheelsList:
       "Dans la liste ouverte, {fitting} {fitting#vélo de cette taille convient|vélos de cette taille conviennent} maintenant.",
@@ -200,6 +200,7 @@ export const french: Translation = {
     looks: "{number} {number#point|points} à vérifier",
     notOffered: {
       check_stops: "Non proposé : lisez d’abord l’alerte.",
+      not_available: "Non proposé : d’après la liste, il n’est pas disponible.",
       beaten:
         "Non proposé : {better?{better}|un autre vélo} convient aussi longtemps, ne coûte pas plus et ne pèse pas plus.",
       behind_in_order: "Convient, mais d’autres passent avant dans l’ordre choisi.",
@@ -410,6 +411,8 @@ export const french: Translation = {
     wording: {
       standover_clear: "Debout au-dessus du cadre, il reste {value} de marge.",
       standover_tight: "Debout au-dessus du cadre, il ne reste que {value} de marge. Il en faudrait {limit}.",
+      standover_unsettled:
+        "Le tube supérieur est à {top_tube} du sol. Mesurez l’entrejambe : il devrait faire {limit} de plus.",
       standover_too_high: "Le cadre est trop haut de {over} pour se tenir au-dessus, pieds à plat.",
       bike_mass_easy: "Il pèse {bike}, {value} du poids de l’enfant.",
       bike_mass_noticeable:
@@ -428,10 +431,14 @@ export const french: Translation = {
       leg_cannot_fold: "Pédale en haut, la jambe semble manquer de place.",
       height_factor_within: "De la selle à la pédale : {saddle_to_pedal}, pas plus que chez les adultes.",
       height_factor_over: "De la selle à la pédale : {saddle_to_pedal}, plus que chez les adultes.",
+      height_factor_unsettled:
+        "De la selle à la pédale : environ {saddle_to_pedal}. Mesurez l’entrejambe pour savoir si c’est trop loin.",
       crank_usual: "La manivelle, {crank}, fait {value} de l’entrejambe : c’est courant.",
       crank_short: "La manivelle, {crank}, fait {value} de l’entrejambe : plus courte que d’habitude.",
       crank_long:
         "La manivelle, {crank}, fait {value} de l’entrejambe, plus longue que d’habitude : les genoux montent haut.",
+      crank_unsettled:
+        "La manivelle, {crank}, fait environ {value} de l’entrejambe. Mesurez-le pour savoir si c’est courant.",
       lever_near: "Le levier de frein est à {value} de la poignée, assez près pour de petites mains.",
       lever_far:
         "Le levier de frein est à {value} de la poignée ; pour les jeunes enfants, {limit} au plus. Réglez-le, ou voyez si votre enfant peut le tirer.",
@@ -444,6 +451,8 @@ export const french: Translation = {
       brakes_coaster_only:
         "Seulement un frein à rétropédalage. La norme internationale en exige un second devant ; une règle des États-Unis s’en contente.",
       brakes_front_only: "Seulement un frein avant. Aucune règle ne l’admet.",
+      brakes_rear_hand_only:
+        "Seulement un frein arrière à main. Aucune règle ne l’admet sur un vélo pour jeunes enfants.",
       brakes_none: "Aucun frein, alors qu’il a des pédales. Ne pas rouler ainsi.",
       brakes_none_on_toy:
         "Pas de frein. D’après la hauteur de selle, c’est un jouet, qui n’en demande pas : loin des pentes et des rues.",
@@ -474,6 +483,7 @@ export const french: Translation = {
     basis: {
       estimated_rider_mass: "Le poids de l’enfant est estimé.",
       estimated_stature: "La taille de l’enfant est estimée d’après l’entrejambe.",
+      estimated_inseam: "L’entrejambe est estimé. Mesurez-le pour en être sûr.",
     },
     limit: "{whose?{whose}|Limite} : {limit}.",
     limits: "{whose?{whose}|Courant} : {low} à {high}.",
@@ -1106,6 +1116,8 @@ export const french: Translation = {
         "Le champ « {field} » n’est pas connu ici et reste tel quel.{known? Peut-être « {known} » ?|}",
       list_fields_unknown_more:
         "{count#1 autre champ n’est pas connu et reste tel quel|{count} autres champs ne sont pas connus et restent tels quels}.",
+      list_cell_not_read:
+        "{value} sous « {field} » est illisible ({times}). Le vélo reste dans la liste sans cette donnée.",
       list_price_without_currency: "Un prix sans devise n’est pas utilisé. Donnez une devise à la liste.",
       table_quote_not_closed: 'La case qui commence ici n’a pas de " de fin.',
       table_without_header:

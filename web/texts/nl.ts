@@ -124,7 +124,7 @@ export const dutch: Translation = {
     readingWorth: "Binnenbeenlengte met schoenen: {inseam}, {sd} meer of minder.",
     drawing: "Een stuk meetlint: het zadel moet tussen {low} en {high} staan, het best op {target}.",
     wheels:
-      "{others?Kijk eerst bij {first} inch: meer ruimte om te groeien. Ook {others} inch kan passen.|Kijk eerst bij {first} inch.}",
+      "{others?Kijk eerst bij {first} inch. Ook {others} inch kan passen.|Kijk eerst bij {first} inch.}",
     wheelsCommon: "Vuistregel: de zadelhoogte telt, niet de wielmaat.",
     wheelsList: "In de open lijst {fitting#past|passen} nu {fitting} {fitting#fiets|fietsen} van die maat.",
     noWheels: "Geen gangbare wielmaat past hierbij. Meet losse fietsen om het te weten.",
@@ -201,6 +201,7 @@ export const dutch: Translation = {
     looks: "{number} {number#punt|punten} om na te kijken",
     notOffered: {
       check_stops: "Niet voorgesteld: lees eerst de waarschuwing.",
+      not_available: "Niet voorgesteld: volgens de lijst is hij niet beschikbaar.",
       beaten:
         "Niet voorgesteld: {better?{better}|een andere fiets} past even lang, kost niet meer en weegt niet meer.",
       behind_in_order: "Past, maar andere gaan voor in de gekozen volgorde.",
@@ -411,6 +412,8 @@ export const dutch: Translation = {
     wording: {
       standover_clear: "Boven het frame staand blijft er {value} ruimte over.",
       standover_tight: "Boven het frame staand blijft er maar {value} ruimte over. {limit} zou goed zijn.",
+      standover_unsettled:
+        "De bovenbuis zit {top_tube} boven de vloer. Meet de binnenbeenlengte: die moet {limit} groter zijn.",
       standover_too_high: "Het frame is {over} te hoog om er met platte voeten boven te staan.",
       bike_mass_easy: "Hij weegt {bike}, {value} van het gewicht van het kind.",
       bike_mass_noticeable:
@@ -430,10 +433,14 @@ export const dutch: Translation = {
       leg_cannot_fold: "Met de trapper boven lijkt er geen ruimte voor het been.",
       height_factor_within: "Van zadel tot trapper is het {saddle_to_pedal}, niet meer dan bij volwassenen.",
       height_factor_over: "Van zadel tot trapper is het {saddle_to_pedal}, meer dan bij volwassenen.",
+      height_factor_unsettled:
+        "Van zadel tot trapper is het ongeveer {saddle_to_pedal}. Meet het binnenbeen, dan weet je of dat te ver is.",
       crank_usual: "De crank, {crank}, is {value} van de binnenbeenlengte: dat is gebruikelijk.",
       crank_short: "De crank, {crank}, is {value} van de binnenbeenlengte: korter dan gebruikelijk.",
       crank_long:
         "De crank, {crank}, is {value} van de binnenbeenlengte, langer dan gebruikelijk: de knieën komen hoog.",
+      crank_unsettled:
+        "De crank, {crank}, is ongeveer {value} van het binnenbeen. Meet het binnenbeen, dan weet je of dat gewoon is.",
       lever_near: "De remhendel zit {value} van het handvat, dicht genoeg bij voor kleine handen.",
       lever_far:
         "De remhendel zit {value} van het handvat; voor jonge kinderen is dat hoogstens {limit}. Stel hem bij, of kijk of het kind hem kan inknijpen.",
@@ -446,6 +453,8 @@ export const dutch: Translation = {
       brakes_coaster_only:
         "Alleen een terugtraprem. De internationale norm eist ook een voorrem; een regel in de VS niet.",
       brakes_front_only: "Alleen een voorrem. Geen enkele regel staat dat toe.",
+      brakes_rear_hand_only:
+        "Alleen een handrem achter. Geen regel staat dat toe op een fiets voor jonge kinderen.",
       brakes_none: "Geen enkele rem, terwijl hij trappers heeft. Zo niet rijden.",
       brakes_none_on_toy:
         "Geen rem. Gezien de zadelhoogte is het speelgoed, dat er geen nodig heeft: blijf weg van hellingen en straten.",
@@ -476,6 +485,7 @@ export const dutch: Translation = {
     basis: {
       estimated_rider_mass: "Het gewicht van het kind is geschat.",
       estimated_stature: "De lichaamslengte is geschat op basis van de binnenbeenlengte.",
+      estimated_inseam: "Het binnenbeen is geschat. Meet het om zeker te zijn.",
     },
     limit: "{whose?{whose}|Grens}: {limit}.",
     limits: "{whose?{whose}|Gebruikelijk}: {low} tot {high}.",
@@ -1103,6 +1113,8 @@ export const dutch: Translation = {
         "Het veld “{field}” is hier niet bekend en blijft zoals het is.{known? Misschien “{known}”?|}",
       list_fields_unknown_more:
         "{count#Nog 1 veld is niet bekend en blijft zoals het is|Nog {count} velden zijn niet bekend en blijven zoals ze zijn}.",
+      list_cell_not_read:
+        "{value} onder ‘{field}’ is niet te lezen ({times}). De fiets blijft zonder dat gegeven in de lijst.",
       list_price_without_currency: "Een prijs zonder valuta wordt niet gebruikt. Geef de lijst een valuta.",
       table_quote_not_closed: 'De cel die hier begint, heeft geen sluitende ".',
       table_without_header:

@@ -192,6 +192,8 @@ constexpr ProblemText texts[] = {
     {ProblemCode::list_price_without_currency, "list_price_without_currency",
      "a price without a currency is not used ({times})",
      "a currency for the whole list, as a code of ISO 4217"},
+    {ProblemCode::list_cell_not_read, "list_cell_not_read",
+     "{value} for {field} cannot be read ({times}); the bike is in the list without it", ""},
 
     {ProblemCode::table_quote_not_closed, "table_quote_not_closed",
      "the cell that starts here has no closing quote", "a double quote where it ends"},

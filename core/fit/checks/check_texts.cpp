@@ -24,6 +24,9 @@ constexpr auto texts = std::to_array<CheckText>({
      "the top tube is {value} below the inside leg; {at_least} is enough"},
     {standover_tight, "standover_tight",
      "the top tube is only {value} below the inside leg; {at_least} is needed"},
+    {standover_unsettled, "standover_unsettled",
+     "the top tube is {top_tube} above the floor and should be {at_least} below the inside leg: measure the "
+     "inside leg"},
     {standover_too_high, "standover_too_high",
      "the top tube is {over} higher than the inside leg: the rider cannot stand over it with both feet flat"},
 
@@ -64,6 +67,11 @@ constexpr auto texts = std::to_array<CheckText>({
      "it is {saddle_to_pedal} from the saddle down to the pedal, {value} times the inside leg, more than "
      "adults use ({at_most})"},
 
+    {height_factor_unsettled, "height_factor_unsettled",
+     "it is {saddle_to_pedal} from the saddle down to the pedal, about {value} times the inside leg; adults "
+     "use "
+     "{at_most}: measure the inside leg"},
+
     {crank_usual, "crank_usual",
      "the crank ({crank}) is {value} of the inside leg; {at_least} to {at_most} is usual"},
     {crank_short, "crank_short",
@@ -71,6 +79,10 @@ constexpr auto texts = std::to_array<CheckText>({
     {crank_long, "crank_long",
      "the crank ({crank}) is {value} of the inside leg, longer than usual ({at_least} to {at_most}): the "
      "knees come up high"},
+
+    {crank_unsettled, "crank_unsettled",
+     "the crank ({crank}) is about {value} of the inside leg; {at_least} to {at_most} is usual: measure the "
+     "inside leg"},
 
     {lever_near, "lever_near", "the brake lever is {value} from the grip; up to {at_most} suits small hands"},
     {lever_far, "lever_far",
@@ -90,6 +102,8 @@ constexpr auto texts = std::to_array<CheckText>({
      "a coaster brake alone: enough for a sidewalk bicycle in the US, while ISO 8098 asks for a front brake "
      "too"},
     {brakes_front_only, "brakes_front_only", "a front brake alone: no rule allows that"},
+    {brakes_rear_hand_only, "brakes_rear_hand_only",
+     "a rear hand brake alone: no rule allows that on a bike for young children"},
     {brakes_none, "brakes_none", "it has pedals but no brakes at all: do not ride it like this"},
     {brakes_none_on_toy, "brakes_none_on_toy",
      "no brakes: by its saddle height it is a ride-on toy, which no rule for bicycles covers; keep it off "
@@ -180,6 +194,8 @@ std::string_view basis_remark(FindingBasis basis) {
         return " (the rider's weight is estimated: weigh to be sure)";
     case FindingBasis::estimated_stature:
         return " (the rider's height is estimated)";
+    case FindingBasis::estimated_inseam:
+        return " (the inside leg is estimated: measure it to be sure)";
     case FindingBasis::measured:
         break;
     }

@@ -182,6 +182,31 @@ TEST_CASE("prices without a currency are noted once and kept", "[catalogue]") {
     CHECK(list.bikes[0].unknown_fields == std::vector<UnknownField>{{"price", "9"}});
 }
 
+TEST_CASE("a cell that cannot be read is left open with a note where both saddle heights were measured", "[catalogue]") {
+    const Catalogue list = list_of(
+        R"({"units":"cm","currency":"EUR","bikes":[)"
+        R"({"id":"A","saddle_lowest":50,"saddle_highest":63,"wheel":"seventeen","price":"120,-","gears":"3x7"},)"
+        R"({"id":"B","saddle_lowest":50,"saddle_highest":63,"wheel":"eighteen","standover":"low","brakes":["foot"]},)"
+        R"({"id":"C","saddle_lowest":50,"wheel":"seventeen"},)"
+        R"({"id":"D","saddle_lowest":50,"saddle_highest":63,"kind":"trike"}]})");
+    REQUIRE(list.bikes.size() == 2);
+    CHECK_FALSE(list.bikes[0].wheel);
+    CHECK_FALSE(list.bikes[0].price);
+    CHECK_FALSE(list.bikes[0].gears);
+    CHECK_FALSE(list.bikes[1].standover);
+    CHECK_FALSE(list.bikes[1].brakes);
+    CHECK(list.bikes[0].unknown_fields.front() == UnknownField{"wheel", "\"seventeen\""});
+    REQUIRE(list.notes.size() == 5);
+    for (const Problem& note : list.notes)
+        CHECK(code_name(note.code) == "list_cell_not_read");
+    CHECK(list.notes[0].where == "bikes[0].wheel");
+    CHECK(sentence(list.notes[0]).find("\"seventeen\" for wheel cannot be read (2 times)") != std::string::npos);
+    // What a bike is, and a saddle that was measured half, are not left open.
+    REQUIRE(list.set_aside.size() == 2);
+    CHECK(list.set_aside[0].problem.where == "bikes[2].wheel");
+    CHECK(list.set_aside[1].problem.where == "bikes[3].kind");
+}
+
 TEST_CASE("a title, day or currency that cannot be read costs no bike and is kept", "[catalogue]") {
     const Catalogue list = list_of(
         R"({"title":["a"],"measured_on":"2026-02-30","currency":"eur","units":"cm","bikes":[{"id":"A","saddle_lowest":50}]})");

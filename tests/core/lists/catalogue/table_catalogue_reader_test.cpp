@@ -159,11 +159,24 @@ TEST_CASE("a unit given from outside stands in for the one that the table lacks,
     CHECK(read_in_inches("# units: cm\nname,saddle lowest\nA,49.5\n").facts.units == LengthUnit::centimetre);
 }
 
-TEST_CASE("the currency is named above, in the header, or by the first price", "[catalogue]") {
+TEST_CASE("the currency is named above, in the header, or by the prices", "[catalogue]") {
     CHECK(read_well("name,saddle lowest [cm],price [GBP]\nA,49,10\n").facts.currency->code() == "GBP");
     const auto symbols = read_well("name,saddle lowest [cm],price\nA,49,\nB,50,\"\xE2\x82\xAC 12,50\"\n");
     CHECK(symbols.facts.currency->code() == "EUR");
     CHECK(symbols.catalogue.bikes[1].price == Money::amount(12.5, *Currency::from_code("EUR")));
+    SECTION("whichever row has it, and by none where two prices disagree") {
+        const char* head = "name,saddle lowest [cm],saddle highest [cm],price\n";
+        const std::string euros = "A,49,60,120 EUR\n";
+        const std::string bare = "B,50,60,120\n";
+        const std::string pounds = "C,50,60,90 GBP\n";
+        CHECK(read_well(head + euros + bare).facts.currency == Currency::from_code("EUR"));
+        const auto list = read_well(head + bare + euros);
+        CHECK(list.facts.currency == Currency::from_code("EUR"));
+        CHECK(list.catalogue.bikes.size() == 2);
+        CHECK(list.catalogue.bikes[1].price == Money::amount(120.0, *Currency::from_code("EUR")));
+        CHECK_FALSE(read_well(head + euros + pounds).facts.currency);
+        CHECK_FALSE(read_well(head + pounds + euros).facts.currency);
+    }
     SECTION("a column in another currency is one of its own") {
         const auto list = read_well("# currency: EUR\nname,saddle lowest [cm],price [GBP]\nA,49,10\n");
         CHECK(list.entries[0].source == R"({"name":"A","saddle_lowest":49,"price [GBP]":10})");
