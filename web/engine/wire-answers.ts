@@ -141,9 +141,25 @@ export interface Worth {
   why: string;
 }
 
+/** A step of the saddle; downwards too, where training wheels come off. */
 export interface Raise {
   on: string;
   saddle_mm: number;
+  /** It is due once the child rides like this, whatever the day. */
+  stage?: Stage;
+}
+
+/** While the saddle cannot be set for the child, between the day on which the bike first fits and the day on which it is outgrown. */
+export interface Pause {
+  from: string;
+  to: string;
+  code: "too_tall" | "outgrown";
+}
+
+/** Where 8 children in 10 like this one are. */
+export interface LikelyHeights {
+  low: number;
+  high: number;
 }
 
 export interface JudgedBike {
@@ -162,12 +178,15 @@ export interface JudgedBike {
   fits_probability: number | null;
   margin_mm: number | null;
   saddle_mm: number | null;
+  /** Of a rider whom nobody measured: where the saddle goes is a range. */
+  saddle_likely_mm?: LikelyHeights;
   above_lowest_mm: number | null;
   below_highest_mm: number | null;
   to_measure: string[];
   notes?: Note[];
   fits_from: DateRange | null;
   outgrown: DateRange | null;
+  pauses?: Pause[];
   months_of_fit: MonthsOfFit | null;
   cost_per_month: number | null;
   cost_per_month_range?: { low: number; high: number | null };
@@ -189,6 +208,8 @@ export interface JudgedRider {
   basis: Basis;
   stage: Stage;
   window_mm: SaddleWindow;
+  /** The window with the doubt about the leg in it. */
+  window_likely_mm: LikelyHeights;
   wheel_sizes: WheelSize[];
   notes: Note[];
 }

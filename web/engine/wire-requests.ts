@@ -18,7 +18,8 @@ export interface RiderRequest {
   stature?: string;
   stature_unit?: TypedUnit;
   mass_kg?: number;
-  stage: Stage;
+  /** The engine judges nothing without it, and says what else is wrong first. */
+  stage?: Stage;
   confidence?: Confidence;
   riding_from?: string;
 }

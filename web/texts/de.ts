@@ -226,6 +226,56 @@ export const german: Translation = {
     otherFirst: "{supposed}: Dann steht {bike} vorn.",
     noneFirst: "{supposed}: Dann passt kein Rad.",
   },
+
+  riding: {
+    choose: "Bitte eins wählen: Davon hängt die Sattelhöhe ab.",
+    chooseFirst: "Wähle, wie dein Kind fährt. Dann siehst du, welche davon passen.",
+    toChoice: "Wählen, wie dein Kind fährt",
+    for: {
+      gliding: "Für ein Kind, das sich mit beiden Füßen abstößt",
+      side_wheels: "Für ein Kind, das mit Stützrädern fährt",
+      starting: "Für ein Kind, das ohne Stützräder fährt und noch unsicher ist",
+      riding: "Für ein Kind, das ohne Hilfe anfährt, bremst und anhält",
+    },
+  },
+
+  guess: {
+    mark: "Schätzung",
+    caveat: "Nur geschätzt: Die Schrittlänge wurde nicht gemessen. Miss sie vor dem Kauf.",
+    likely: "bei 8 von 10 Kindern wie deinem",
+    setting: "Sattel irgendwo von {range}",
+    aboveFloor: "über dem Boden, bei 8 von 10 Kindern wie deinem",
+    moves: "Miss die Schrittlänge, um zu erfahren, wann der Sattel verstellt werden muss.",
+    drawn: "Gezeichnet für ein Kind von mittlerer Größe. Deins braucht vielleicht eine andere Höhe.",
+    sideView: "Das Rad von der Seite, maßstäblich, mit einem Kind von mittlerer Größe.",
+    drawing: "Zeichnung eines Maßbands: Der Sattel gehört irgendwo zwischen {low} und {high}. Das Bein wurde nicht gemessen.",
+  },
+
+  pauses: {
+    until: "Passt bis etwa {until}",
+    thenUntil: "dann bis etwa {until}",
+    during: {
+      too_tall: "Zu hoch {time}, wenn die Stützräder abkommen.",
+      outgrown: "Zu niedrig {time}, bis die Stützräder abkommen.",
+    },
+    within: "im {month}",
+    between: "von {from} bis {to}",
+    again: "{until?Danach passt es wieder bis etwa {until}.|Danach passt es wieder.}",
+    names: { too_tall: "zu hoch", outgrown: "zu niedrig" },
+    key: "Gestreift: In diesen Monaten passt der Sattel nicht.",
+  },
+
+  moves: {
+    again: "Vor jedem Schritt neu messen.",
+    about: "Etwa {month}: {height}",
+    then: "Dann: {height}",
+    once: {
+      starting: "sobald die Stützräder ab sind",
+      riding: "sobald dein Kind ohne Hilfe anfährt, bremst und anhält",
+    },
+    taken: "{condition} (vielleicht etwa {month}):",
+    chartWheelsOff: "Ab {month} rechnet das Bild damit, dass die Stützräder ab sind.",
+  },
   wishes: {
     title: "Filter und Reihenfolge",
     order: "Räder, die passen, kommen zuerst; unter ihnen",
@@ -524,7 +574,6 @@ export const german: Translation = {
     stageMoves: "Ab {month} rechnet das Bild mit einem sicheren Kind, das höher sitzt.",
     lessCertain: "Bei so jungen Kindern sind die Wachstumszahlen weniger sicher.",
     raises: "Wann der Sattel höher muss",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} {number#weiterer Schritt|weitere Schritte}",
     table: "Dasselbe in Zahlen",
     tableWhen: "Wann",
