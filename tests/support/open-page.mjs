@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
+import { keepStageChosen, usualStage } from "./choose-stage.mjs";
 
 /** `PAGE` names another build of the page. */
 export const pageFile = process.env.PAGE ?? join(root, "build/page/saddlerule.html");
@@ -24,15 +25,17 @@ export function launchBrowser() {
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
- * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it.
+ * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it. `stage` is
+ * how every rider rides; null: the test chooses that itself.
  */
-export async function openPage(browser, viewport, { now, pickers, prepare, ...options } = {}) {
+export async function openPage(browser, viewport, { now, pickers, prepare, stage = usualStage, ...options } = {}) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
   await context.addInitScript(() => {
     window.showOpenFilePicker = undefined;
     window.showSaveFilePicker = undefined;
   });
+  if (stage !== null) await context.addInitScript(keepStageChosen, stage);
   if (pickers) await context.addInitScript(pickers);
   await prepare?.(context);
   const page = await context.newPage();

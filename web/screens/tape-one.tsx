@@ -48,6 +48,7 @@ export function TapeOne({ state }: { state: PageState }) {
         />
         <figure>
           <MeasuringGuide inHand={inHand} />
+          <figcaption class="soft">{texts.measuringBike.how}</figcaption>
         </figure>
         <div
           class="pair"

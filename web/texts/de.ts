@@ -265,6 +265,10 @@ export const german: Translation = {
     key: "Gestreift: In diesen Monaten passt der Sattel nicht.",
   },
 
+  measuringBike: {
+    how: "Reifen aufgepumpt, das Rad aufrecht auf hartem Boden, niemand darauf. Senkrecht messen, nicht entlang der Sattelstütze.",
+  },
+
   moves: {
     again: "Vor jedem Schritt neu messen.",
     about: "Etwa {month}: {height}",

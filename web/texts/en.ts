@@ -260,6 +260,11 @@ export const english = {
     key: "Striped: the saddle does not fit in these months.",
   },
 
+  /** How a bike has to be for its heights to be measured. */
+  measuringBike: {
+    how: "Tyres pumped up, bike upright on a hard floor, nobody on it. Measure straight up, not along the seat post.",
+  },
+
   /** When the saddle has to be moved. */
   moves: {
     again: "Measure again before each step.",

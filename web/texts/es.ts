@@ -263,6 +263,10 @@ export const spanish: Translation = {
     key: "A rayas: en estos meses el sillín no le sirve.",
   },
 
+  measuringBike: {
+    how: "Ruedas hinchadas, bici derecha sobre suelo duro y nadie encima. Mide en vertical, no a lo largo de la tija.",
+  },
+
   moves: {
     again: "Vuelve a medir antes de cada paso.",
     about: "Hacia {month}: {height}",

@@ -264,6 +264,10 @@ export const french: Translation = {
     key: "Hachuré : ces mois-là, la selle ne convient pas.",
   },
 
+  measuringBike: {
+    how: "Pneus gonflés, vélo droit sur un sol dur, personne dessus. Mesurez à la verticale, pas le long de la tige de selle.",
+  },
+
   moves: {
     again: "Mesurez de nouveau avant chaque étape.",
     about: "Vers {month} : {height}",

@@ -263,6 +263,10 @@ export const dutch: Translation = {
     key: "Gestreept: in deze maanden past het zadel niet.",
   },
 
+  measuringBike: {
+    how: "Banden opgepompt, fiets rechtop op een harde vloer, niemand erop. Meet recht omhoog, niet langs de zadelpen.",
+  },
+
   moves: {
     again: "Meet opnieuw voor elke stap.",
     about: "Rond {month}: {height}",
