@@ -18,8 +18,8 @@ std::string_view name_of(WheelSizeReason reason) {
     switch (reason) {
     case WheelSizeReason::only_one:
         return "only_one";
-    case WheelSizeReason::room_to_grow:
-        return "room_to_grow";
+    case WheelSizeReason::largest_that_suits:
+        return "largest_that_suits";
     case WheelSizeReason::smaller_also:
         break;
     }
@@ -29,13 +29,13 @@ std::string_view name_of(WheelSizeReason reason) {
 std::string_view sentence_of(WheelSizeReason reason) {
     switch (reason) {
     case WheelSizeReason::only_one:
-        return "no other wheel size suits this reading";
-    case WheelSizeReason::room_to_grow:
-        return "the largest that suits: it leaves room to grow (common practice)";
+        return "no other wheel size suits this measurement";
+    case WheelSizeReason::largest_that_suits:
+        return "the largest that suits: it leaves space to grow into (common practice)";
     case WheelSizeReason::smaller_also:
         break;
     }
-    return "suits too, with less room to grow";
+    return "suits too, but leaves less space to grow into";
 }
 
 void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {

@@ -12,7 +12,7 @@ import { wasmFile } from "../support/built-engine.mjs";
 import { serveClub, siteBuilder } from "../support/built-site.mjs";
 import { launchBrowser, screens } from "../support/open-page.mjs";
 import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
-import { slowdown } from "../support/slow-device.mjs";
+import { usualSlowdown as slowdown } from "../support/slow-device.mjs";
 
 const runs = 5;
 

@@ -25,10 +25,14 @@ export function launchBrowser() {
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
- * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it. `stage` is
- * how every rider rides; null: the test chooses that itself.
+ * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it;
+ * `address` is that of another build; `stage` is how every rider rides, null where the test chooses that itself.
  */
-export async function openPage(browser, viewport, { now, pickers, prepare, stage = usualStage, ...options } = {}) {
+export async function openPage(
+  browser,
+  viewport,
+  { now, pickers, prepare, address = pageAddress, stage = usualStage, ...options } = {},
+) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
   await context.addInitScript(() => {
@@ -45,10 +49,10 @@ export async function openPage(browser, viewport, { now, pickers, prepare, stage
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
   page.on("request", (request) => {
     // The engine's thread is a blob: a text that the page made itself.
-    if (request.url() !== pageAddress && !/^(data|blob):/.test(request.url()))
+    if (request.url() !== address && !/^(data|blob):/.test(request.url()))
       faults.push(`request: ${request.url()}`);
   });
-  await page.goto(pageAddress);
+  await page.goto(address);
   await page.locator(".screen.current .screen-title").waitFor();
   return { page, faults, close: () => context.close() };
 }
@@ -60,7 +64,7 @@ export async function goTo(page, name) {
 
 /** Opens files through the page's file chooser. */
 export async function openList(page, file) {
-  await goTo(page, "The list");
+  await goTo(page, "List");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: /^Open (a|another) list/ }).click(),

@@ -28,25 +28,6 @@ export async function scriptText(entry, { format = form.format, parts = [], size
   return smaller(script.outputFiles[0].text, format);
 }
 
-/**
- * Modules of which each has its own entry, and what several of them need in one more, shared.js.
- * @param {{ entries: Record<string, string>, parts?: import("esbuild").Plugin[], sizes?: boolean }} how `entries`: files of web/, by what
- *   their scripts are called; the rest as for scriptText
- * @returns {Promise<Record<string, string>>} texts by the names under which they import one another
- */
-export async function sharingScripts({ entries, parts = [], sizes = false }) {
-  const entryPoints = Object.entries(entries).map(([out, entry]) => ({ out, in: path.join(web, entry) }));
-  const scripts = await bundled(
-    { format: "esm", splitting: true, chunkNames: "shared", outdir: web, entryPoints, plugins: parts },
-    sizes,
-  );
-  const texts = scripts.outputFiles.map(async (file) => [
-    path.basename(file.path),
-    await smaller(file.text, "esm"),
-  ]);
-  return Object.fromEntries(await Promise.all(texts));
-}
-
 async function bundled(how, sizes = false) {
   const script = await build({ ...form, loader: { ".json": "text" }, metafile: true, ...how });
   for (const input of Object.keys(script.metafile.inputs)) {

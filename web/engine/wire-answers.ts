@@ -114,7 +114,7 @@ export interface WheelSize {
   bikes: number | null;
   fit_now: number | null;
   close_calls: number | null;
-  reason: "only_one" | "room_to_grow" | "smaller_also";
+  reason: "only_one" | "largest_that_suits" | "smaller_also";
   why: string;
 }
 

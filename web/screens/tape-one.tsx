@@ -8,6 +8,7 @@ import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
 import { Switch } from "../parts/choices";
 import { TextField } from "../parts/fields";
+import { MassField } from "../parts/mass-field";
 import { Fold } from "../parts/fold";
 import { ForWhom } from "../parts/for-whom";
 import { Notes, worded } from "../parts/notes";
@@ -120,10 +121,7 @@ function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: D
   const { texts, figures, change } = usePage();
   const { draft, problems } = state.tape;
   const said = problems.find(({ where }) => where.endsWith(wire));
-  const notPlain =
-    (field === "massKg" || field === "price") &&
-    draft[field].trim() !== "" &&
-    plainNumber(draft[field]) === null;
+  const notPlain = field === "price" && draft.price.trim() !== "" && plainNumber(draft.price) === null;
   const isLength = field === "lowest" || field === "highest" || field === "standover";
   return (
     <TextField
@@ -134,6 +132,21 @@ function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: D
       {...(whenEmpty === undefined ? {} : { whenEmpty })}
       problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, figures, said)}
       onType={(text) => change(draftTaped({ [field]: text }))}
+    />
+  );
+}
+
+function DraftMass({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const { draft, problems } = state.tape;
+  const said = problems.find(({ where }) => where.endsWith("mass_kg"));
+  return (
+    <MassField
+      id="tape-massKg"
+      label={texts.tape.mass}
+      text={draft.massKg}
+      problem={said === undefined ? null : worded(texts, figures, said)}
+      onType={(massKg) => change(draftTaped({ massKg }))}
     />
   );
 }
@@ -161,7 +174,7 @@ function MoreOfDraft({ state }: { state: PageState }) {
       <div class="pair">
         <DraftField state={state} field="wheel" wire="wheel" label={texts.tape.wheel} />
         <DraftField state={state} field="standover" wire="standover" label={texts.tape.standover} />
-        <DraftField state={state} field="massKg" wire="mass_kg" label={texts.tape.mass} />
+        <DraftMass state={state} />
         <DraftField state={state} field="price" wire="price" label={texts.tape.price} />
       </div>
     </>

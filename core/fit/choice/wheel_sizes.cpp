@@ -75,7 +75,8 @@ std::vector<SuitableWheelSize> suitable_wheel_sizes(std::span<const JudgedWheel>
         return a.nominal_inches > b.nominal_inches;
     });
     for (SuitableWheelSize& size : sizes)
-        size.reason = &size == &sizes.front() ? WheelSizeReason::room_to_grow : WheelSizeReason::smaller_also;
+        size.reason =
+            &size == &sizes.front() ? WheelSizeReason::largest_that_suits : WheelSizeReason::smaller_also;
     if (sizes.size() == 1)
         sizes.front().reason = WheelSizeReason::only_one;
     // Common practice knows spans, not bikes.

@@ -23,9 +23,9 @@ std::span<const TypicalSpan> typical_spans();
 enum class WheelSizeBasis { list, common_practice };
 
 enum class WheelSizeReason {
-    only_one,     ///< no other size suits
-    room_to_grow, ///< the largest of several (common practice: the larger one, for room to grow)
-    smaller_also, ///< suits too, with less room
+    only_one,           ///< no other size suits
+    largest_that_suits, ///< of several (common practice: the larger one, which leaves space to grow into)
+    smaller_also,       ///< suits too, with less space
 };
 
 struct SuitableWheelSize {

@@ -3,6 +3,7 @@
 #include "core/base/outcomes/figure_text.h"
 #include "core/base/text/utf8_text.h"
 #include "core/base/typed_text/decimal_text.h"
+#include "core/base/typed_text/mass_text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -205,6 +206,16 @@ private:
     }
 
     Fault take(const JsonValue& value, std::optional<Mass>& target) const {
+        // "14 lb": the only text that is a mass; its limits are those of the number.
+        if (value.kind == Kind::text) {
+            if (const auto mass = mass_with_unit(value.text)) {
+                if (!within_limits(mass->in_kilograms()))
+                    return out_of_range(value, as_written(value), figure_text(field_->limits.low) + " kg",
+                                        figure_text(field_->limits.high) + " kg");
+                target = mass;
+                return std::nullopt;
+            }
+        }
         if (auto fault = check_figure(value, " kg"))
             return fault;
         target = Mass::kilograms(value.number);

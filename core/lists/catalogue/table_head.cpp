@@ -116,9 +116,10 @@ const CatalogueField* field_like(std::string_view name) {
 }
 
 void take_columns(Attempt& attempt) {
+    std::string unguarded;
     for (const TableCell& cell : attempt.rows.cells()) {
         const TableColumn& column =
-            attempt.columns.emplace_back(column_of(without_guard(trimmed(cell.text))));
+            attempt.columns.emplace_back(column_of(without_guard(trimmed(cell.text), unguarded)));
         attempt.known += column.field ? 1 : 0;
         attempt.saddle_known |= column.name == "saddle_lowest" || column.name == "saddle_highest";
     }

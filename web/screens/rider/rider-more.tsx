@@ -1,9 +1,10 @@
 // What nobody has to say about a rider, and why it helps.
 import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
+import { MassField } from "../../parts/mass-field";
 import { worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
-import { movesOn, plainNumber } from "../../state/request-building";
+import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
 import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
@@ -22,8 +23,7 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ rider, judged }: PageState, texts: Texts, figures: Figures): string | null {
-  if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
+function massProblemOf({ judged }: PageState, texts: Texts, figures: Figures): string | null {
   const { refusal } = judged;
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
@@ -64,7 +64,7 @@ export function RiderMore({ state }: { state: PageState }) {
         problem={statureProblem}
         onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
       />
-      <TextField
+      <MassField
         id="rider-mass"
         label={texts.rider.mass}
         hint={texts.rider.massWhy}

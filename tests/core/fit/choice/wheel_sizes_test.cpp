@@ -25,7 +25,7 @@ TEST_CASE("without a list, common practice names the sizes, the larger first wit
     const auto sizes = by_practice(Length::inches(19.5), Stage::starting);
     REQUIRE(sizes.size() == 2);
     CHECK(sizes[0].nominal_inches == 16.0);
-    CHECK(sizes[0].reason == WheelSizeReason::room_to_grow);
+    CHECK(sizes[0].reason == WheelSizeReason::largest_that_suits);
     CHECK(sizes[0].basis == WheelSizeBasis::common_practice);
     CHECK(sizes[1].nominal_inches == 14.0);
     CHECK(sizes[1].reason == WheelSizeReason::smaller_also);
@@ -60,7 +60,7 @@ TEST_CASE("a list speaks for itself: sizes of which a bike fits, larger first, w
     CHECK(sizes[0].bikes == 3);
     CHECK(sizes[0].fit_now == 1);
     CHECK(sizes[0].close_calls == 1);
-    CHECK(sizes[0].reason == WheelSizeReason::room_to_grow);
+    CHECK(sizes[0].reason == WheelSizeReason::largest_that_suits);
     CHECK(sizes[1].nominal_inches == 14.0);
 }
 
