@@ -27,10 +27,7 @@ function FromTheFront() {
         class="rider-shape"
         d="M62 70q-8 3-10 14L42 132q-1 7 4 8t7-5l9-38V140h44V97l9 38q2 6 7 5t4-8L116 84q-2-11-10-14-12-6-22-6t-22 6Z"
       />
-      <path
-        class="rider-shape"
-        d={`M62 138H106L114 236H95L88 164Q84 ${top - 4} 80 164L73 236H54Z`}
-      />
+      <path class="rider-shape" d={`M62 138H106L114 236H95L88 164Q84 ${top - 4} 80 164L73 236H54Z`} />
       <path
         class="rider-shape"
         d={`M47 ${floor}q0-13 12-13H74V${floor}ZM121 ${floor}q0-13-12-13H94V${floor}Z`}
@@ -54,17 +51,17 @@ function FromTheSide() {
       <path class="wall-face" d={`M198 10V${floor}`} />
       <path class="rider-shape" d={`M206 138h26l-3 98h-19Z`} />
       <path class="rider-shape" d={`M202 ${floor}v-13H232q14 2 15 13Z`} />
-      <path
-        class="rider-shape"
-        d="M203 140q-5-36 1-60 4-14 16-14t15 16q3 26-3 58Z"
-      />
+      <path class="rider-shape" d="M203 140q-5-36 1-60 4-14 16-14t15 16q3 26-3 58Z" />
       <circle class="rider-shape" cx="221" cy="42" r="21" />
       <path class="rider-line" d="M232 47q5 2 8-1M236 38v.1" />
       <path class="book-side" d={`M200 ${top}H272V${top + 40}H200Z`} />
       <path class="book-spine" d={`M200 ${top}H272`} />
       <path class="rider-shape near" d={`M205 140h26l-3 96h-19Z`} />
       {/* The near arm. */}
-      <path class="rider-shape" d="M214 78q8-4 12 4l6 34q8 12 20 22 4 6-1 9t-10-3q-14-10-21-24l-9-34q-2-6 3-8Z" />
+      <path
+        class="rider-shape"
+        d="M214 78q8-4 12 4l6 34q8 12 20 22 4 6-1 9t-10-3q-14-10-21-24l-9-34q-2-6 3-8Z"
+      />
       <path class="chalk-line" d={`M278 ${top}H308`} />
       <Upright x={314} />
     </g>

@@ -48,7 +48,10 @@ export function WindowBand({ scale, window }: { scale: HeightScale; window: Show
   const width = inside(scale.percent(window.high)) - left;
   return (
     <div class="band-room" aria-hidden="true">
-      <span class={window.target === null ? "band guess" : "band"} style={{ left: `${left}%`, width: `${width}%` }} />
+      <span
+        class={window.target === null ? "band guess" : "band"}
+        style={{ left: `${left}%`, width: `${width}%` }}
+      />
     </div>
   );
 }

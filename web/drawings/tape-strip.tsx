@@ -23,10 +23,7 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
   const { texts, figures } = usePage();
   const at = (mm: number): string => `${scale.percent(mm)}%`;
   const marks = tapeMarks(scale.low, scale.high, figures.unit, 7);
-  const shows = [
-    label,
-    window && windowWords(texts, figures, window),
-  ];
+  const shows = [label, window && windowWords(texts, figures, window)];
   return (
     <div class="tape-strip" role="img" aria-label={shows.filter(Boolean).join(" ")}>
       <svg width="100%" height={height} aria-hidden="true">

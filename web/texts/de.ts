@@ -249,7 +249,8 @@ export const german: Translation = {
     moves: "Miss die Schrittlänge, um zu erfahren, wann der Sattel verstellt werden muss.",
     drawn: "Gezeichnet für ein Kind von mittlerer Größe. Deins braucht vielleicht eine andere Höhe.",
     sideView: "Das Rad von der Seite, maßstäblich, mit einem Kind von mittlerer Größe.",
-    drawing: "Zeichnung eines Maßbands: Der Sattel gehört irgendwo zwischen {low} und {high}. Das Bein wurde nicht gemessen.",
+    drawing:
+      "Zeichnung eines Maßbands: Der Sattel gehört irgendwo zwischen {low} und {high}. Das Bein wurde nicht gemessen.",
   },
 
   pauses: {

@@ -245,7 +245,8 @@ export const english = {
     moves: "Measure the inside leg to find out when to move the saddle.",
     drawn: "Drawn for a child of average size. Yours may need another height.",
     sideView: "Side view of the bike, to scale, with a child of average size.",
-    drawing: "Drawing of a tape measure: the saddle will be somewhere between {low} and {high}. The leg was not measured.",
+    drawing:
+      "Drawing of a tape measure: the saddle will be somewhere between {low} and {high}. The leg was not measured.",
   },
 
   /** Months in which a bike does not fit, between its first and its last. */

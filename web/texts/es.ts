@@ -251,7 +251,8 @@ export const spanish: Translation = {
     moves: "Mide la entrepierna para saber cuándo mover el sillín.",
     drawn: "Dibujado para un peque de tamaño medio. El tuyo puede necesitar otra altura.",
     sideView: "La bici de lado, a escala, con un peque de tamaño medio.",
-    drawing: "Dibujo de una cinta métrica: el sillín irá en algún punto entre {low} y {high}. No se ha medido la pierna.",
+    drawing:
+      "Dibujo de una cinta métrica: el sillín irá en algún punto entre {low} y {high}. No se ha medido la pierna.",
   },
 
   pauses: {

@@ -247,7 +247,8 @@ export const french: Translation = {
     moves: "Mesurez l’entrejambe pour savoir quand déplacer la selle.",
     drawn: "Dessiné pour un enfant de taille moyenne. Il faut peut-être une autre hauteur au vôtre.",
     sideView: "Le vélo de côté, à l’échelle, avec un enfant de taille moyenne.",
-    drawing: "Dessin d’un mètre : la selle ira quelque part entre {low} et {high}. La jambe n’a pas été mesurée.",
+    drawing:
+      "Dessin d’un mètre : la selle ira quelque part entre {low} et {high}. La jambe n’a pas été mesurée.",
   },
 
   pauses: {

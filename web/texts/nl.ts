@@ -246,9 +246,11 @@ export const dutch: Translation = {
     setting: "Zadel ergens van {range}",
     aboveFloor: "boven de grond, voor 8 van de 10 kinderen zoals dat van jou",
     moves: "Meet de binnenbeenlengte om te weten wanneer het zadel moet worden versteld.",
-    drawn: "Getekend voor een kind van gemiddelde lengte. Dat van jou heeft misschien een andere hoogte nodig.",
+    drawn:
+      "Getekend voor een kind van gemiddelde lengte. Dat van jou heeft misschien een andere hoogte nodig.",
     sideView: "De fiets van opzij, op schaal, met een kind van gemiddelde lengte.",
-    drawing: "Tekening van een meetlint: het zadel komt ergens tussen {low} en {high}. Het been is niet gemeten.",
+    drawing:
+      "Tekening van een meetlint: het zadel komt ergens tussen {low} en {high}. Het been is niet gemeten.",
   },
 
   pauses: {

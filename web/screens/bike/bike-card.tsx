@@ -35,7 +35,10 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
     );
   }
   const judgedRider = state.judged.answer?.rider ?? null;
-  const words = cardWords(texts, figures, judged, judgedRider, { rider: named ? riderName(texts, rider) : null, today });
+  const words = cardWords(texts, figures, judged, judgedRider, {
+    rider: named ? riderName(texts, rider) : null,
+    today,
+  });
   return (
     <>
       <button type="button" class="plain-link back" onClick={() => change(went({ name: "bike", id }))}>
@@ -91,7 +94,9 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
           )}
           {words.setting !== null && (
             <p>
-              <strong class={words.caveat === null ? "card-setting figure" : "figure"}>{words.setting.height}</strong>{" "}
+              <strong class={words.caveat === null ? "card-setting figure" : "figure"}>
+                {words.setting.height}
+              </strong>{" "}
               {words.setting.place !== null && `${words.setting.place}.`}
             </p>
           )}

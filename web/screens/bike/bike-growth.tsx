@@ -79,7 +79,8 @@ export function growthSentences(
     sentences.push(dated(from, growth.fitsFrom) ?? growth.neverFits);
   else if (verdict === "fits_now") sentences.push(growth.fitsAlready);
 
-  for (const pause of pauses) sentences.push(pauseWords(texts, figures, pause), texts.pauses.again({ until: null }));
+  for (const pause of pauses)
+    sentences.push(pauseWords(texts, figures, pause), texts.pauses.again({ until: null }));
 
   if (span.highest === null) sentences.push(growth.highestUnknown);
   else if (outgrown !== null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);

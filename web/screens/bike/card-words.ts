@@ -71,8 +71,20 @@ export function stateWords(texts: Texts, figures: Figures, checks: Check[], says
 
 /** The card as lines of a message. */
 export function cardText(texts: Texts, card: CardWords): string {
-  const { bike, rider, madeOn, verdict, stops, warnings, forWhom, caveat, setting, sentences, moves, doubts } =
-    card;
+  const {
+    bike,
+    rider,
+    madeOn,
+    verdict,
+    stops,
+    warnings,
+    forWhom,
+    caveat,
+    setting,
+    sentences,
+    moves,
+    doubts,
+  } = card;
   const titled = (title: string, lines: readonly string[]): string[] =>
     lines.length === 0 ? [] : ["", `${title}${texts.colon}`.trim(), ...lines.map((line) => `- ${line}`)];
   return [

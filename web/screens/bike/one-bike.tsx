@@ -92,7 +92,9 @@ function Judged({ state, judged, facts }: JudgedProps) {
       {detail?.id === judged.id && (
         <InTurn key={judged.id}>
           {[
-            sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} guess={guess} />,
+            sideView?.id === judged.id && (
+              <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} guess={guess} />
+            ),
             <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
             <BikeGrowth judged={judged} rider={rider} forecast={forecast} />,
             facts !== null && <BikeFactsTable facts={facts} />,

@@ -30,9 +30,7 @@ export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, sca
   return (
     <article class="row">
       <p class="row-head">
-        {judged !== null && (
-          <VerdictHead bike={judged} guess={guess} />
-        )}
+        {judged !== null && <VerdictHead bike={judged} guess={guess} />}
         <span class="row-facts figure">
           {bike.taped && <span>{texts.rack.taped}</span>}
           {bike.wheelInches !== null && <span>{texts.rack.wheel({ nominal: bike.wheelInches })}</span>}

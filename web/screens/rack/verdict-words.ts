@@ -90,7 +90,9 @@ export function lastingWords(
     cost === null || !told.cost
       ? null
       : texts.verdict.costPerMonth({ amount: figures.money(cost, bike.currency) });
-  const sentences = [lasting, ...pauseSentences(texts, figures, bike), costing].filter((sentence) => sentence !== null);
+  const sentences = [lasting, ...pauseSentences(texts, figures, bike), costing].filter(
+    (sentence) => sentence !== null,
+  );
   return sentences.length === 0 ? null : sentences.join(" ");
 }
 
@@ -102,10 +104,7 @@ export function pauseSentences(
 ): string[] {
   return pauses.flatMap((pause, place) => {
     const until = pauses[place + 1]?.from ?? outgrown?.p50 ?? null;
-    return [
-      pauseWords(texts, figures, pause),
-      texts.pauses.again({ until: until && figures.month(until) }),
-    ];
+    return [pauseWords(texts, figures, pause), texts.pauses.again({ until: until && figures.month(until) })];
   });
 }
 
@@ -119,7 +118,10 @@ function pauseTime(texts: Texts, figures: Figures, { from, to }: Pause): string 
   const [first, last] = [figures.month(from), figures.month(to)];
   if (first === last) return texts.pauses.within({ month: last });
   const isOneYear = from.slice(0, 4) === to.slice(0, 4);
-  return texts.pauses.between({ from: isOneYear ? figures.monthName(Number(from.slice(5, 7))) : first, to: last });
+  return texts.pauses.between({
+    from: isOneYear ? figures.monthName(Number(from.slice(5, 7))) : first,
+    to: last,
+  });
 }
 
 /** What it costs a month and how far that may differ; or why there is no figure. */
