@@ -228,6 +228,61 @@ export const german: Translation = {
     otherFirst: "{supposed}: Dann steht {bike} vorn.",
     noneFirst: "{supposed}: Dann passt kein Rad.",
   },
+
+  riding: {
+    choose: "Bitte eins wählen: Davon hängt die Sattelhöhe ab.",
+    chooseFirst: "Wähle, wie dein Kind fährt. Dann siehst du, welche davon passen.",
+    toChoice: "Wählen, wie dein Kind fährt",
+    for: {
+      gliding: "Für ein Kind, das sich mit beiden Füßen abstößt",
+      side_wheels: "Für ein Kind, das mit Stützrädern fährt",
+      starting: "Für ein Kind, das ohne Stützräder fährt und noch ungeübt ist",
+      riding: "Für ein Kind, das ohne Hilfe anfährt, bremst und anhält",
+    },
+  },
+
+  guess: {
+    mark: "Schätzung",
+    caveat: "Nur geschätzt: Die Schrittlänge wurde nicht gemessen. Miss sie vor dem Kauf.",
+    likely: "bei 8 von 10 Kindern wie deinem",
+    setting: "Sattel irgendwo von {range}",
+    aboveFloor: "über dem Boden, bei 8 von 10 Kindern wie deinem",
+    moves: "Miss die Schrittlänge, um zu erfahren, wann der Sattel verstellt werden muss.",
+    drawn: "Gezeichnet für ein Kind von mittlerer Größe. Deins braucht vielleicht eine andere Höhe.",
+    sideView: "Das Rad von der Seite, maßstäblich, mit einem Kind von mittlerer Größe.",
+    drawing:
+      "Zeichnung eines Maßbands: Der Sattel gehört irgendwo zwischen {low} und {high}. Das Bein wurde nicht gemessen.",
+  },
+
+  pauses: {
+    until: "Passt bis etwa {until}",
+    thenUntil: "dann bis etwa {until}",
+    during: {
+      too_tall: "Zu hoch {time}, wenn die Stützräder wegkommen.",
+      outgrown: "Zu niedrig {time}, bis die Stützräder wegkommen.",
+    },
+    within: "im {month}",
+    between: "von {from} bis {to}",
+    again: "{until?Danach passt es wieder bis etwa {until}.|Danach passt es wieder.}",
+    names: { too_tall: "zu hoch", outgrown: "zu niedrig" },
+    key: "Gestreift: In diesen Monaten passt der Sattel nicht.",
+  },
+
+  measuringBike: {
+    how: "Reifen aufgepumpt, das Rad aufrecht auf hartem Boden, niemand darauf. Senkrecht messen, nicht entlang der Sattelstütze.",
+  },
+
+  moves: {
+    again: "Vor jedem Schritt neu messen.",
+    about: "Etwa {month}: {height}",
+    then: "Dann: {height}",
+    once: {
+      starting: "sobald die Stützräder weg sind",
+      riding: "sobald dein Kind ohne Hilfe anfährt, bremst und anhält",
+    },
+    taken: "{condition} (vielleicht etwa {month}):",
+    chartWheelsOff: "Ab {month} rechnet die Grafik damit, dass die Stützräder weg sind.",
+  },
   wishes: {
     title: "Filter und Reihenfolge",
     order: "Passende Räder zuerst; davon",
@@ -538,7 +593,6 @@ export const german: Translation = {
     stageMoves: "Ab {month} rechnet die Grafik damit, dass dein Kind geübt fährt und höher sitzt.",
     lessCertain: "Bei so jungen Kindern sind die Wachstumszahlen weniger sicher.",
     raises: "Wann der Sattel zu verstellen ist",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} {number#weiterer Schritt|weitere Schritte}",
     table: "Dasselbe in Zahlen",
     tableWhen: "Wann",

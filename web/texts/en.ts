@@ -222,6 +222,68 @@ export const english = {
     noneFirst: "{supposed}, no bike would fit.",
   },
 
+  /** The way of riding, on which every saddle height hangs. */
+  riding: {
+    choose: "Choose one: the saddle height depends on it.",
+    chooseFirst: "Choose how your child rides to see which of these fit.",
+    toChoice: "Choose how your child rides",
+    /** With a verdict. */
+    for: {
+      gliding: "For a child who pushes along with both feet",
+      side_wheels: "For a child who rides with training wheels",
+      starting: "For a child who rides without training wheels, still new to it",
+      riding: "For a child who starts, brakes and stops without help",
+    },
+  },
+
+  /** Of a leg that nobody measured. */
+  guess: {
+    mark: "estimate",
+    caveat: "An estimate only: the inside leg was not measured. Measure it before you buy.",
+    likely: "for 8 in 10 children like yours",
+    setting: "Saddle somewhere from {range}",
+    aboveFloor: "above the floor, for 8 in 10 children like yours",
+    moves: "Measure the inside leg to find out when to move the saddle.",
+    drawn: "Drawn for a child of average size. Yours may need another height.",
+    sideView: "Side view of the bike, to scale, with a child of average size.",
+    drawing:
+      "Drawing of a tape measure: the saddle will be somewhere between {low} and {high}. The leg was not measured.",
+  },
+
+  /** Months in which a bike does not fit, between its first and its last. */
+  pauses: {
+    until: "Fits until about {until}",
+    thenUntil: "then until about {until}",
+    during: {
+      too_tall: "Too high {time}, when the training wheels come off.",
+      outgrown: "Too low {time}, until the training wheels come off.",
+    },
+    within: "in {month}",
+    between: "from {from} to {to}",
+    again: "{until?Then it fits again until about {until}.|Then it fits again.}",
+    /** In the chart. */
+    names: { too_tall: "too high", outgrown: "too low" },
+    key: "Striped: the saddle does not fit in these months.",
+  },
+
+  /** How a bike has to be for its heights to be measured. */
+  measuringBike: {
+    how: "Tyres pumped up, bike upright on a hard floor, nobody on it. Measure straight up, not along the seat post.",
+  },
+
+  /** When the saddle has to be moved. */
+  moves: {
+    again: "Measure again before each step.",
+    about: "About {month}: {height}",
+    then: "Then: {height}",
+    once: {
+      starting: "once the training wheels are off",
+      riding: "once your child starts, brakes and stops without help",
+    },
+    taken: "{condition} (perhaps about {month}):",
+    chartWheelsOff: "From {month} the chart assumes that the training wheels are off.",
+  },
+
   wishes: {
     title: "Filter and sort",
     order: "Bikes that fit come first. Sort them by",
@@ -537,7 +599,6 @@ export const english = {
     stageMoves: "From {month} the chart assumes that your child rides well and sits higher.",
     lessCertain: "For young children the forecast is less sure.",
     raises: "When to move the saddle",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} more {number#step|steps}",
     table: "The same in numbers",
     tableWhen: "When",

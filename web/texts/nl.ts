@@ -227,6 +227,62 @@ export const dutch: Translation = {
     otherFirst: "{supposed}: dan staat {bike} vooraan.",
     noneFirst: "{supposed}: dan past geen fiets.",
   },
+
+  riding: {
+    choose: "Kies er één: de zadelhoogte hangt ervan af.",
+    chooseFirst: "Kies hoe je kind rijdt om te zien welke passen.",
+    toChoice: "Kiezen hoe je kind rijdt",
+    for: {
+      gliding: "Voor een kind dat met beide voeten afzet",
+      side_wheels: "Voor een kind dat met zijwieltjes rijdt",
+      starting: "Voor een kind dat zonder zijwieltjes rijdt en het nog leert",
+      riding: "Voor een kind dat zonder hulp wegrijdt, remt en stopt",
+    },
+  },
+
+  guess: {
+    mark: "schatting",
+    caveat: "Alleen een schatting: de binnenbeenlengte is niet gemeten. Meet die voor je koopt.",
+    likely: "voor 8 van de 10 kinderen zoals dat van jou",
+    setting: "Zadel ergens van {range}",
+    aboveFloor: "boven de grond, voor 8 van de 10 kinderen zoals dat van jou",
+    moves: "Meet de binnenbeenlengte om te weten wanneer het zadel moet worden versteld.",
+    drawn:
+      "Getekend voor een kind van gemiddelde lengte. Dat van jou heeft misschien een andere hoogte nodig.",
+    sideView: "De fiets van opzij, op schaal, met een kind van gemiddelde lengte.",
+    drawing:
+      "Tekening van een meetlint: het zadel komt ergens tussen {low} en {high}. Het been is niet gemeten.",
+  },
+
+  pauses: {
+    until: "Past tot ongeveer {until}",
+    thenUntil: "dan tot ongeveer {until}",
+    during: {
+      too_tall: "Te hoog {time}, als de zijwieltjes eraf gaan.",
+      outgrown: "Te laag {time}, tot de zijwieltjes eraf gaan.",
+    },
+    within: "in {month}",
+    between: "van {from} tot {to}",
+    again: "{until?Daarna past hij weer tot ongeveer {until}.|Daarna past hij weer.}",
+    names: { too_tall: "te hoog", outgrown: "te laag" },
+    key: "Gestreept: in deze maanden past het zadel niet.",
+  },
+
+  measuringBike: {
+    how: "Banden opgepompt, fiets rechtop op een harde vloer, niemand erop. Meet recht omhoog, niet langs de zadelpen.",
+  },
+
+  moves: {
+    again: "Meet opnieuw voor elke stap.",
+    about: "Rond {month}: {height}",
+    then: "Dan: {height}",
+    once: {
+      starting: "zodra de zijwieltjes eraf zijn",
+      riding: "zodra je kind zonder hulp wegrijdt, remt en stopt",
+    },
+    taken: "{condition} (misschien rond {month}):",
+    chartWheelsOff: "Vanaf {month} gaat de grafiek ervan uit dat de zijwieltjes eraf zijn.",
+  },
   wishes: {
     title: "Filter en volgorde",
     order: "Passende fietsen eerst, gesorteerd op",
@@ -536,7 +592,6 @@ export const dutch: Translation = {
     stageMoves: "Vanaf {month} gaat de grafiek ervan uit dat je kind zelfverzekerd fietst en hoger zit.",
     lessCertain: "Bij jonge kinderen zijn de groeicijfers minder zeker.",
     raises: "Wanneer het zadel verzetten",
-    raiseOn: "{day}: {height}",
     raiseMore: "nog {number} {number#stap|stappen}",
     table: "Hetzelfde in cijfers",
     tableWhen: "Wanneer",
