@@ -162,10 +162,10 @@ Result<double> take_number(std::string_view& text, std::string_view whole_text) 
     return number->value + **fraction;
 }
 
-/// The run of characters up to the next digit or blank.
+/// The run of characters up to the next digit, blank or hyphen.
 std::string_view take_word(std::string_view& text) {
     std::size_t length = 0;
-    while (length < text.size() && text[length] != ' ' && text[length] != '\t' &&
+    while (length < text.size() && text[length] != ' ' && text[length] != '\t' && text[length] != '-' &&
            !(text[length] >= '0' && text[length] <= '9'))
         ++length;
     const std::string_view word = text.substr(0, length);
