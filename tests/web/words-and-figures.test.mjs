@@ -83,3 +83,25 @@ test("figures of checks come in the reader's unit by the ending of their names",
   assert.equal(inCentimetres.slope, "5%");
   assert.equal(plain(inCentimetres.easy_speed), "9 km/h");
 });
+
+// 1 lb is 0.45359237 kg, 1 ft is 0.3048 m and 1 mile 1.609344 km (international yard and pound agreement, 1959).
+test("beside inches, weights are in pounds, turns of the pedals in feet and speeds in miles an hour", () => {
+  const inInches = createFigures("en-GB", "in", symbols);
+  assert.equal(plain(inInches.mass(6.4)), "14.1 lb");
+  assert.equal(plain(inInches.metres(3.1)), "10.2 ft");
+  assert.equal(plain(inInches.speed(9.03)), "6 mph");
+  assert.doesNotMatch(inInches.mass(6.4) + inInches.metres(3.1) + inInches.speed(9.03), / /);
+});
+
+const { massKept, massSent, massShown } = await pageModule("state/typed-mass.ts");
+
+test("a weight keeps the unit in which it was typed, whichever unit the field shows", () => {
+  assert.equal(massKept("40", "lb"), "40 lb");
+  assert.equal(massKept("18,5", "kg"), "18,5");
+  assert.deepEqual([massShown("40 lb", "lb"), massShown("40 lb", "kg")], ["40", "40 lb"]);
+  assert.deepEqual([massShown("18", "lb"), massShown("18", "kg")], ["18 kg", "18"]);
+  assert.deepEqual(
+    [massSent("40 lb"), massSent("18,5"), massSent("heavy"), massSent("")],
+    ["40 lb", 18.5, null, null],
+  );
+});

@@ -36,7 +36,7 @@ export const english = {
     shoes: "Shoes",
     shoesOn: "On",
     shoesOff: "Off",
-    again: "Add another measurement",
+    again: "Add another",
     remove: "Remove",
     removeReading: "Remove the measurement {figure} from {on}",
     earlier: "Earlier measurements",
