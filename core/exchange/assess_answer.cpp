@@ -6,6 +6,7 @@
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
+#include "core/fit/verdict/likely_heights.h"
 
 #include <algorithm>
 #include <array>
@@ -42,6 +43,13 @@ void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
     });
 }
 
+void range_field(JsonWriter& json, std::string_view name, const ClosedRange<Length>& range) {
+    json.key(name).object([&] {
+        field(json, "low", range.low());
+        field(json, "high", range.high());
+    });
+}
+
 void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& rider,
                  const std::vector<Problem>& notes) {
     json.key("rider").object([&] {
@@ -52,6 +60,8 @@ void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& ri
         field(json, "basis", name_of(assessment.judge.inseam().basis));
         field(json, "stage", wire_name(stage_names, rider.stage));
         field(json, "window_mm", assessment.window);
+        range_field(json, "window_likely_mm",
+                    likely_window(assessment.judge.estimate(), assessment.judge.offsets()));
         json.key("wheel_sizes").array_of(assessment.wheel_sizes, [&](const SuitableWheelSize& size) {
             write_wheel_size(json, size);
         });
@@ -209,6 +219,10 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         number_field(json, "fits_probability", fit.probability, 6); // a millionth: 0.8 decides
         field(json, "margin_mm", fit.margin);
         setting_fields(json, fit.setting);
+        // A setting to the millimetre would be read as one, whoever guessed the leg.
+        if (fit.setting && judge.inseam().basis != InseamBasis::measured)
+            range_field(json, "saddle_likely_mm",
+                        likely_setting(SaddleSpan::of(bike), judge.estimate(), judge.offsets()));
         to_measure_field(json, bike);
         dates_field(json, "fits_from", judged.life.fits_from);
         dates_field(json, "outgrown", judged.life.outgrown);

@@ -49,7 +49,7 @@ export async function walkEveryScreen(page, look) {
   await look("measuring bike after bike");
   await page.getByRole("button", { name: "Done measuring" }).click();
   await page.getByText(/^Added /).waitFor();
-  await page.getByRole("button", { name: "Merge another list into this one" }).click();
+  await page.getByRole("button", { name: "Merge with another list" }).click();
   await page.getByRole("button", { name: /\(.* bikes?\)$/ }).click();
   await page.getByRole("button", { name: "Merge them" }).waitFor();
   await look("two lists before they are merged");

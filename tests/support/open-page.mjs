@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
+import { keepStageChosen, usualStage } from "./choose-stage.mjs";
 
 /** `PAGE` names another build of the page. */
 export const pageFile = process.env.PAGE ?? join(root, "build/page/saddlerule.html");
@@ -25,12 +26,12 @@ export function launchBrowser() {
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
  * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it;
- * `address` is that of another build.
+ * `address` is that of another build; `stage` is how every rider rides, null where the test chooses that itself.
  */
 export async function openPage(
   browser,
   viewport,
-  { now, pickers, prepare, address = pageAddress, ...options } = {},
+  { now, pickers, prepare, address = pageAddress, stage = usualStage, ...options } = {},
 ) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
@@ -38,6 +39,7 @@ export async function openPage(
     window.showOpenFilePicker = undefined;
     window.showSaveFilePicker = undefined;
   });
+  if (stage !== null) await context.addInitScript(keepStageChosen, stage);
   if (pickers) await context.addInitScript(pickers);
   await prepare?.(context);
   const page = await context.newPage();

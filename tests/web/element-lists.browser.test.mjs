@@ -195,7 +195,7 @@ describe("slow servers and large lists", () => {
         await new Promise((resolve) => setTimeout(resolve, 5));
       }
     });
-    await huge.getByText("This is more than 8 MB, too much for a list of bikes.").first().waitFor();
+    await huge.getByText("This is more than 8\u00a0MB, too much for a list of bikes.").first().waitFor();
     await bikesAreStillThere(huge);
     assert.ok(sent < 100, `${sent} MiB were sent`);
   });

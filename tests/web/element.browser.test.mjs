@@ -53,6 +53,7 @@ async function visit(
     site.close();
   });
   const page = await context.newPage();
+  await page.addInitScript(keepStageChosen, usualStage);
   const said = [];
   const problems = [];
   page.on("console", (message) => {

@@ -239,7 +239,7 @@ test("everything is saved to one file and opens elsewhere: riders, wishes, taped
   assert.equal(name, "saddlerule-2026-11-25.json");
   const { form, version, lists } = JSON.parse(text);
   assert.equal(form, "saddlerule family");
-  assert.equal(version, 1);
+  assert.equal(version, 2);
   assert.equal(lists.length, 1);
   assert.equal(lists[0].text, readFileSync(sample("loan-shed.json"), "utf8"));
 

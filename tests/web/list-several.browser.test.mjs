@@ -88,7 +88,7 @@ test("each of several lists keeps its changes and their undo, and none is closed
 
 test("two lists are merged: the same in other units is alike, the rest is chosen side by side, all is taken back", async () => {
   const { page, faults, close } = await openDesk(browser, tall, [trailer, shed]);
-  await press(page, "Merge another list into this one");
+  await press(page, "Merge with another list");
   await page.getByRole("button", { name: /^Trailer/ }).click();
   await page.getByText("1 only in the other. 2 in both, but different.", { exact: false }).waitFor();
   const second = page.getByRole("article", { name: "Loan 08" });
@@ -116,7 +116,7 @@ test("two lists are merged: the same in other units is alike, the rest is chosen
 
 test("all that differ are taken from one side by one tap, and the others are left out", async () => {
   const { page, close } = await openDesk(browser, screens.laptop, [shed]);
-  await press(page, "Merge another list into this one");
+  await press(page, "Merge with another list");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Choose a file" }).click(),

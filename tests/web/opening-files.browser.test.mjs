@@ -10,6 +10,7 @@ import { sample } from "../support/built-engine.mjs";
 import { canBreakDown, inEveryThread, readsSlowly } from "../support/engine-thread.mjs";
 import { eventually, field, fileFolder, jsonList, press } from "../support/list-desk.mjs";
 import { makeList } from "../support/make-list.mjs";
+import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
 import { goTo, launchBrowser, openList, openPage, pageFile, screens } from "../support/open-page.mjs";
 
 const folder = fileFolder();
@@ -165,6 +166,7 @@ const denials = {
     const context = await browser.newContext({ viewport: screens.phone, offline: true, locale: "en-GB" });
     await context.addInitScript(() => (window.showOpenFilePicker = undefined));
     const page = await context.newPage();
+    await page.addInitScript(keepStageChosen, usualStage);
     await page.goto(withoutWorkersInPolicy());
     return { page, close: () => context.close() };
   },

@@ -7,6 +7,7 @@ import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
 import { eventually } from "../support/list-desk.mjs";
+import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
 import { goTo, launchBrowser, screens } from "../support/open-page.mjs";
 
 const sites = siteBuilder();
@@ -26,6 +27,7 @@ async function visit(test, { site = first, more = "", prepare, at = "", viewport
   test.after(() => context.close());
   if (prepare) await context.addInitScript(prepare);
   const page = await context.newPage();
+  await page.addInitScript(keepStageChosen, usualStage);
   page.setDefaultTimeout(15_000);
   await page.goto(`${club.nginx.origin}/fit/${at}`);
   return { club, context, page };

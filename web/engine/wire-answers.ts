@@ -157,6 +157,12 @@ export interface Pause {
   code: "too_tall" | "outgrown";
 }
 
+/** Where 8 children in 10 like this one are. */
+export interface LikelyHeights {
+  low: number;
+  high: number;
+}
+
 export interface JudgedBike {
   id: string;
   name: string;
@@ -173,6 +179,8 @@ export interface JudgedBike {
   fits_probability: number | null;
   margin_mm: number | null;
   saddle_mm: number | null;
+  /** Of a rider whom nobody measured: where the saddle goes is a range. */
+  saddle_likely_mm?: LikelyHeights;
   above_lowest_mm: number | null;
   below_highest_mm: number | null;
   to_measure: string[];
@@ -203,6 +211,8 @@ export interface JudgedRider {
   basis: Basis;
   stage: Stage;
   window_mm: SaddleWindow;
+  /** The window with the doubt about the leg in it. */
+  window_likely_mm: LikelyHeights;
   wheel_sizes: WheelSize[];
   notes: Note[];
 }

@@ -20,7 +20,8 @@ export interface RiderRequest {
   mass_kg?: number;
   /** Instead, as typed: "40 lb". */
   mass?: string;
-  stage: Stage;
+  /** The engine judges nothing without it, and says what else is wrong first. */
+  stage?: Stage;
   confidence?: Confidence;
   riding_from?: string;
 }

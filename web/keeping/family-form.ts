@@ -10,7 +10,10 @@ import { day, flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whol
 import type { Reader } from "./checked";
 
 /** Counts up when an older page could not read what a newer one keeps. */
-export const formVersion = 1;
+export const formVersion = 2;
+
+/** Older forms that are read as they are: in 1, every rider had a stage. */
+const olderForms = [1];
 
 export interface Family {
   language: Language;
@@ -57,7 +60,7 @@ const rider = shape<WaitingRider["rider"]>({
   key: whole,
   name: text(40),
   readings: listOf(shape({ key: whole, on: day, figure, shoes: flag }), 10_000),
-  stage: oneOf("gliding", "side_wheels", "starting", "riding"),
+  stage: orNull(oneOf("gliding", "side_wheels", "starting", "riding")),
   confidence: oneOf("wary", "usual", "bold"),
   born: month,
   sex: oneOf("girl", "boy", null),
@@ -129,7 +132,7 @@ export function readVersioned<Value>(value: unknown, read: Reader<Value>): Value
   const { version } = Object(value) as { version?: unknown };
   if (typeof version === "number" && version > formVersion) return { code: "newer", where: "" };
   try {
-    oneOf(formVersion)(version, "version");
+    oneOf(formVersion, ...olderForms)(version, "version");
     return read(value, "");
   } catch (cause) {
     if (cause instanceof Unexpected) return { code: "damaged", where: cause.where };

@@ -27,6 +27,11 @@ export function sentReadings(rider: RiderEntry): ReadingEntry[] {
   return rider.readings.filter((reading) => reading.figure.text.trim() !== "" && reading.on !== "");
 }
 
+/** Something is typed that a verdict can rest on. */
+export function saysSomething(rider: RiderEntry): boolean {
+  return sentReadings(rider).length > 0 || rider.stature.text.trim() !== "" || monthText(rider.born) !== null;
+}
+
 /** YYYY-MM once both lists were used. */
 function monthText({ year, month }: MonthEntry): string | null {
   return year === "" || month === "" ? null : `${year}-${month}`;
@@ -67,20 +72,20 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
   }));
   const stature = rider.stature.text.trim();
   return {
-    stage: rider.stage,
+    ...given("stage", rider.stage),
     ...given("readings", readings.length > 0 ? readings : null),
     ...(rider.stage === "side_wheels" ? { confidence: rider.confidence } : {}),
     ...given("born", monthText(rider.born)),
     ...given("sex", rider.sex),
     ...(stature === "" ? {} : { stature, stature_unit: rider.stature.unit }),
     ...massGiven("mass", rider.massKg),
-    ...given("riding_from", movesOn(rider) ? monthText(rider.ridingFrom) : null),
+    ...given("riding_from", movesOn(rider.stage) ? monthText(rider.ridingFrom) : null),
   };
 }
 
 /** The stages that lead on to another one on the same bike. */
-export function movesOn(rider: RiderEntry): boolean {
-  return rider.stage === "side_wheels" || rider.stage === "starting";
+export function movesOn(stage: RiderEntry["stage"]): stage is "side_wheels" | "starting" {
+  return stage === "side_wheels" || stage === "starting";
 }
 
 function wantsRequest(wants: WantsEntry): WantsRequest {
@@ -165,7 +170,7 @@ export function draftRequest(state: PageState): AssessRequest | null {
     today: state.today,
     rider: riderRequest(state.rider),
     taped: [tapedRequest(draftId, draft)],
-    detail: "brief",
+    detail: "full",
   };
 }
 

@@ -210,7 +210,7 @@ export const german: Translation = {
   },
   whatIf: {
     title: "Was die Antwort ändern würde",
-    busy: "Wird berechnet …",
+    busy: "Wird berechnet …",
     now: "{first?Zurzeit steht {first} vorn.|Zurzeit steht kein Rad vorn.}",
     nothing: "Kleine Änderungen an Messung oder Budget ändern nichts.",
     suppose: {
@@ -227,6 +227,61 @@ export const german: Translation = {
     },
     otherFirst: "{supposed}: Dann steht {bike} vorn.",
     noneFirst: "{supposed}: Dann passt kein Rad.",
+  },
+
+  riding: {
+    choose: "Bitte eins wählen: Davon hängt die Sattelhöhe ab.",
+    chooseFirst: "Wähle, wie dein Kind fährt. Dann siehst du, welche davon passen.",
+    toChoice: "Wählen, wie dein Kind fährt",
+    for: {
+      gliding: "Für ein Kind, das sich mit beiden Füßen abstößt",
+      side_wheels: "Für ein Kind, das mit Stützrädern fährt",
+      starting: "Für ein Kind, das ohne Stützräder fährt und noch ungeübt ist",
+      riding: "Für ein Kind, das ohne Hilfe anfährt, bremst und anhält",
+    },
+  },
+
+  guess: {
+    mark: "Schätzung",
+    caveat: "Nur geschätzt: Die Schrittlänge wurde nicht gemessen. Miss sie vor dem Kauf.",
+    likely: "bei 8 von 10 Kindern wie deinem",
+    setting: "Sattel irgendwo von {range}",
+    aboveFloor: "über dem Boden, bei 8 von 10 Kindern wie deinem",
+    moves: "Miss die Schrittlänge, um zu erfahren, wann der Sattel verstellt werden muss.",
+    drawn: "Gezeichnet für ein Kind von mittlerer Größe. Deins braucht vielleicht eine andere Höhe.",
+    sideView: "Das Rad von der Seite, maßstäblich, mit einem Kind von mittlerer Größe.",
+    drawing:
+      "Zeichnung eines Maßbands: Der Sattel gehört irgendwo zwischen {low} und {high}. Das Bein wurde nicht gemessen.",
+  },
+
+  pauses: {
+    until: "Passt bis etwa {until}",
+    thenUntil: "dann bis etwa {until}",
+    during: {
+      too_tall: "Zu hoch {time}, wenn die Stützräder wegkommen.",
+      outgrown: "Zu niedrig {time}, bis die Stützräder wegkommen.",
+    },
+    within: "im {month}",
+    between: "von {from} bis {to}",
+    again: "{until?Danach passt es wieder bis etwa {until}.|Danach passt es wieder.}",
+    names: { too_tall: "zu hoch", outgrown: "zu niedrig" },
+    key: "Gestreift: In diesen Monaten passt der Sattel nicht.",
+  },
+
+  measuringBike: {
+    how: "Reifen aufgepumpt, das Rad aufrecht auf hartem Boden, niemand darauf. Senkrecht messen, nicht entlang der Sattelstütze.",
+  },
+
+  moves: {
+    again: "Vor jedem Schritt neu messen.",
+    about: "Etwa {month}: {height}",
+    then: "Dann: {height}",
+    once: {
+      starting: "sobald die Stützräder weg sind",
+      riding: "sobald dein Kind ohne Hilfe anfährt, bremst und anhält",
+    },
+    taken: "{condition} (vielleicht etwa {month}):",
+    chartWheelsOff: "Ab {month} rechnet die Grafik damit, dass die Stützräder weg sind.",
   },
   wishes: {
     title: "Filter und Reihenfolge",
@@ -538,7 +593,6 @@ export const german: Translation = {
     stageMoves: "Ab {month} rechnet die Grafik damit, dass dein Kind geübt fährt und höher sitzt.",
     lessCertain: "Bei so jungen Kindern sind die Wachstumszahlen weniger sicher.",
     raises: "Wann der Sattel zu verstellen ist",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} {number#weiterer Schritt|weitere Schritte}",
     table: "Dasselbe in Zahlen",
     tableWhen: "Wann",
@@ -914,7 +968,7 @@ export const german: Translation = {
     deviceOff: "Aus: Wenn du diese Seite schließt, geht alles verloren.",
     deviceWhat:
       "Gespeichert werden Angaben zu Kindern, Messungen, Filter, gemessene Räder und offene Listen, nur in diesem Browser. Wer ihn nutzt, kann sie sehen. Wird es ausgeschaltet, wird hier alles gelöscht.",
-    deviceBusy: "Wird gespeichert …",
+    deviceBusy: "Wird gespeichert …",
     deviceOn: "Wird beim Eingeben gespeichert.",
     notHere:
       "Diese Seite gehört zu einer Website, darum wird auf diesem Gerät nichts gespeichert: Wenn du gehst, ist alles weg. Speichere in eine Datei, dann kannst du sie hier wieder öffnen.",
@@ -979,7 +1033,7 @@ export const german: Translation = {
   site: {
     title: "Diese Seite ohne Netz",
     kept: "In diesem Browser gespeichert: Sie öffnet sich hier auch ohne Netz.",
-    keeping: "Wird für das Öffnen ohne Netz vorbereitet …",
+    keeping: "Wird für das Öffnen ohne Netz vorbereitet …",
     notKept: "Dieser Browser speichert die Seite nicht; zum Öffnen braucht es Netz.",
     toHomeScreen: "Auf den Startbildschirm legen",
     byShareMenu:
@@ -1031,7 +1085,7 @@ export const german: Translation = {
       address_no_signal: "Die Liste war nicht zu erreichen. Gibt es hier Empfang?",
       address_web_page:
         "Statt der Liste kam eine Webseite. Vielleicht ist die Adresse die einer Seite, die die Liste zeigt oder erst ein Passwort will.",
-      address_too_large: "Das sind mehr als {limit} MB, zu viel für eine Liste von Rädern.",
+      address_too_large: "Das sind mehr als {limit} MB, zu viel für eine Liste von Rädern.",
       address_not_allowed:
         "{host} gibt diese Liste nicht an andere Websites. Für den Betreiber: Der Server muss mit „Access-Control-Allow-Origin: {origin}“ antworten.",
       address_policy:
@@ -1058,7 +1112,7 @@ export const german: Translation = {
         "Eine Größe von {stature} passt kaum zu diesem Alter. Noch einmal messen oder den Geburtsmonat prüfen.",
       file_empty: "Die Datei ist leer.",
       file_blank: "In der Datei stehen nur Leerzeichen.",
-      file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",
+      file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",
       file_is_spreadsheet: "Das ist {found}; das lässt sich hier nicht lesen. Speichere die Tabelle als CSV.",
       file_is_other: "Das ist {found} und keine Liste von Rädern. Gebraucht wird JSON oder CSV.",
       file_is_binary: "Das ist kein Text. Gebraucht wird eine Liste als JSON oder CSV.",

@@ -65,7 +65,7 @@ export const english = {
     year: "Year",
     notSaid: "not given",
     sex: "Girl or boy",
-    sexWhy: "Asked only because girls and boys grow at different ages.",
+    sexWhy: "Girls and boys grow at different ages: this is used for nothing else.",
     girl: "Girl",
     boy: "Boy",
     stature: "Height",
@@ -202,7 +202,7 @@ export const english = {
 
   whatIf: {
     title: "What would change the answer",
-    busy: "Working it out …",
+    busy: "Working it out…",
     now: "{first?Right now, {first} comes first.|Right now, no bike comes first.}",
     nothing: "Small changes to the measurement or the budget make no difference.",
     suppose: {
@@ -220,6 +220,68 @@ export const english = {
 
     otherFirst: "{supposed}, {bike} would come first.",
     noneFirst: "{supposed}, no bike would fit.",
+  },
+
+  /** The way of riding, on which every saddle height hangs. */
+  riding: {
+    choose: "Choose one: the saddle height depends on it.",
+    chooseFirst: "Choose how your child rides to see which of these fit.",
+    toChoice: "Choose how your child rides",
+    /** With a verdict. */
+    for: {
+      gliding: "For a child who pushes along with both feet",
+      side_wheels: "For a child who rides with training wheels",
+      starting: "For a child who rides without training wheels, still new to it",
+      riding: "For a child who starts, brakes and stops without help",
+    },
+  },
+
+  /** Of a leg that nobody measured. */
+  guess: {
+    mark: "estimate",
+    caveat: "An estimate only: the inside leg was not measured. Measure it before you buy.",
+    likely: "for 8 in 10 children like yours",
+    setting: "Saddle somewhere from {range}",
+    aboveFloor: "above the floor, for 8 in 10 children like yours",
+    moves: "Measure the inside leg to find out when to move the saddle.",
+    drawn: "Drawn for a child of average size. Yours may need another height.",
+    sideView: "Side view of the bike, to scale, with a child of average size.",
+    drawing:
+      "Drawing of a tape measure: the saddle will be somewhere between {low} and {high}. The leg was not measured.",
+  },
+
+  /** Months in which a bike does not fit, between its first and its last. */
+  pauses: {
+    until: "Fits until about {until}",
+    thenUntil: "then until about {until}",
+    during: {
+      too_tall: "Too high {time}, when the training wheels come off.",
+      outgrown: "Too low {time}, until the training wheels come off.",
+    },
+    within: "in {month}",
+    between: "from {from} to {to}",
+    again: "{until?Then it fits again until about {until}.|Then it fits again.}",
+    /** In the chart. */
+    names: { too_tall: "too high", outgrown: "too low" },
+    key: "Striped: the saddle does not fit in these months.",
+  },
+
+  /** How a bike has to be for its heights to be measured. */
+  measuringBike: {
+    how: "Tyres pumped up, bike upright on a hard floor, nobody on it. Measure straight up, not along the seat post.",
+  },
+
+  /** When the saddle has to be moved. */
+  moves: {
+    again: "Measure again before each step.",
+    about: "About {month}: {height}",
+    then: "Then: {height}",
+    once: {
+      starting: "once the training wheels are off",
+      riding: "once your child starts, brakes and stops without help",
+    },
+    taken: "{condition} (perhaps about {month}):",
+    chartWheelsOff: "From {month} the chart assumes that the training wheels are off.",
   },
 
   wishes: {
@@ -468,7 +530,7 @@ export const english = {
 
       post_below_top: "The saddle is {value} below its highest position.",
       post_near_top:
-        "The saddle is only {value} below its highest position. The minimum-insertion mark must stay inside the frame.",
+        "The saddle can go up only {value} more. The minimum-insertion mark must stay inside the frame.",
       post_above_top:
         "The saddle would be {over} too high, past the minimum-insertion mark. Do not ride it like that.",
 
@@ -537,7 +599,6 @@ export const english = {
     stageMoves: "From {month} the chart assumes that your child rides well and sits higher.",
     lessCertain: "For young children the forecast is less sure.",
     raises: "When to move the saddle",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} more {number#step|steps}",
     table: "The same in numbers",
     tableWhen: "When",
@@ -564,7 +625,7 @@ export const english = {
       "Up to the minimum-insertion mark on the seat post (MIN or MAX). The mark must stay inside the frame.",
     more: "More about this bike",
     name: "Name for this bike",
-    nameExample: "Green 16 in, bell",
+    nameExample: "Green 16 in, bell",
     kind: "Kind of bike",
     kinds: { pedal: "With pedals", balance: "Balance bike" },
     standover: "Frame height, where your child stands over it",
@@ -847,7 +908,7 @@ export const english = {
     waiting: "A bike needs a tag number or a name, and one saddle height.",
     fine: "Looks right.",
 
-    merge: "Merge another list into this one",
+    merge: "Merge with another list",
     mergeTitle: "Merge",
     mergeWith: "Add to “{name}”:",
     mergeFile: "Choose a file",
@@ -915,7 +976,7 @@ export const english = {
     deviceOff: "Off: everything is lost when you close this page.",
     deviceWhat:
       "Saves children, measurements, filters, measured bikes and open lists in this browser only. Anyone who uses it can see them. If you turn it off, all of it is deleted here.",
-    deviceBusy: "Saving …",
+    deviceBusy: "Saving…",
     deviceOn: "Saved as you type.",
     notHere:
       "This page is part of a website, so nothing is saved on this device: all is lost when you leave. Save it to a file to open it here again.",
@@ -978,7 +1039,7 @@ export const english = {
   site: {
     title: "Using this page without a signal",
     kept: "Saved in this browser: it opens here with no signal.",
-    keeping: "Getting ready to open with no signal …",
+    keeping: "Getting ready to open with no signal…",
     notKept: "This browser does not save the page, so you need a signal to open it.",
     toHomeScreen: "Add it to the home screen",
     byShareMenu: "For the home screen of an iPhone or iPad: tap Share, then “Add to Home Screen”.",
@@ -1023,7 +1084,7 @@ export const english = {
       address_no_signal: "The list could not be reached. Do you have a signal?",
       address_web_page:
         "A web page came instead of a list. Perhaps the address is that of a page that shows the list, or asks for a password first.",
-      address_too_large: "This is more than {limit} MB, too much for a list of bikes.",
+      address_too_large: "This is more than {limit} MB, too much for a list of bikes.",
       address_not_allowed:
         "{host} does not share this list with other websites. For the person who runs it: the server has to answer with “Access-Control-Allow-Origin: {origin}”.",
       address_policy:
@@ -1042,8 +1103,7 @@ export const english = {
       request_bike_unknown: "",
       reading_in_future: "The measurement is dated {date}, and today is {today}. It is taken as made today.",
       reading_before_birth: "The measurement is dated {date}, before the child was born.",
-      rider_born_in_future:
-        "The date of birth, {date}, is after today, {today}. The age is taken as not known.",
+      rider_born_in_future: "The date of birth, {date}, is in the future. The age is taken as not known.",
       rider_under_one: "Your child is under 1. The growth numbers start at that age, and are rough under 2.",
       rider_over_eighteen: "Over 18: the legs are taken as fully grown.",
       rider_stature_doubtful:

@@ -230,6 +230,61 @@ export const spanish: Translation = {
     otherFirst: "{supposed}, {bike} iría primero.",
     noneFirst: "{supposed}, no serviría ninguna bici.",
   },
+
+  riding: {
+    choose: "Elige una opción: la altura del sillín depende de ella.",
+    chooseFirst: "Elige cómo monta tu peque para ver cuáles le sirven.",
+    toChoice: "Elegir cómo monta tu peque",
+    for: {
+      gliding: "Para un peque que se impulsa con los dos pies",
+      side_wheels: "Para un peque que monta con ruedines",
+      starting: "Para un peque que monta sin ruedines y aún está aprendiendo",
+      riding: "Para un peque que arranca, frena y para sin ayuda",
+    },
+  },
+
+  guess: {
+    mark: "estimación",
+    caveat: "Solo es una estimación: no se ha medido la entrepierna. Mídela antes de comprar.",
+    likely: "en 8 de cada 10 niños como el tuyo",
+    setting: "Sillín en algún punto de {range}",
+    aboveFloor: "sobre el suelo, en 8 de cada 10 niños como el tuyo",
+    moves: "Mide la entrepierna para saber cuándo mover el sillín.",
+    drawn: "Dibujado para un peque de tamaño medio. El tuyo puede necesitar otra altura.",
+    sideView: "La bici de lado, a escala, con un peque de tamaño medio.",
+    drawing:
+      "Dibujo de una cinta métrica: el sillín irá en algún punto entre {low} y {high}. No se ha medido la pierna.",
+  },
+
+  pauses: {
+    until: "Le sirve hasta {until} más o menos",
+    thenUntil: "luego hasta {until} más o menos",
+    during: {
+      too_tall: "Queda alta {time}, al quitar los ruedines.",
+      outgrown: "Queda baja {time}, hasta que se quiten los ruedines.",
+    },
+    within: "en {month}",
+    between: "de {from} a {to}",
+    again: "{until?Después vuelve a servir hasta {until} más o menos.|Después vuelve a servir.}",
+    names: { too_tall: "alta", outgrown: "baja" },
+    key: "A rayas: en estos meses el sillín no le sirve.",
+  },
+
+  measuringBike: {
+    how: "Ruedas hinchadas, bici derecha sobre suelo duro y nadie encima. Mide en vertical, no a lo largo de la tija.",
+  },
+
+  moves: {
+    again: "Vuelve a medir antes de cada paso.",
+    about: "Hacia {month}: {height}",
+    then: "Entonces: {height}",
+    once: {
+      starting: "cuando ya no lleve ruedines",
+      riding: "cuando tu peque arranque, frene y pare sin ayuda",
+    },
+    taken: "{condition} (quizá hacia {month}):",
+    chartWheelsOff: "Desde {month} el gráfico supone que ya no lleva ruedines.",
+  },
   wishes: {
     title: "Filtrar y ordenar",
     order: "Primero las que sirven, ordenadas por",
@@ -535,7 +590,6 @@ export const spanish: Translation = {
     stageMoves: "Desde {month} el gráfico supone que tu peque monta con soltura y va más alto.",
     lessCertain: "En niños pequeños las cifras de crecimiento son menos seguras.",
     raises: "Cuándo ajustar el sillín",
-    raiseOn: "{day}: {height}",
     raiseMore: "{number} {number#paso más|pasos más}",
     table: "Lo mismo en cifras",
     tableWhen: "Cuándo",
@@ -1018,7 +1072,7 @@ export const spanish: Translation = {
       address_no_signal: "No se pudo llegar a la lista. ¿Hay cobertura aquí?",
       address_web_page:
         "Llegó una página web en vez de una lista. Quizá la dirección es la de una página que muestra la lista o pide antes una contraseña.",
-      address_too_large: "Son más de {limit} MB, demasiado para una lista de bicis.",
+      address_too_large: "Son más de {limit} MB, demasiado para una lista de bicis.",
       address_not_allowed:
         "{host} no da esta lista a otros sitios web. Para quien lo lleva: el servidor tiene que responder con «Access-Control-Allow-Origin: {origin}».",
       address_policy:
@@ -1046,7 +1100,7 @@ export const spanish: Translation = {
       file_empty: "El archivo está vacío.",
       file_blank: "En el archivo solo hay espacios.",
       file_too_large:
-        "El archivo tiene {size} MiB; se permiten {limit} MiB. Divídelo en listas más pequeñas.",
+        "El archivo tiene {size} MiB; se permiten {limit} MiB. Divídelo en listas más pequeñas.",
       file_is_spreadsheet: "Esto es {found}, que aquí no se lee. Guarda la hoja como CSV.",
       file_is_other: "Esto es {found}, no una lista de bicis. Hace falta JSON o CSV.",
       file_is_binary: "Esto no es texto. Hace falta una lista en JSON o CSV.",

@@ -226,6 +226,61 @@ export const french: Translation = {
     otherFirst: "{supposed}, {bike} serait en tête.",
     noneFirst: "{supposed}, aucun vélo ne conviendrait.",
   },
+
+  riding: {
+    choose: "Choisissez : la hauteur de selle en dépend.",
+    chooseFirst: "Choisissez comment votre enfant roule pour voir lesquels conviennent.",
+    toChoice: "Choisir comment votre enfant roule",
+    for: {
+      gliding: "Pour un enfant qui se pousse des deux pieds",
+      side_wheels: "Pour un enfant qui roule avec des petites roues",
+      starting: "Pour un enfant qui roule sans petites roues, encore débutant",
+      riding: "Pour un enfant qui démarre, freine et s’arrête sans aide",
+    },
+  },
+
+  guess: {
+    mark: "estimation",
+    caveat: "Simple estimation : l’entrejambe n’a pas été mesuré. Mesurez-le avant d’acheter.",
+    likely: "pour 8 enfants sur 10 comme le vôtre",
+    setting: "Selle quelque part de {range}",
+    aboveFloor: "au-dessus du sol, pour 8 enfants sur 10 comme le vôtre",
+    moves: "Mesurez l’entrejambe pour savoir quand déplacer la selle.",
+    drawn: "Dessiné pour un enfant de taille moyenne. Il faut peut-être une autre hauteur au vôtre.",
+    sideView: "Le vélo de côté, à l’échelle, avec un enfant de taille moyenne.",
+    drawing:
+      "Dessin d’un mètre : la selle ira quelque part entre {low} et {high}. La jambe n’a pas été mesurée.",
+  },
+
+  pauses: {
+    until: "Convient jusque vers {until}",
+    thenUntil: "puis jusque vers {until}",
+    during: {
+      too_tall: "Trop haut {time}, quand on enlève les petites roues.",
+      outgrown: "Trop bas {time}, jusqu’à ce qu’on enlève les petites roues.",
+    },
+    within: "en {month}",
+    between: "de {from} à {to}",
+    again: "{until?Ensuite, il convient de nouveau jusque vers {until}.|Ensuite, il convient de nouveau.}",
+    names: { too_tall: "trop haut", outgrown: "trop bas" },
+    key: "Hachuré : ces mois-là, la selle ne convient pas.",
+  },
+
+  measuringBike: {
+    how: "Pneus gonflés, vélo droit sur un sol dur, personne dessus. Mesurez à la verticale, pas le long de la tige de selle.",
+  },
+
+  moves: {
+    again: "Mesurez de nouveau avant chaque étape.",
+    about: "Vers {month} : {height}",
+    then: "Alors : {height}",
+    once: {
+      starting: "une fois les petites roues enlevées",
+      riding: "dès que votre enfant démarre, freine et s’arrête sans aide",
+    },
+    taken: "{condition} (peut-être vers {month}) :",
+    chartWheelsOff: "À partir de {month}, le graphique suppose que les petites roues sont enlevées.",
+  },
   wishes: {
     title: "Filtrer et trier",
     order: "D’abord les vélos qui conviennent, triés par",
@@ -535,7 +590,6 @@ export const french: Translation = {
       "À partir de {month}, le graphique suppose que votre enfant roule avec assurance et est assis plus haut.",
     lessCertain: "Pour un jeune enfant, les chiffres de croissance sont moins sûrs.",
     raises: "Quand régler la selle",
-    raiseOn: "{day} : {height}",
     raiseMore: "{number} {number#étape de plus|étapes de plus}",
     table: "La même chose en chiffres",
     tableWhen: "Quand",

@@ -209,7 +209,7 @@ export const dutch: Translation = {
   },
   whatIf: {
     title: "Wat het antwoord zou veranderen",
-    busy: "Bezig met rekenen …",
+    busy: "Bezig met rekenen …",
     now: "{first?Zoals het nu is, staat {first} vooraan.|Zoals het nu is, staat geen fiets vooraan.}",
     nothing: "Kleine wijzigingen in de meting of het budget veranderen niets.",
     suppose: {
@@ -226,6 +226,62 @@ export const dutch: Translation = {
     },
     otherFirst: "{supposed}: dan staat {bike} vooraan.",
     noneFirst: "{supposed}: dan past geen fiets.",
+  },
+
+  riding: {
+    choose: "Kies er één: de zadelhoogte hangt ervan af.",
+    chooseFirst: "Kies hoe je kind rijdt om te zien welke passen.",
+    toChoice: "Kiezen hoe je kind rijdt",
+    for: {
+      gliding: "Voor een kind dat met beide voeten afzet",
+      side_wheels: "Voor een kind dat met zijwieltjes rijdt",
+      starting: "Voor een kind dat zonder zijwieltjes rijdt en het nog leert",
+      riding: "Voor een kind dat zonder hulp wegrijdt, remt en stopt",
+    },
+  },
+
+  guess: {
+    mark: "schatting",
+    caveat: "Alleen een schatting: de binnenbeenlengte is niet gemeten. Meet die voor je koopt.",
+    likely: "voor 8 van de 10 kinderen zoals dat van jou",
+    setting: "Zadel ergens van {range}",
+    aboveFloor: "boven de grond, voor 8 van de 10 kinderen zoals dat van jou",
+    moves: "Meet de binnenbeenlengte om te weten wanneer het zadel moet worden versteld.",
+    drawn:
+      "Getekend voor een kind van gemiddelde lengte. Dat van jou heeft misschien een andere hoogte nodig.",
+    sideView: "De fiets van opzij, op schaal, met een kind van gemiddelde lengte.",
+    drawing:
+      "Tekening van een meetlint: het zadel komt ergens tussen {low} en {high}. Het been is niet gemeten.",
+  },
+
+  pauses: {
+    until: "Past tot ongeveer {until}",
+    thenUntil: "dan tot ongeveer {until}",
+    during: {
+      too_tall: "Te hoog {time}, als de zijwieltjes eraf gaan.",
+      outgrown: "Te laag {time}, tot de zijwieltjes eraf gaan.",
+    },
+    within: "in {month}",
+    between: "van {from} tot {to}",
+    again: "{until?Daarna past hij weer tot ongeveer {until}.|Daarna past hij weer.}",
+    names: { too_tall: "te hoog", outgrown: "te laag" },
+    key: "Gestreept: in deze maanden past het zadel niet.",
+  },
+
+  measuringBike: {
+    how: "Banden opgepompt, fiets rechtop op een harde vloer, niemand erop. Meet recht omhoog, niet langs de zadelpen.",
+  },
+
+  moves: {
+    again: "Meet opnieuw voor elke stap.",
+    about: "Rond {month}: {height}",
+    then: "Dan: {height}",
+    once: {
+      starting: "zodra de zijwieltjes eraf zijn",
+      riding: "zodra je kind zonder hulp wegrijdt, remt en stopt",
+    },
+    taken: "{condition} (misschien rond {month}):",
+    chartWheelsOff: "Vanaf {month} gaat de grafiek ervan uit dat de zijwieltjes eraf zijn.",
   },
   wishes: {
     title: "Filter en volgorde",
@@ -536,7 +592,6 @@ export const dutch: Translation = {
     stageMoves: "Vanaf {month} gaat de grafiek ervan uit dat je kind zelfverzekerd fietst en hoger zit.",
     lessCertain: "Bij jonge kinderen zijn de groeicijfers minder zeker.",
     raises: "Wanneer het zadel verzetten",
-    raiseOn: "{day}: {height}",
     raiseMore: "nog {number} {number#stap|stappen}",
     table: "Hetzelfde in cijfers",
     tableWhen: "Wanneer",
@@ -913,7 +968,7 @@ export const dutch: Translation = {
     deviceOff: "Uit: als je deze pagina sluit, ben je alles kwijt.",
     deviceWhat:
       "Bewaart gegevens van kinderen, metingen, filters, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien. Zet je het uit, dan wordt hier alles gewist.",
-    deviceBusy: "Wordt bewaard …",
+    deviceBusy: "Wordt bewaard …",
     deviceOn: "Wordt bewaard terwijl je typt.",
     notHere:
       "Deze pagina hoort bij een website, dus er wordt niets op dit apparaat bewaard: als je weggaat, ben je alles kwijt. Bewaar het in een bestand, dan kun je het hier weer openen.",
@@ -975,7 +1030,7 @@ export const dutch: Translation = {
   site: {
     title: "Deze pagina zonder internet",
     kept: "Bewaard in deze browser: de pagina gaat hier ook zonder internet open.",
-    keeping: "Wordt klaargemaakt om zonder internet te openen …",
+    keeping: "Wordt klaargemaakt om zonder internet te openen …",
     notKept: "Deze browser bewaart de pagina niet; je hebt internet nodig om die te openen.",
     toHomeScreen: "Op het beginscherm zetten",
     byShareMenu: "Voor het beginscherm van een iPhone of iPad: tik op “Deel” en dan op “Zet op beginscherm”.",
@@ -1022,7 +1077,7 @@ export const dutch: Translation = {
       address_no_signal: "De lijst was niet te bereiken. Is hier bereik?",
       address_web_page:
         "Er kwam een webpagina in plaats van een lijst. Misschien is het adres dat van een pagina die de lijst toont of eerst een wachtwoord vraagt.",
-      address_too_large: "Dit is meer dan {limit} MB, te veel voor een lijst met fietsen.",
+      address_too_large: "Dit is meer dan {limit} MB, te veel voor een lijst met fietsen.",
       address_not_allowed:
         "{host} geeft deze lijst niet aan andere websites. Voor de beheerder: de server moet antwoorden met “Access-Control-Allow-Origin: {origin}”.",
       address_policy:
@@ -1049,7 +1104,7 @@ export const dutch: Translation = {
       file_empty: "Het bestand is leeg.",
       file_blank: "Er staan alleen spaties in het bestand.",
       file_too_large:
-        "Het bestand is {size} MiB; hoogstens {limit} MiB is toegestaan. Maak er kleinere lijsten van.",
+        "Het bestand is {size} MiB; hoogstens {limit} MiB is toegestaan. Maak er kleinere lijsten van.",
       file_is_spreadsheet: "Dit is {found}; dat is hier niet te lezen. Bewaar het blad als CSV.",
       file_is_other: "Dit is {found}, geen lijst met fietsen. Je hebt JSON of CSV nodig.",
       file_is_binary: "Dit is geen tekst. Je hebt een lijst als JSON of CSV nodig.",

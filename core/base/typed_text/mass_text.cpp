@@ -22,13 +22,13 @@ constexpr std::array<std::pair<std::string_view, MassUnit>, 8> unit_words{{
 }};
 
 /// As a length of that many units is too large for anything that rides.
-constexpr double largest = 1e6;
+constexpr double largest_number = 1e6;
 
-constexpr std::string_view example = "18 kg or 40 lb";
+constexpr std::string_view mass_example = "18 kg or 40 lb";
 
-Problem problem_with(ProblemCode code, std::string_view text) {
+Problem mass_problem(ProblemCode code, std::string_view text) {
     return {.code = code,
-            .figures = {{"text", trimmed(text)}, {"example", example}},
+            .figures = {{"text", trimmed(text)}, {"example", mass_example}},
             .where = {},
             .position = {}};
 }
@@ -55,25 +55,25 @@ std::optional<MassUnit> mass_unit_from_text(std::string_view text) {
 Result<Mass> read_mass(std::string_view text, MassUnit bare) {
     const std::string_view typed = trimmed(text);
     if (typed.empty())
-        return problem_with(ProblemCode::figure_empty, text);
+        return mass_problem(ProblemCode::figure_empty, text);
     if (typed.starts_with('-'))
-        return problem_with(ProblemCode::figure_negative, text);
+        return mass_problem(ProblemCode::figure_negative, text);
     const auto number = read_decimal_prefix(typed);
     if (!number)
-        return problem_with(ProblemCode::figure_not_a_number, text);
+        return mass_problem(ProblemCode::figure_not_a_number, text);
     const std::string_view word = trimmed(typed.substr(number->length));
     const bool another_number = word.find_first_of(".,/0123456789") == 0;
     if (another_number)
-        return problem_with(ProblemCode::figure_not_a_number, text);
+        return mass_problem(ProblemCode::figure_not_a_number, text);
     const auto unit = word.empty() ? std::optional(bare) : mass_unit_from_text(word);
     if (!unit) {
-        Problem problem = problem_with(ProblemCode::figure_unit_unknown, text);
+        Problem problem = mass_problem(ProblemCode::figure_unit_unknown, text);
         problem.figures.add("unit", word);
         problem.figures.add("units", "kg or lb");
         return problem;
     }
-    if (number->value > largest)
-        return problem_with(ProblemCode::figure_too_large, text);
+    if (number->value > largest_number)
+        return mass_problem(ProblemCode::figure_too_large, text);
     return mass_of(number->value, *unit);
 }
 
@@ -81,7 +81,8 @@ std::optional<Mass> mass_with_unit(std::string_view text) {
     const std::string_view typed = trimmed(text);
     const auto number = read_decimal_prefix(typed);
     const auto unit = number ? mass_unit_from_text(typed.substr(number->length)) : std::nullopt;
-    return unit && number->value <= largest ? std::optional(mass_of(number->value, *unit)) : std::nullopt;
+    return unit && number->value <= largest_number ? std::optional(mass_of(number->value, *unit))
+                                                   : std::nullopt;
 }
 
 } // namespace saddlerule

@@ -29,11 +29,11 @@ CurrencyKey key_of(Currency currency) {
 /// What is against a bike, a bit each. What is against one bike and not against another makes a larger number, or another.
 using Faults = std::uint32_t;
 
-constexpr Faults stopped = 8;
+constexpr Faults stopped_fault = 8;
 constexpr Faults all_but_stopped = 7;
 
 Faults faults_of(const AgainstABike& against) {
-    return (against.stopped ? stopped : 0U) + (against.close_call ? 4U : 0U) +
+    return (against.stopped ? stopped_fault : 0U) + (against.close_call ? 4U : 0U) +
            (against.unavailable ? 2U : 0U) + (against.pauses ? 1U : 0U);
 }
 
@@ -203,8 +203,8 @@ std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bike
 
     std::vector<ChoiceStanding> standings(bikes.size());
     // One for each set of faults.
-    std::array<std::optional<Best>, stopped> best;
-    std::array<Sweep, stopped> sweeps;
+    std::array<std::optional<Best>, stopped_fault> best;
+    std::array<Sweep, stopped_fault> sweeps;
     const auto better_than = [&](const Costs& bike) {
         const Costs* rival = nullptr;
         for_each_no_worse(bike.faults, [&](Faults faults) {
@@ -226,7 +226,7 @@ std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bike
             if (!best_of_these)
                 best_of_these = best_of(sorted, bike.faults & all_but_stopped);
             standing.worth = worth_of(bike, *best_of_these);
-            if (bike.faults < stopped)
+            if (bike.faults < stopped_fault)
                 sweeps[bike.faults].add_unbeaten(bike);
         }
         previous = &bike;

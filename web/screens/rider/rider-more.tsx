@@ -6,7 +6,7 @@ import { worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
 import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
-import type { PageState } from "../../state/page-state";
+import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
@@ -32,7 +32,6 @@ export function RiderMore({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
-  const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
   const { refusal } = state.judged;
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
@@ -46,7 +45,7 @@ export function RiderMore({ state }: { state: PageState }) {
         years={yearsFrom(thisYear, oldestRider + 1, -1)}
         onChoose={(born) => change(riderSaid({ born }))}
       />
-      <Switch
+      <Switch<RiderEntry["sex"]>
         name="sex"
         legend={texts.rider.sex}
         chosen={rider.sex}
@@ -74,9 +73,9 @@ export function RiderMore({ state }: { state: PageState }) {
         asked={asksForMass(state)}
         onType={(massKg) => change(riderSaid({ massKg }))}
       />
-      {movesOn(rider) && (
+      {movesOn(rider.stage) && (
         <MonthField
-          legend={ridingFrom}
+          legend={texts.rider.ridingFrom[rider.stage]}
           hint={texts.rider.ridingFromWhy}
           chosen={rider.ridingFrom}
           years={yearsFrom(thisYear, yearsAhead, 1)}
