@@ -6,15 +6,6 @@
 namespace saddlerule {
 namespace {
 
-CheckCounts counts_of(const std::vector<CheckResult>& checks) {
-    const auto in_state = [&](CheckState state) {
-        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
-            return result.finding.state == state;
-        }));
-    };
-    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
-}
-
 std::optional<Days> use_of(const JudgedBike& judged) {
     if (!judged.life.months_of_fit)
         return std::nullopt;
@@ -102,11 +93,20 @@ JudgedBike judged_by(const RiderJudge& judge, const Bike& bike, std::vector<Chec
                       .not_offered = {}};
     judged.cost = judge.cost(bike, judged.life);
     judge.check(bike, judged.fit, scratch);
-    judged.checks = counts_of(scratch);
+    judged.checks = check_counts(scratch);
     return judged;
 }
 
 } // namespace
+
+CheckCounts check_counts(const std::vector<CheckResult>& checks) {
+    const auto in_state = [&](CheckState state) {
+        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
+            return result.finding.state == state;
+        }));
+    };
+    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
+}
 
 OrderFacts order_facts(const JudgedBike& judged) {
     OrderFacts facts{.verdict = judged.fit.verdict,

@@ -52,6 +52,8 @@ struct Assessment {
     std::vector<LeftOutBike> left_out;
 };
 
+CheckCounts check_counts(const std::vector<CheckResult>& checks);
+
 /// What the order of the bikes looks at.
 OrderFacts order_facts(const JudgedBike& judged);
 

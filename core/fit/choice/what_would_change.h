@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/fit/choice/answer_changes.h"
-#include "core/fit/choice/assessment.h"
+#include "core/fit/choice/rider_judge.h"
 
 #include <optional>
 #include <span>
