@@ -130,7 +130,9 @@ test("a warning is in the first line of the message, and what it says in the nex
 test("a guess says so in the message, with a range and no one height", () => {
   const guessed = { ...bike, saddle_likely_mm: { low: 530, high: 581 } };
   const by = { basis: "estimated_from_age", stage: "side_wheels" };
-  const text = plain(cardText(texts, cardWords(texts, figures, guessed, by, { rider: null, today: "2026-11-25" })));
+  const text = plain(
+    cardText(texts, cardWords(texts, figures, guessed, by, { rider: null, today: "2026-11-25" })),
+  );
   assert.match(text, /Measure it before you buy\./);
   assert.match(text, /Saddle somewhere from 53 to 58\.1 cm\./);
   assert.doesNotMatch(text, /54\.6/);
