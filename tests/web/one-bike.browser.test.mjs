@@ -71,18 +71,11 @@ async function expected() {
 const plain = (text) => text.replaceAll("\u00a0", " ");
 const monthOf = (day) =>
   new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
-const dayOf = (day) =>
-  new Intl.DateTimeFormat("en-GB", {
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-    timeZone: "UTC",
-  }).format(new Date(day));
 
-test("the growth picture's end, its range and the days to raise the saddle are told as text", async () => {
+test("the growth picture's end, its range and the steps of the saddle are told as text", async () => {
   const { page, faults, close } = await openBike();
   const { bike } = await expected();
-  await page.getByRole("img", { name: /saddle height your rider needs over the coming years/ }).waitFor();
+  await page.getByRole("img", { name: /saddle height your child needs over the coming years/ }).waitFor();
   const shown = plain(await shownText(page));
   const { p10, p50, p90 } = bike.outgrown;
   assert.ok(
@@ -91,12 +84,16 @@ test("the growth picture's end, its range and the days to raise the saddle are t
     ),
   );
   assert.ok(bike.raise.length >= 2, "the saddle is to be raised more than once");
-  const raises = await page
-    .getByRole("listitem")
-    .filter({ hasText: /^\d+ \w+ 20\d\d: / })
-    .allTextContents();
-  const { on, saddle_mm } = bike.raise[0];
-  assert.equal(plain(raises[0]), `${dayOf(on)}: ${saddle_mm / 10} cm`);
+  const steps = await page.locator(".raises li").allTextContents();
+  const [first] = bike.raise;
+  assert.equal(first.stage, undefined);
+  assert.equal(plain(steps[0]), `About ${monthOf(first.on)}: ${first.saddle_mm / 10} cm`);
+  // Where the child has to ride better first, that is said over the step.
+  const later = bike.raise.find(({ stage }) => stage === "riding");
+  assert.ok(later !== undefined, "there is a step for a child who rides well");
+  const once = page.locator(".once", { hasText: "Once your child starts, brakes and stops without help" });
+  assert.match(plain(await once.first().textContent()), new RegExp(`perhaps about ${monthOf(later.on)}`));
+  assert.ok(steps.map(plain).includes(`Then: ${later.saddle_mm / 10} cm`));
   assert.deepEqual(faults, []);
   await close();
 });

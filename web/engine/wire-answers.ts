@@ -145,7 +145,7 @@ export interface Worth {
 export interface Raise {
   on: string;
   saddle_mm: number;
-  /** A change of stage: only once the child starts, brakes and stops without help, or rides without training wheels. */
+  /** A change of stage: only once the child rides without training wheels, or starts, brakes and stops without help. */
   stage?: "starting" | "riding";
 }
 

@@ -1,4 +1,4 @@
-// The card for the fridge: where the saddle stands, when to raise it, what to look at; to print, or to send as text.
+// The card for the fridge: where the saddle stands, when to move it, what to look at; to print, or to send as text.
 import { useState } from "preact/hooks";
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
 import { Mark } from "../../drawings/signs";

@@ -7,7 +7,7 @@ import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import type { Texts } from "../../texts/texts";
-import { pauseWords } from "../rack/verdict-words";
+import { fitsAfter, pauseWords } from "../rack/verdict-words";
 import { MoveList } from "./move-list";
 import { countMoves, saddleMoves, someMoves } from "./saddle-moves";
 import type { SaddleMoves } from "./saddle-moves";
@@ -79,8 +79,10 @@ export function growthSentences(
     sentences.push(dated(from, growth.fitsFrom) ?? growth.neverFits);
   else if (verdict === "fits_now") sentences.push(growth.fitsAlready);
 
-  for (const pause of pauses)
-    sentences.push(pauseWords(texts, figures, pause), texts.pauses.again({ until: null }));
+  for (const pause of pauses) {
+    sentences.push(pauseWords(texts, figures, pause));
+    if (fitsAfter(pause, { outgrown })) sentences.push(texts.pauses.again({ until: null }));
+  }
 
   if (span.highest === null) sentences.push(growth.highestUnknown);
   else if (outgrown !== null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);

@@ -96,6 +96,12 @@ export function lastingWords(
   return sentences.length === 0 ? null : sentences.join(" ");
 }
 
+/** Whether the bike fits again after a pause, which may also end where the bike is outgrown for good. */
+export function fitsAfter(pause: Pause, { outgrown }: Pick<JudgedBike, "outgrown">): boolean {
+  const end = outgrown?.p50 ?? null;
+  return end === null || pause.to < end;
+}
+
 /** Every pause in a sentence, and that the bike fits again after it; empty where there is none. */
 export function pauseSentences(
   texts: Texts,
@@ -104,7 +110,8 @@ export function pauseSentences(
 ): string[] {
   return pauses.flatMap((pause, place) => {
     const until = pauses[place + 1]?.from ?? outgrown?.p50 ?? null;
-    return [pauseWords(texts, figures, pause), texts.pauses.again({ until: until && figures.month(until) })];
+    const again = texts.pauses.again({ until: until && figures.month(until) });
+    return [pauseWords(texts, figures, pause), ...(fitsAfter(pause, { outgrown }) ? [again] : [])];
   });
 }
 
