@@ -103,7 +103,8 @@ test("the card goes to the device's share sheet as plain text", async () => {
   const lines = text.split("\n");
   assert.equal(lines[0], bike);
   assert.equal(lines[1], "Saddle height fits. As of 25 November 2026.");
-  assert.match(lines[2], /^Saddle at 49\.5 cm: /);
+  assert.equal(lines[2], "For a child who rides without training wheels, still new to it.");
+  assert.match(lines[3], /^Saddle at 49\.5 cm: /);
   assert.ok(lines.includes("When to move the saddle:"));
   assert.ok(lines.includes("- Helmet on, every ride."));
   assert.doesNotMatch(text, /\u00a0|Rider 1/);
