@@ -195,9 +195,9 @@ TEST_CASE("problems name the row as a spreadsheet counts and the column as the h
                                 "A;forty;;;;;\n"
                                 "B;49.5.1;;;;;\n"
                                 "C;49,5;36;;;;\n"
-                                "D;50;60;light;;;\n"
+                                "D;50;;light;;;\n"
                                 "E;50;60;6;7,5;;\n"
-                                "F;50;60;6;7;perhaps;\n"
+                                "F;50;;6;7;perhaps;\n"
                                 "G;;;6;7;yes;10\n"
                                 "H;50;60;6;7;yes;102\n");
     std::vector<std::string> sentences;
@@ -295,7 +295,7 @@ TEST_CASE("faults of the table itself refuse it with the place", "[catalogue]") 
         {"# units: cm\nname,saddle lowest,helmet,helmet\nA,49,1,2\n", ProblemCode::table_column_twice,
          "line 2, column 27: the column \"helmet\""},
         {"A,49.5,63\nB,50,64\n", ProblemCode::table_without_header,
-         "line 1, column 1: this is neither JSON nor a table whose first row names its columns: it begins "
+         "line 1, column 1: this is neither JSON nor a table whose first row names its columns: it starts "
          "with "
          "\"A,49.5,63\""},
         {"# units: cm\n# title: x\n", ProblemCode::table_without_header, "line 2"},
