@@ -7,6 +7,7 @@
 #include "core/fit/checks/check_limits.h"
 #include "core/fit/choice/wheel_sizes.h"
 #include "core/fit/cost/cost_of_fit.h"
+#include "core/fit/growth/growth_constants.h"
 #include "core/fit/growth/inseam_forecast.h"
 #include "core/fit/verdict/fit_verdict.h"
 #include "core/fit/verdict/saddle_window.h"
@@ -73,6 +74,18 @@ void write_check_limits(JsonWriter& json) {
     }
 }
 
+/// A single figure, or a column of a table.
+void write_stated(JsonWriter& json, const StatedConstant& constant) {
+    const auto number = [&](double value) { json.number(value, 5); };
+    const auto values = [&] {
+        if (constant.values.size() == 1)
+            number(constant.values.front());
+        else
+            json.array_of(constant.values, number);
+    };
+    write_constant(json, constant.name, values, constant.unit, constant.source, constant.reason);
+}
+
 void write_constants(JsonWriter& json) {
     const ReadingAccuracy accuracy;
     const auto length = [&](std::string_view name, Length value, std::string_view source,
@@ -109,10 +122,14 @@ void write_constants(JsonWriter& json) {
     write_windows(json);
     write_typical_spans(json);
     write_check_limits(json);
+    for (const StatedConstant& constant : growth_constants())
+        write_stated(json, constant);
 }
 
 constexpr std::string_view references[] = {
     "Leg length and its share of stature, LMS: Fredriks and others, Arch Dis Child 2005;90:807-812",
+    "Legs of US children: Snyder and others 1977, UM-HSRI-77-17",
+    "Legs of British children: Freeman and others 1995, Cole and others 1998, Dangour and others 2002",
     "Stature and weight for age, LMS: Kuczmarski and others 2002, CDC 2000 growth charts",
     "LMS method: Cole and Green, Stat Med 1992;11:1305-1319",
     "Segment shares of stature: Drillis and Contini 1966, from memory",

@@ -45,6 +45,9 @@ constexpr ProblemText texts[] = {
     {ProblemCode::reading_in_future, "reading_in_future",
      "the reading is dated {date}, and today is {today}; it counts as made today",
      "today or an earlier date"},
+    {ProblemCode::reading_old, "reading_old",
+     "the newest reading is from {date}, {months} months ago; what has grown since is an estimate",
+     "measure again"},
     {ProblemCode::reading_before_birth, "reading_before_birth",
      "the reading is dated {date}, before the rider was born", "a date after the birth"},
     {ProblemCode::reading_below_earlier, "reading_below_earlier",
@@ -61,6 +64,8 @@ constexpr ProblemText texts[] = {
      ""},
     {ProblemCode::rider_stature_doubtful, "rider_stature_doubtful",
      "a stature of {stature} hardly goes with that age", "measure again, or check the date of birth"},
+    {ProblemCode::rider_stature_unlikely, "rider_stature_unlikely", "no child who rides is {stature} tall",
+     "measure again, or check the unit"},
 
     {ProblemCode::file_empty, "file_empty", "the file is empty", "a list of bikes"},
     {ProblemCode::file_blank, "file_blank", "there is nothing but blanks in the file", "a list of bikes"},
