@@ -34,7 +34,9 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
           })}
         </p>
       ) : (
-        <p class="estimate">{texts.window.estimated[rider.basis]}</p>
+        <p class="estimate">
+          {texts.window.estimated[rider.basis]} {texts.window.estimatedFrom[rider.population]}
+        </p>
       )}
       <Notes notes={rider.notes.filter((note) => !aboutReadings(note))} />
       <Wheels rider={rider} />
