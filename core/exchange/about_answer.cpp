@@ -7,10 +7,13 @@
 #include "core/fit/checks/check_limits.h"
 #include "core/fit/choice/wheel_sizes.h"
 #include "core/fit/cost/cost_of_fit.h"
+#include "core/fit/gears/hill_constants.h"
 #include "core/fit/growth/growth_constants.h"
 #include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/leg/leg_constants.h"
 #include "core/fit/verdict/fit_verdict.h"
 #include "core/fit/verdict/saddle_window.h"
+#include "core/lists/keeping/slip_constants.h"
 
 namespace saddlerule {
 namespace {
@@ -122,8 +125,10 @@ void write_constants(JsonWriter& json) {
     write_windows(json);
     write_typical_spans(json);
     write_check_limits(json);
-    for (const StatedConstant& constant : growth_constants())
-        write_stated(json, constant);
+    for (const auto& constants : {growth_constants(), leg_constants(), hill_constants(), slip_constants()}) {
+        for (const StatedConstant& constant : constants)
+            write_stated(json, constant);
+    }
 }
 
 constexpr std::string_view references[] = {
