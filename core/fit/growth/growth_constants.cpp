@@ -26,7 +26,7 @@ constexpr std::string_view british =
     "Freeman and others 1995, Cole and others 1998; leg length after Dangour and others 2002";
 constexpr std::string_view cdc = "Kuczmarski and others 2002, CDC 2000 growth charts";
 constexpr std::string_view by_age = "at 2, 3, ... 18 years";
-constexpr std::string_view none = "";
+constexpr std::string_view none = "pure number";
 
 class ConstantList {
 public:
