@@ -66,7 +66,7 @@ const spread = { boy: 0.78, girl: 1.12 };
 // Rate of the maturing curve of boys at 8, 9, ... 18 years; girls 1.7 years earlier.
 const rates = [0, 0.03, 0.11, 0.19, 0.15, -0.03, -0.25, -0.28, -0.16, -0.05, 0];
 // What is known of Dutch children before any reading: their own reference, and the crotch's doubt.
-const crotchDoubt = 7;
+const crotchDoubt = 6;
 const readingSd = 6;
 
 /** Natural cubic spline through values at 2, 3, ... 18, by its second derivatives. */

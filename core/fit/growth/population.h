@@ -10,9 +10,9 @@ namespace saddlerule {
 
 /// How far a child's crotch lies from where stature less sitting height puts it: nobody has measured it on children. On
 /// adults of 17 to 20 it is 12 to 19 mm higher (ANSUR II), on young children the gluteal furrow is 5 to 25 mm
-/// lower; so it is open between -20 and +15 mm. That is taken as 0, with nearly all of the doubt (2.5 sd) inside. It counts
+/// lower; so it is open between -20 and +15 mm. That is taken as 0 with an sd of 6 mm, so that the ends are about three of it away. It counts
 /// where no reading was made; readings carry it in themselves.
-inline constexpr Length crotch_doubt = Length::millimetres(7.0);
+inline constexpr Length crotch_doubt = Length::millimetres(6.0);
 
 /// Leg length of a population's children of an age, as scores of leg_length_reference: US survey of 1977, British
 /// reference of 1990, Dutch survey of 1997. `any` has mean and variance of an even mixture of the three. Ages under 2

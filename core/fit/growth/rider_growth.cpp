@@ -16,7 +16,7 @@ namespace {
 
 /// Steps between the ages that are tried where none is known. The legs of children of one age spread over a year
 /// of growth or more, so finer steps change nothing (the tests measure it).
-constexpr double guess_step = 0.5;
+constexpr double longest_guess_step = 0.5;
 /// Weights that make the sum over the steps an integral: Gregory's rule, one elsewhere.
 constexpr std::array<double, 3> end_weights{3.0 / 8.0, 7.0 / 6.0, 23.0 / 24.0};
 
@@ -76,11 +76,12 @@ std::vector<Candidate> candidates(const Rider& rider, std::optional<Days> age_to
     const double youngest =
         std::max(first.in_years(), 1.0 + since_oldest.in_years() - since_newest.in_years());
     const double oldest = std::max(oldest_guess.in_years(), youngest);
-    const int steps = static_cast<int>(std::floor((oldest - youngest) / guess_step));
+    const int steps = static_cast<int>(std::ceil((oldest - youngest) / longest_guess_step));
+    const double step = steps > 0 ? (oldest - youngest) / steps : 0.0;
     for (int i = 0; i <= steps; ++i) {
         const auto from_an_end = static_cast<std::size_t>(std::min(i, steps - i));
         const double prior = from_an_end < end_weights.size() ? end_weights[from_an_end] : 1.0;
-        add(Days::years(youngest + guess_step * i) + since_newest, prior);
+        add(Days::years(youngest + step * i) + since_newest, prior);
     }
     return all;
 }

@@ -245,7 +245,9 @@ TEST_CASE("an unknown sex is told from the reading where the reading tells it", 
 
 TEST_CASE("an unknown age is told from the inseam: the ages of children with such legs weigh most",
           "[growth]") {
-    const RiderGrowth growth = RiderGrowth::of(rider_with(533_mm, {Sex::boy, std::nullopt}), today);
+    Rider rider = rider_with(533_mm, {Sex::boy, std::nullopt});
+    rider.population = Population::nl;
+    const RiderGrowth growth = RiderGrowth::of(rider, today);
     double age = 0.0;
     double total = 0.0;
     for (const GrowthHypothesis& one : growth.hypotheses()) {

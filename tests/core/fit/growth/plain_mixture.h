@@ -28,7 +28,8 @@ public:
             const double to = age ? *age : 16.0;
             const int steps = static_cast<int>(std::lround((to - from) / age_step));
             for (int i = 0; i <= steps; ++i) {
-                children_.push_back(child(possible, from + age_step * i, inseam_mm - sole_mm));
+                const double at = steps > 0 ? from + (to - from) * i / steps : from;
+                children_.push_back(child(possible, at, inseam_mm - sole_mm));
                 if (steps > 0 && (i == 0 || i == steps))
                     children_.back().weight *= 0.5; // the trapezoidal rule
                 total += children_.back().weight;

@@ -202,7 +202,7 @@ TEST_CASE("without a reading the stature gives the inseam through the leg's shar
     CHECK(inseam.basis == InseamBasis::estimated_from_stature);
     CHECK(inseam.mean.in_millimetres() == Approx(1105.0 * share.mean + 20.0).margin(0.1));
     CHECK(inseam.sd.in_millimetres() ==
-          Approx(std::hypot(std::hypot(1105.0 * share.sd, 10.0 * share.mean), 5.0, 7.0)).margin(0.1));
+          Approx(std::hypot(std::hypot(1105.0 * share.sd, 10.0 * share.mean), 5.0, 6.0)).margin(0.1));
 }
 
 TEST_CASE("stature alone gives an inseam too, with more doubt", "[growth]") {
@@ -232,7 +232,7 @@ TEST_CASE(
     const InseamToday inseam = today_of(rider);
     CHECK(inseam.basis == InseamBasis::estimated_from_age);
     CHECK(inseam.mean.in_millimetres() == Approx(leg + 20.0).margin(0.1));
-    CHECK(inseam.sd.in_millimetres() == Approx(std::hypot(leg_sd, 5.0, 7.0)).margin(0.1));
+    CHECK(inseam.sd.in_millimetres() == Approx(std::hypot(leg_sd, 5.0, 6.0)).margin(0.1));
 }
 
 TEST_CASE("the forecast of an estimate starts at the estimate", "[growth]") {
