@@ -13,6 +13,10 @@ Mass median_mass(const RiderGrowth& growth) {
     return Mass::kilograms(kilograms);
 }
 
+/// A reading that says less than this of today, because it is old, counts as a guess: twice the error of a home reading
+/// (design choice).
+constexpr Length least_measured = 2.0 * ReadingAccuracy().reading_sd;
+
 std::optional<Length> setting_of(const Fit& fit) {
     return fit.setting ? std::optional(fit.setting->above_floor) : std::nullopt;
 }
@@ -28,11 +32,17 @@ RiderJudge::RiderJudge(const FitQuestion& question)
         assumed_mass_ = median_mass(growth_);
     const auto estimated = assumed_mass_ ? std::optional(EstimatedMass{*assumed_mass_}) : std::nullopt;
     checked_ = CheckedRider::of(question.rider, inseam_.mean, estimated);
+    if (inseam_.basis != InseamBasis::measured || inseam_.sd > least_measured)
+        checked_.guessed_inseam_sd = inseam_.sd;
     checked_.off_road = question.wants.off_road;
 }
 
+BikeKind RiderJudge::kind() const {
+    return stage_ == Stage::gliding ? BikeKind::balance : BikeKind::pedal;
+}
+
 bool RiderJudge::suits_stage(const Bike& bike) const {
-    return (bike.kind == BikeKind::balance) == (stage_ == Stage::gliding);
+    return bike.kind == kind();
 }
 
 Fit RiderJudge::fit(const Bike& bike) const {

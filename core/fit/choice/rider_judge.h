@@ -37,7 +37,8 @@ public:
     /// Of a rider who was not weighed: the reference median, used by the checks, and said so.
     const std::optional<Mass>& assumed_mass() const { return assumed_mass_; }
 
-    /// Whether the rider would ride it as it is: pedals where the rider pedals, none where the rider glides.
+    /// What the rider would ride as it is: pedals where the rider pedals, none where the rider glides.
+    BikeKind kind() const;
     bool suits_stage(const Bike& bike) const;
     Fit fit(const Bike& bike) const;
     LifeOfFit life(const Bike& bike) const;

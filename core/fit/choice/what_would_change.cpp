@@ -4,12 +4,11 @@ namespace saddlerule {
 namespace {
 
 const Bike* first_of(const Assessment& assessment) {
-    if (assessment.bikes.empty())
-        return nullptr;
-    const JudgedBike& first = assessment.bikes.front();
-    const bool worth_trying =
-        first.fit.verdict == Verdict::fits_now || first.fit.verdict == Verdict::close_call;
-    return worth_trying && first.suits_stage ? first.bike : nullptr;
+    for (const JudgedBike& judged : assessment.bikes) {
+        if (may_be_first_choice(order_facts(judged)))
+            return judged.bike;
+    }
+    return nullptr;
 }
 
 FitQuestion changed(FitQuestion question, const Supposition& supposition) {

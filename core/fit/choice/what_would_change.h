@@ -18,7 +18,8 @@ struct ChangedAnswer {
 };
 
 struct AnswerChanges {
-    const Bike* first = nullptr; ///< the bike that stands first now; null where none fits or comes close
+    const Bike* first =
+        nullptr; ///< the bike that stands first now; null where none that no check stops fits or comes close
     std::vector<ChangedAnswer> changes;
 };
 
