@@ -1112,7 +1112,8 @@ export const german: Translation = {
       request_date_malformed: "„{value}“ ist kein Datum.",
       request_bike_unknown: "Es gibt kein Rad „{id}“ in der Liste.",
       reading_in_future: "Die Messung ist vom {date}, und heute ist der {today}. Sie gilt als heute gemacht.",
-      reading_old: "Die neueste Messung ist vom {date}, {months} Monate her. Was seither gewachsen ist, ist geschätzt. Noch einmal messen.",
+      reading_old:
+        "Die neueste Messung ist vom {date}, {months} Monate her. Was seither gewachsen ist, ist geschätzt. Noch einmal messen.",
       reading_before_birth: "Die Messung ist vom {date}, vor der Geburt des Kindes.",
       rider_born_in_future: "Das Geburtsdatum, {date}, liegt in der Zukunft. Das Alter gilt als unbekannt.",
       rider_under_one:

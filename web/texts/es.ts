@@ -81,7 +81,8 @@ export const spanish: Translation = {
     sex: "Niña o niño",
     sexWhy: "Solo porque niñas y niños crecen a edades distintas.",
     population: "Crece en",
-    populationWhy: "El largo de las piernas cambia de un país a otro. Solo sirve para calcular hasta que midas.",
+    populationWhy:
+      "El largo de las piernas cambia de un país a otro. Solo sirve para calcular hasta que midas.",
     populations: { us: "Estados Unidos", gb: "Gran Bretaña", nl: "Países Bajos", any: "Otro lugar" },
     girl: "Niña",
     boy: "Niño",
@@ -1098,7 +1099,8 @@ export const spanish: Translation = {
       request_date_malformed: "«{value}» no es una fecha.",
       request_bike_unknown: "No hay ninguna bici «{id}» en la lista.",
       reading_in_future: "La medida es del {date} y hoy es {today}. Se toma como hecha hoy.",
-      reading_old: "La última medida es del {date}, hace {months} meses. Lo que ha crecido desde entonces es un cálculo. Mide otra vez.",
+      reading_old:
+        "La última medida es del {date}, hace {months} meses. Lo que ha crecido desde entonces es un cálculo. Mide otra vez.",
       reading_before_birth: "La medida es del {date}, antes de que naciera.",
       rider_born_in_future:
         "La fecha de nacimiento, {date}, está en el futuro. La edad se toma como desconocida.",

@@ -1103,7 +1103,8 @@ export const dutch: Translation = {
       request_date_malformed: "“{value}” is geen datum.",
       request_bike_unknown: "Er is geen fiets “{id}” in de lijst.",
       reading_in_future: "De meting is van {date}, en vandaag is het {today}. Ze geldt als vandaag gedaan.",
-      reading_old: "De nieuwste meting is van {date}, {months} maanden geleden. Wat er sindsdien groeide, is geschat. Meet nog eens.",
+      reading_old:
+        "De nieuwste meting is van {date}, {months} maanden geleden. Wat er sindsdien groeide, is geschat. Meet nog eens.",
       reading_before_birth: "De meting is van {date}, vóór het kind geboren was.",
       rider_born_in_future: "De geboortedatum, {date}, ligt in de toekomst. De leeftijd geldt als onbekend.",
       rider_under_one:
