@@ -522,7 +522,8 @@ TEST_CASE("about names every constant with its source, every request and every p
             return constant["name"].get<std::string>().rfind(room, 0) == 0;
         });
     };
-    for (const char* room : {"saddle_window.", "check.", "growth.drift.", "growth.us.", "leg.", "hill.", "slip."}) {
+    for (const char* room :
+         {"saddle_window.", "check.", "growth.drift.", "growth.us.", "leg.", "hill.", "slip."}) {
         CAPTURE(room);
         CHECK(names(room));
     }

@@ -88,7 +88,7 @@ TEST_CASE("a newest reading of more than half a year ago says so", "[growth]") {
     const RiderHistory history = rider_history(rider, date("2027-02-25"));
     check_only_note(history, ProblemCode::reading_old, "readings[0].on");
     CHECK(sentence(history.notes.front()) ==
-          "the newest reading is from 2026-05-20, 9 months ago; what has grown since is an estimate");
+          "the newest measurement is from 2026-05-20, 9 months ago; what has grown since is an estimate");
 }
 
 TEST_CASE("a birth in the future alone says nothing of a size", "[growth]") {
