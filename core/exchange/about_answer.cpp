@@ -7,9 +7,13 @@
 #include "core/fit/checks/check_limits.h"
 #include "core/fit/choice/wheel_sizes.h"
 #include "core/fit/cost/cost_of_fit.h"
+#include "core/fit/gears/hill_constants.h"
+#include "core/fit/growth/growth_constants.h"
 #include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/leg/leg_constants.h"
 #include "core/fit/verdict/fit_verdict.h"
 #include "core/fit/verdict/saddle_window.h"
+#include "core/lists/keeping/slip_constants.h"
 
 namespace saddlerule {
 namespace {
@@ -78,6 +82,18 @@ void write_check_limits(JsonWriter& json) {
     }
 }
 
+/// A single figure, or a column of a table.
+void write_stated(JsonWriter& json, const StatedConstant& constant) {
+    const auto number = [&](double value) { json.number(value, 5); };
+    const auto values = [&] {
+        if (constant.values.size() == 1)
+            number(constant.values.front());
+        else
+            json.array_of(constant.values, number);
+    };
+    write_constant(json, constant.name, values, constant.unit, constant.source, constant.reason);
+}
+
 void write_constants(JsonWriter& json) {
     const ReadingAccuracy accuracy;
     const auto length = [&](std::string_view name, Length value, std::string_view source,
@@ -115,10 +131,16 @@ void write_constants(JsonWriter& json) {
     write_windows(json);
     write_typical_spans(json);
     write_check_limits(json);
+    for (const auto& constants : {growth_constants(), leg_constants(), hill_constants(), slip_constants()}) {
+        for (const StatedConstant& constant : constants)
+            write_stated(json, constant);
+    }
 }
 
 constexpr std::string_view references[] = {
     "Leg length and its share of height, LMS: Fredriks and others, Arch Dis Child 2005;90:807-812",
+    "Legs of US children: Snyder and others 1977, UM-HSRI-77-17",
+    "Legs of British children: Freeman and others 1995, Cole and others 1998, Dangour and others 2002",
     "Height and weight for age, LMS: Kuczmarski and others 2002, CDC 2000 growth charts",
     "LMS method: Cole and Green, Stat Med 1992;11:1305-1319",
     "Segment shares of height: Drillis and Contini 1966, from memory",

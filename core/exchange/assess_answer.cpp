@@ -58,6 +58,7 @@ void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& ri
             field(json, "sd", assessment.judge.inseam().sd);
         });
         field(json, "basis", name_of(assessment.judge.inseam().basis));
+        field(json, "population", wire_name(population_names, rider.population));
         field(json, "stage", wire_name(stage_names, rider.stage));
         field(json, "window_mm", assessment.window);
         range_field(json, "window_likely_mm",

@@ -187,7 +187,7 @@ std::string Engine::State::changes(RequestFields& fields, std::string_view reque
 
 std::string Engine::State::forecast(RequestFields& fields) {
     const CalendarDate today = fields.required_day("today");
-    const Rider rider = required_rider(fields);
+    const Rider rider = required_rider(fields, today);
     const auto months = fields.optional_number("months", forecast_months);
     fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
     if (auto problem = fields.finish())
@@ -197,7 +197,7 @@ std::string Engine::State::forecast(RequestFields& fields) {
 
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
     const CalendarDate today = fields.required_day("today");
-    const Rider rider = required_rider(fields);
+    const Rider rider = required_rider(fields, today);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const auto id = fields.optional_text("bike");
     fields.require(id.has_value(), "bike", "the id of a bike");

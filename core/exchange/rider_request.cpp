@@ -1,5 +1,7 @@
 #include "core/exchange/rider_request.h"
 
+#include "core/fit/growth/rider_history.h"
+
 namespace saddlerule {
 namespace {
 
@@ -52,7 +54,7 @@ Length millimetres_or(std::optional<double> given, Length usual) {
 
 } // namespace
 
-Result<Rider> rider_from_request(const JsonValue& value, const std::string& path) {
+Result<Rider> rider_from_request(const JsonValue& value, const std::string& path, CalendarDate today) {
     RequestFields fields(value, path);
     Rider rider;
     read_readings(fields, rider);
@@ -64,6 +66,7 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
         millimetres_or(fields.optional_number("reading_sd_mm", possible_sd_mm), rider.accuracy.reading_sd);
     rider.born = fields.optional_day_or_month("born");
     rider.sex = fields.optional_choice("sex", sex_names);
+    rider.population = fields.optional_choice("population", population_names).value_or(Population::any);
     rider.stature = fields.optional_length("stature", "stature_unit", possible_length);
     rider.mass = fields.optional_mass("mass", possible_mass);
     const auto stage = fields.optional_choice("stage", stage_names);
@@ -73,18 +76,18 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     rider.riding_from = fields.optional_day_or_month("riding_from");
     if (auto problem = fields.finish())
         return *std::move(problem);
-    if (rider.readings.empty() && !rider.stature && !rider.born)
+    if (says_nothing_of_size(rider, today))
         return Problem{
             .code = ProblemCode::rider_without_measure, .figures = {}, .where = path, .position = {}};
     return rider;
 }
 
-Rider required_rider(RequestFields& fields) {
+Rider required_rider(RequestFields& fields, CalendarDate today) {
     const JsonValue* value = fields.optional("rider");
     fields.require(value != nullptr, "rider", "a group of fields in braces");
     if (value == nullptr)
         return {};
-    auto rider = rider_from_request(*value, fields.path_of("rider"));
+    auto rider = rider_from_request(*value, fields.path_of("rider"), today);
     if (rider)
         return std::move(rider).value();
     fields.report(std::move(rider).problem());

@@ -1,4 +1,5 @@
 // The engine's answers, as they stand on the wire. null: not known. Lengths are millimetres, dates YYYY-MM-DD.
+import type { Population } from "./wire-requests";
 
 export type Stage = "gliding" | "side_wheels" | "starting" | "riding";
 export type Verdict = "fits_now" | "close_call" | "too_tall" | "outgrown" | "not_measured";
@@ -209,6 +210,7 @@ export interface JudgedBike {
 export interface JudgedRider {
   inseam_mm: { mean: number; sd: number };
   basis: Basis;
+  population: Population;
   stage: Stage;
   window_mm: SaddleWindow;
   /** The window with the doubt about the leg in it. */

@@ -15,6 +15,7 @@ export interface RiderRequest {
   readings?: ReadingRequest[];
   born?: string;
   sex?: "girl" | "boy";
+  population?: Population;
   stature?: string;
   stature_unit?: TypedUnit;
   mass_kg?: number;
@@ -26,6 +27,8 @@ export interface RiderRequest {
   riding_from?: string;
 }
 
+/** Whose children the legs are guessed from where they were not measured. */
+export type Population = "us" | "gb" | "nl" | "any";
 export type Confidence = "wary" | "usual" | "bold";
 export type GearsWish = "any" | "single" | "several";
 export type BrakeWish = "any" | "two_hand" | "coaster";

@@ -58,6 +58,11 @@ export function orNull<Value>(read: Reader<Value>): Reader<Value | null> {
   return (value, where) => (value === null ? null : read(value, where));
 }
 
+/** For a field that older pages did not keep. */
+export function whereSaid<Value>(read: Reader<Value>, otherwise: Value): Reader<Value> {
+  return (value, where) => (value === undefined ? otherwise : read(value, where));
+}
+
 export function listOf<Value>(read: Reader<Value>, most: number, least = 0): Reader<Value[]> {
   return (value, where) => {
     must(Array.isArray(value) && value.length >= least && value.length <= most, where);

@@ -6,7 +6,19 @@ import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
 import type { EntryChange } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
-import { day, flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
+import {
+  day,
+  flag,
+  listOf,
+  number,
+  oneOf,
+  orNull,
+  shape,
+  text,
+  Unexpected,
+  whereSaid,
+  whole,
+} from "./checked";
 import type { Reader } from "./checked";
 
 /** Counts up when an older page could not read what a newer one keeps. */
@@ -64,6 +76,7 @@ const rider = shape<WaitingRider["rider"]>({
   confidence: oneOf("wary", "usual", "bold"),
   born: month,
   sex: oneOf("girl", "boy", null),
+  population: whereSaid(oneOf("us", "gb", "nl", "any"), "any"),
   stature: figure,
   massKg: text(),
   ridingFrom: month,

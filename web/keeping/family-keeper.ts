@@ -254,8 +254,8 @@ export function familyKeeper(
       await lists.replaceWith([]);
       before = null;
       revision = 0;
-      store.change(({ today, unit, language, currency, list }) => ({
-        ...firstState(today, unit, language),
+      store.change(({ today, unit, language, currency, list, rider }) => ({
+        ...firstState(today, unit, language, rider.population),
         currency,
         screen: { name: "keep" },
         list: { ...noList, edition: list.edition + 1 },

@@ -30,6 +30,7 @@ import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
+import { populationFor } from "./region";
 import { spokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
@@ -72,7 +73,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const { language: said, units, currency, view } = options.settings ?? nothingSaid;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
-    ...firstState(deviceDay(), units ?? usual.units, language),
+    ...firstState(deviceDay(), units ?? usual.units, language, populationFor(navigator.languages)),
     currency,
     screen: { name: view ?? "rider" },
   });

@@ -31,7 +31,7 @@ export function riderAdded(): PageChange {
   return (state) => {
     const family = familyOf(state);
     const key = Math.max(...family.map(({ rider }) => rider.key), state.removed?.rider.key ?? 0) + 1;
-    const added = { rider: newRider(key, state.today, state.unit), wants: noWants };
+    const added = { rider: newRider(key, state.today, state.unit, state.rider.population), wants: noWants };
     return { ...tookInHand(state, added, family), screen: { name: "rider" } };
   };
 }

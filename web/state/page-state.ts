@@ -18,6 +18,7 @@ import type {
   Confidence,
   GearsWish,
   Order,
+  Population,
   RowsRequest,
   TypedUnit,
 } from "../engine/wire-requests";
@@ -67,6 +68,7 @@ export interface RiderEntry {
   confidence: Confidence;
   born: MonthEntry;
   sex: "girl" | "boy" | null;
+  population: Population;
   stature: TypedFigure;
   massKg: string;
   ridingFrom: MonthEntry;
@@ -234,7 +236,7 @@ export function withoutFilters({ order, resalePercent }: WantsEntry): WantsEntry
 /** As many places as a tall screen shows, and as many again to scroll into. */
 export const firstRows: RowsRequest = { from: 0, count: 48 };
 
-export function newRider(key: number, today: string, unit: TypedUnit): RiderEntry {
+export function newRider(key: number, today: string, unit: TypedUnit, population: Population): RiderEntry {
   return {
     key,
     name: "",
@@ -243,20 +245,26 @@ export function newRider(key: number, today: string, unit: TypedUnit): RiderEntr
     confidence: "usual",
     born: noMonth,
     sex: null,
+    population,
     stature: { text: "", unit },
     massKg: "",
     ridingFrom: noMonth,
   };
 }
 
-export function firstState(today: string, unit: TypedUnit, language: Language): PageState {
+export function firstState(
+  today: string,
+  unit: TypedUnit,
+  language: Language,
+  population: Population = "any",
+): PageState {
   return {
     today,
     language,
     unit,
     currency: null,
     screen: { name: "rider" },
-    rider: newRider(1, today, unit),
+    rider: newRider(1, today, unit, population),
     wants: noWants,
     waiting: [],
     removed: null,

@@ -77,6 +77,7 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
     ...(rider.stage === "side_wheels" ? { confidence: rider.confidence } : {}),
     ...given("born", monthText(rider.born)),
     ...given("sex", rider.sex),
+    ...given("population", rider.population === "any" ? null : rider.population),
     ...(stature === "" ? {} : { stature, stature_unit: rider.stature.unit }),
     ...massGiven("mass", rider.massKg),
     ...given("riding_from", movesOn(rider.stage) ? monthText(rider.ridingFrom) : null),

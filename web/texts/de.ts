@@ -80,6 +80,9 @@ export const german: Translation = {
     notSaid: "keine Angabe",
     sex: "Mädchen oder Junge",
     sexWhy: "Nur, weil Mädchen und Jungen nicht im selben Alter wachsen.",
+    population: "Wächst auf in",
+    populationWhy: "Beinlängen sind von Land zu Land verschieden. Nur zum Schätzen, bis du misst.",
+    populations: { us: "USA", gb: "Großbritannien", nl: "Niederlande", any: "Anderswo" },
     girl: "Mädchen",
     boy: "Junge",
     stature: "Körpergröße",
@@ -119,6 +122,12 @@ export const german: Translation = {
         "Aus der Körpergröße berechnet, nicht gemessen. Miss die Schrittlänge, um sicher zu sein.",
       estimated_from_age:
         "Nur nach dem Alter geschätzt. Gleich alte Kinder sind sehr verschieden: Miss die Schrittlänge.",
+    },
+    estimatedFrom: {
+      us: "Nach Kindern in den USA.",
+      gb: "Nach Kindern in Großbritannien.",
+      nl: "Nach Kindern in den Niederlanden.",
+      any: "Nach Kindern in drei Ländern, da das Land nicht bekannt ist.",
     },
     readingWorth: "Schrittlänge in Schuhen: {inseam}, plus oder minus {sd}.",
     drawing: "Ein Stück Maßband: Der Sattel soll zwischen {low} und {high} stehen, am besten bei {target}.",
@@ -1103,6 +1112,8 @@ export const german: Translation = {
       request_date_malformed: "„{value}“ ist kein Datum.",
       request_bike_unknown: "Es gibt kein Rad „{id}“ in der Liste.",
       reading_in_future: "Die Messung ist vom {date}, und heute ist der {today}. Sie gilt als heute gemacht.",
+      reading_old:
+        "Die neueste Messung ist vom {date}, {months} Monate her. Was seither gewachsen ist, ist geschätzt. Noch einmal messen.",
       reading_before_birth: "Die Messung ist vom {date}, vor der Geburt des Kindes.",
       rider_born_in_future: "Das Geburtsdatum, {date}, liegt in der Zukunft. Das Alter gilt als unbekannt.",
       rider_under_one:
@@ -1110,6 +1121,8 @@ export const german: Translation = {
       rider_over_eighteen: "Über 18: Die Beine gelten als ausgewachsen.",
       rider_stature_doubtful:
         "Eine Größe von {stature} passt kaum zu diesem Alter. Noch einmal messen oder den Geburtsmonat prüfen.",
+      rider_stature_unlikely:
+        "Kein Kind, das fährt, ist {stature} groß. Noch einmal messen oder die Einheit prüfen.",
       file_empty: "Die Datei ist leer.",
       file_blank: "In der Datei stehen nur Leerzeichen.",
       file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",

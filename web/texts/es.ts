@@ -80,6 +80,10 @@ export const spanish: Translation = {
     notSaid: "sin indicar",
     sex: "Niña o niño",
     sexWhy: "Solo porque niñas y niños crecen a edades distintas.",
+    population: "Crece en",
+    populationWhy:
+      "El largo de las piernas cambia de un país a otro. Solo sirve para calcular hasta que midas.",
+    populations: { us: "Estados Unidos", gb: "Gran Bretaña", nl: "Países Bajos", any: "Otro lugar" },
     girl: "Niña",
     boy: "Niño",
     stature: "Altura",
@@ -121,6 +125,12 @@ export const spanish: Translation = {
         "Calculado por la altura de tu peque, no medido. Mide la entrepierna para asegurarte.",
       estimated_from_age:
         "Calculado solo por la edad. A la misma edad hay mucha diferencia: mide la entrepierna.",
+    },
+    estimatedFrom: {
+      us: "Según niños de Estados Unidos.",
+      gb: "Según niños de Gran Bretaña.",
+      nl: "Según niños de los Países Bajos.",
+      any: "Según niños de tres países, porque no sabemos cuál.",
     },
     readingWorth: "Entrepierna con calzado: {inseam}, con {sd} de margen.",
     drawing: "Un trozo de cinta métrica: el sillín debe estar entre {low} y {high}, lo mejor es {target}.",
@@ -1089,6 +1099,8 @@ export const spanish: Translation = {
       request_date_malformed: "«{value}» no es una fecha.",
       request_bike_unknown: "No hay ninguna bici «{id}» en la lista.",
       reading_in_future: "La medida es del {date} y hoy es {today}. Se toma como hecha hoy.",
+      reading_old:
+        "La última medida es del {date}, hace {months} meses. Lo que ha crecido desde entonces es un cálculo. Mide otra vez.",
       reading_before_birth: "La medida es del {date}, antes de que naciera.",
       rider_born_in_future:
         "La fecha de nacimiento, {date}, está en el futuro. La edad se toma como desconocida.",
@@ -1097,6 +1109,7 @@ export const spanish: Translation = {
       rider_over_eighteen: "Más de 18 años: se toma que las piernas ya no crecen.",
       rider_stature_doubtful:
         "Una altura de {stature} no encaja con esa edad. Mide otra vez o revisa el mes de nacimiento.",
+      rider_stature_unlikely: "Ningún niño que monta mide {stature}. Mide otra vez o revisa la unidad.",
       file_empty: "El archivo está vacío.",
       file_blank: "En el archivo solo hay espacios.",
       file_too_large:

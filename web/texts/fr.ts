@@ -80,6 +80,10 @@ export const french: Translation = {
     notSaid: "non précisé",
     sex: "Fille ou garçon",
     sexWhy: "Seulement parce que filles et garçons ne grandissent pas au même âge.",
+    population: "Pays où l’enfant grandit",
+    populationWhy:
+      "La longueur des jambes varie d’un pays à l’autre. Sert seulement à estimer tant que vous n’avez pas mesuré.",
+    populations: { us: "États-Unis", gb: "Grande-Bretagne", nl: "Pays-Bas", any: "Ailleurs" },
     girl: "Fille",
     boy: "Garçon",
     stature: "Taille debout",
@@ -118,6 +122,12 @@ export const french: Translation = {
         "Calculé d’après la taille de l’enfant, pas mesuré. Mesurez l’entrejambe pour plus de sûreté.",
       estimated_from_age:
         "Estimé d’après l’âge seul. À âge égal, les enfants sont très différents : mesurez l’entrejambe.",
+    },
+    estimatedFrom: {
+      us: "D’après des enfants aux États-Unis.",
+      gb: "D’après des enfants en Grande-Bretagne.",
+      nl: "D’après des enfants aux Pays-Bas.",
+      any: "D’après des enfants de trois pays, faute de savoir lequel.",
     },
     readingWorth: "Entrejambe avec chaussures : {inseam}, à {sd} près.",
     drawing: "Un mètre ruban : la selle doit être entre {low} et {high}, l’idéal est {target}.",
@@ -1091,6 +1101,8 @@ export const french: Translation = {
       request_bike_unknown: "Il n’y a pas de vélo « {id} » dans la liste.",
       reading_in_future:
         "La mesure est du {date}, et nous sommes le {today}. Elle est comptée comme faite aujourd’hui.",
+      reading_old:
+        "La dernière mesure est du {date}, il y a {months} mois. La croissance depuis est estimée. Mesurez encore.",
       reading_before_birth: "La mesure est du {date}, avant la naissance de l’enfant.",
       rider_born_in_future:
         "La date de naissance, {date}, est dans le futur. L’âge est considéré comme inconnu.",
@@ -1099,6 +1111,8 @@ export const french: Translation = {
       rider_over_eighteen: "Plus de 18 ans : la croissance des jambes est considérée comme finie.",
       rider_stature_doubtful:
         "Une taille de {stature} ne correspond guère à cet âge. Mesurez encore ou vérifiez le mois de naissance.",
+      rider_stature_unlikely:
+        "Aucun enfant qui fait du vélo ne mesure {stature}. Mesurez encore ou vérifiez l’unité.",
       file_empty: "Le fichier est vide.",
       file_blank: "Il n’y a que des espaces dans le fichier.",
       file_too_large:

@@ -80,6 +80,9 @@ export const dutch: Translation = {
     notSaid: "niet ingevuld",
     sex: "Meisje of jongen",
     sexWhy: "Alleen omdat meisjes en jongens niet op dezelfde leeftijd groeien.",
+    population: "Groeit op in",
+    populationWhy: "Beenlengtes verschillen van land tot land. Alleen om te schatten tot je meet.",
+    populations: { us: "Verenigde Staten", gb: "Groot-Brittannië", nl: "Nederland", any: "Elders" },
     girl: "Meisje",
     boy: "Jongen",
     stature: "Lichaamslengte",
@@ -120,6 +123,12 @@ export const dutch: Translation = {
         "Berekend uit de lichaamslengte, niet gemeten. Meet de binnenbeenlengte om zeker te zijn.",
       estimated_from_age:
         "Alleen geschat op basis van de leeftijd. Even oude kinderen verschillen veel: meet de binnenbeenlengte.",
+    },
+    estimatedFrom: {
+      us: "Naar kinderen in de Verenigde Staten.",
+      gb: "Naar kinderen in Groot-Brittannië.",
+      nl: "Naar kinderen in Nederland.",
+      any: "Naar kinderen in drie landen, want we weten niet welk.",
     },
     readingWorth: "Binnenbeenlengte met schoenen: {inseam}, {sd} meer of minder.",
     drawing: "Een stuk meetlint: het zadel moet tussen {low} en {high} staan, het best op {target}.",
@@ -1094,6 +1103,8 @@ export const dutch: Translation = {
       request_date_malformed: "“{value}” is geen datum.",
       request_bike_unknown: "Er is geen fiets “{id}” in de lijst.",
       reading_in_future: "De meting is van {date}, en vandaag is het {today}. Ze geldt als vandaag gedaan.",
+      reading_old:
+        "De nieuwste meting is van {date}, {months} maanden geleden. Wat er sindsdien groeide, is geschat. Meet nog eens.",
       reading_before_birth: "De meting is van {date}, vóór het kind geboren was.",
       rider_born_in_future: "De geboortedatum, {date}, ligt in de toekomst. De leeftijd geldt als onbekend.",
       rider_under_one:
@@ -1101,6 +1112,7 @@ export const dutch: Translation = {
       rider_over_eighteen: "Ouder dan 18: de benen gelden als volgroeid.",
       rider_stature_doubtful:
         "Een lichaamslengte van {stature} past slecht bij deze leeftijd. Meet nog eens of kijk de geboortemaand na.",
+      rider_stature_unlikely: "Geen kind dat fietst is {stature} lang. Meet nog eens of kijk de eenheid na.",
       file_empty: "Het bestand is leeg.",
       file_blank: "Er staan alleen spaties in het bestand.",
       file_too_large:

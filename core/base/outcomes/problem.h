@@ -40,6 +40,7 @@ enum class ProblemCode {
     reading_outside_plausible,
     readings_spread,
     reading_in_future,
+    reading_old,
     reading_before_birth,
     reading_below_earlier,
     reading_grown_too_fast,
@@ -47,6 +48,7 @@ enum class ProblemCode {
     rider_under_one,
     rider_over_eighteen,
     rider_stature_doubtful,
+    rider_stature_unlikely,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,

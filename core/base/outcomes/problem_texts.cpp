@@ -44,6 +44,9 @@ constexpr ProblemText texts[] = {
     {ProblemCode::reading_in_future, "reading_in_future",
      "the measurement is dated {date}, and today is {today}; it is taken as made today",
      "today or an earlier date"},
+    {ProblemCode::reading_old, "reading_old",
+     "the newest measurement is from {date}, {months} months ago; what has grown since is an estimate",
+     "measuring again"},
     {ProblemCode::reading_before_birth, "reading_before_birth",
      "the measurement is dated {date}, before the child was born", "a date after the birth"},
     {ProblemCode::reading_below_earlier, "reading_below_earlier",
@@ -61,6 +64,8 @@ constexpr ProblemText texts[] = {
      "the child is over 18; the legs are taken as fully grown", ""},
     {ProblemCode::rider_stature_doubtful, "rider_stature_doubtful",
      "a height of {stature} does not go with that age", "measuring again, or another date of birth"},
+    {ProblemCode::rider_stature_unlikely, "rider_stature_unlikely", "no child who rides is {stature} tall",
+     "measuring again, or another unit"},
 
     {ProblemCode::file_empty, "file_empty", "the file is empty", "a list of bikes"},
     {ProblemCode::file_blank, "file_blank", "the file has nothing but blanks", "a list of bikes"},

@@ -519,11 +519,64 @@ TEST_CASE("about names every constant with its source, every request and every p
         CHECK_FALSE(constant["why"].get<std::string>().empty());
         CHECK_FALSE(constant["unit"].get<std::string>().empty());
     }
+    const auto names = [&](const std::string& room) {
+        return std::any_of(answer["constants"].begin(), answer["constants"].end(), [&](const json& constant) {
+            return constant["name"].get<std::string>().rfind(room, 0) == 0;
+        });
+    };
+    for (const char* room :
+         {"saddle_window.", "check.", "growth.drift.", "growth.us.", "leg.", "hill.", "slip."}) {
+        CAPTURE(room);
+        CHECK(names(room));
+    }
     for (const json& problem : answer["problems"])
         CHECK_FALSE(problem["sentence"].get<std::string>().empty());
     CHECK(answer["requests"] ==
           json::array({"load", "new_list", "list", "entry", "check_entry", "edit", "compare", "merge", "save",
                        "assess", "changes", "forecast", "side_view", "about"}));
+}
+
+TEST_CASE("whose children a guess rests on is asked, answered, and refused where it is unknown", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"].erase("readings");
+    question["rider"]["born"] = "2021-11";
+    const auto mean_for = [&](const char* population) {
+        question["rider"]["population"] = population;
+        const json answer = ask(engine, question);
+        CHECK(answer["rider"]["population"] == population);
+        return answer["rider"]["inseam_mm"]["mean"].get<double>();
+    };
+    CHECK(mean_for("nl") - mean_for("us") > 20.0);
+    CHECK(mean_for("any") > mean_for("us"));
+    CHECK(mean_for("any") < mean_for("nl"));
+    question["rider"].erase("population");
+    CHECK(ask(engine, question)["rider"]["population"] == "any");
+    question["rider"]["population"] = "fr";
+    const json refused = ask(engine, question);
+    CHECK(refused["error"]["where"] == "rider.population");
+    CHECK(refused["error"]["expected"] == "one of us, gb, nl, any");
+}
+
+TEST_CASE("a birth in the future and nothing else is no measure of a rider", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"].erase("readings");
+    question["rider"]["born"] = "2031-01";
+    const json refused = ask(engine, question);
+    CHECK(refused["error"]["code"] == "rider_without_measure");
+    CHECK(refused["error"]["where"] == "rider");
+}
+
+TEST_CASE("a reading dated before the birth leaves the age to guess by", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"]["born"] = "2021-06-01";
+    question["rider"]["readings"] = {{{"on", "2016-11-25"}, {"inseam_mm", 495}}};
+    const json answer = ask(engine, question);
+    CHECK(answer["rider"]["basis"] == "estimated_from_age");
+    CHECK(answer["rider"]["inseam_mm"]["mean"].get<double>() < 570.0);
+    CHECK(answer["rider"]["notes"][0]["code"] == "reading_before_birth");
 }
 
 TEST_CASE("a rider without readings is estimated from stature or age, and the answer says so", "[engine]") {

@@ -12,6 +12,7 @@ import type { Texts } from "../../texts/texts";
 
 const oldestRider = 18;
 const yearsAhead = 4;
+const populations = ["us", "gb", "nl", "any"] as const;
 
 /** Whole years from `first`, `count` of them, upwards or downwards. */
 function yearsFrom(first: number, count: number, step: 1 | -1): string[] {
@@ -57,6 +58,14 @@ export function RiderMore({ state }: { state: PageState }) {
         ]}
       />
       <p class="soft">{texts.rider.sexWhy}</p>
+      <Switch
+        name="population"
+        legend={texts.rider.population}
+        chosen={rider.population}
+        onChoose={(population) => change(riderSaid({ population }))}
+        options={populations.map((value) => ({ value, label: texts.rider.populations[value] }))}
+      />
+      <p class="soft">{texts.rider.populationWhy}</p>
       <TextField
         id="stature"
         label={`${texts.rider.stature} (${texts.units[rider.stature.unit]})`}

@@ -40,7 +40,9 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
           })}
         </p>
       ) : (
-        <p class="soft">{texts.window.estimated[rider.basis]}</p>
+        <p class="soft">
+          {texts.window.estimated[rider.basis]} {texts.window.estimatedFrom[rider.population]}
+        </p>
       )}
       <Notes notes={rider.notes.filter((note) => !aboutReadings(note))} />
       <Wheels rider={rider} />
