@@ -621,8 +621,6 @@ export const english = {
     lead: "Is the bike in front of you not in a list? Measure two heights, straight up from the floor to the middle of the saddle’s top.",
     lowest: "Saddle at its lowest",
     highest: "Saddle at its highest",
-    highestHow:
-      "Up to the minimum-insertion mark on the seat post (MIN or MAX). The mark must stay inside the frame.",
     more: "More about this bike",
     name: "Name for this bike",
     nameExample: "Green 16 in, bell",
