@@ -623,8 +623,6 @@ export const german: Translation = {
     lead: "Ein Rad vor dir, das in keiner Liste steht? Miss zwei Höhen, senkrecht vom Boden bis zur Mitte des Sattels, oben.",
     lowest: "Sattel ganz unten",
     highest: "Sattel ganz oben",
-    highestHow:
-      "Bis zur Markierung der Mindesteinstecktiefe an der Sattelstütze (MIN oder MAX). Sie muss im Rahmen bleiben.",
     more: "Mehr über dieses Rad",
     name: "Bezeichnung",
     nameExample: "Grün, 16 Zoll, Klingel",

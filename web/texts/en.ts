@@ -202,7 +202,7 @@ export const english = {
     /** Why a bike is not put forward, where its verdict does not say it already. */
     notOffered: {
       check_stops: "Not suggested: read its warning first.",
-      not_available: "Not put forward: the list says it is not available.",
+      not_available: "Not suggested: the list says it is not available.",
       beaten:
         "Not suggested: {better?{better}|another bike} fits for as long, costs no more and weighs no more.",
       behind_in_order: "The saddle height fits, but others come first in the order you chose.",
@@ -556,7 +556,7 @@ export const english = {
     basis: {
       estimated_rider_mass: "Your child’s weight is an estimate.",
       estimated_stature: "Your child’s height is an estimate.",
-      estimated_inseam: "The inside leg is a guess. Measure it to be sure.",
+      estimated_inseam: "The inside leg is an estimate. Measure it to be sure.",
     },
     limit: "{whose?{whose}|Limit}: {limit}.",
     limits: "{whose?{whose}|Usual}: {low} to {high}.",
@@ -630,8 +630,6 @@ export const english = {
     lead: "Is the bike in front of you not in a list? Measure two heights, straight up from the floor to the middle of the saddle’s top.",
     lowest: "Saddle at its lowest",
     highest: "Saddle at its highest",
-    highestHow:
-      "Up to the minimum-insertion mark on the seat post (MIN or MAX). The mark must stay inside the frame.",
     more: "More about this bike",
     name: "Name for this bike",
     nameExample: "Green 16 in, bell",

@@ -621,7 +621,6 @@ export const spanish: Translation = {
     lead: "¿Tienes delante una bici que no está en ninguna lista? Mide dos alturas, en vertical, del suelo al centro de la parte de arriba del sillín.",
     lowest: "Sillín abajo del todo",
     highest: "Sillín arriba del todo",
-    highestHow: "Hasta la marca de inserción mínima de la tija (MIN o MAX). Debe quedar dentro del cuadro.",
     more: "Más sobre esta bici",
     name: "Nombre de la bici",
     nameExample: "Verde, 16 pulgadas, timbre",

@@ -210,7 +210,7 @@ export const french: Translation = {
     looks: "{number} {number#point|points} à vérifier",
     notOffered: {
       check_stops: "Non proposé : lisez d’abord l’alerte.",
-      not_available: "Non proposé : d’après la liste, il n’est pas disponible.",
+      not_available: "Non proposé : d’après la liste, il n’est pas disponible.",
       beaten:
         "Non proposé : {better?{better}|un autre vélo} convient aussi longtemps, ne coûte pas plus et ne pèse pas plus.",
       behind_in_order: "Convient, mais d’autres passent avant dans l’ordre choisi.",
@@ -477,7 +477,7 @@ export const french: Translation = {
       standover_clear: "Debout au-dessus du cadre, il reste {value} de marge.",
       standover_tight: "Debout au-dessus du cadre, il ne reste que {value} de marge. Il en faudrait {limit}.",
       standover_unsettled:
-        "Le tube supérieur est à {top_tube} du sol. Mesurez l’entrejambe : il devrait faire {limit} de plus.",
+        "Le tube supérieur est à {top_tube} du sol. Mesurez l’entrejambe : il devrait faire {limit} de plus.",
       standover_too_high: "Le cadre est trop haut de {over} pour se tenir au-dessus, pieds à plat.",
       bike_mass_easy: "Il pèse {bike}, {value} du poids de l’enfant.",
       bike_mass_noticeable:
@@ -497,7 +497,7 @@ export const french: Translation = {
       height_factor_within: "De la selle à la pédale : {saddle_to_pedal}, pas plus que chez les adultes.",
       height_factor_over: "De la selle à la pédale : {saddle_to_pedal}, plus que chez les adultes.",
       height_factor_unsettled:
-        "De la selle à la pédale : environ {saddle_to_pedal}. Mesurez l’entrejambe pour savoir si c’est trop loin.",
+        "De la selle à la pédale : environ {saddle_to_pedal}. Mesurez l’entrejambe pour savoir si c’est trop loin.",
       crank_usual: "La manivelle, {crank}, fait {value} de l’entrejambe : c’est courant.",
       crank_short: "La manivelle, {crank}, fait {value} de l’entrejambe : plus courte que d’habitude.",
       crank_long:
@@ -621,8 +621,6 @@ export const french: Translation = {
     lead: "Un vélo devant vous, dans aucune liste ? Mesurez deux hauteurs, à la verticale, du sol au milieu du dessus de la selle.",
     lowest: "Selle au plus bas",
     highest: "Selle au plus haut",
-    highestHow:
-      "Jusqu’au repère d’insertion minimale de la tige de selle (MIN ou MAX). Il doit rester caché dans le cadre.",
     more: "Plus d’informations sur ce vélo",
     name: "Nom du vélo",
     nameExample: "Vert, 16 pouces, sonnette",
@@ -1185,7 +1183,7 @@ export const french: Translation = {
       list_fields_unknown_more:
         "{count#1 autre champ n’est pas connu et reste tel quel|{count} autres champs ne sont pas connus et restent tels quels}.",
       list_cell_not_read:
-        "{value} sous « {field} » est illisible ({times}). Le vélo reste dans la liste sans cette donnée.",
+        "{value} sous « {field} » est illisible ({times}). Le vélo reste dans la liste sans cette donnée.",
       list_price_without_currency: "Un prix sans devise n’est pas utilisé. Donnez une devise à la liste.",
       table_quote_not_closed: 'La case qui commence ici n’a pas de " de fin.',
       table_without_header:

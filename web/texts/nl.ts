@@ -622,8 +622,6 @@ export const dutch: Translation = {
     lead: "Staat er een fiets voor je die in geen lijst staat? Meet twee hoogtes, recht omhoog van de vloer tot het midden van het zadel.",
     lowest: "Zadel op zijn laagst",
     highest: "Zadel op zijn hoogst",
-    highestHow:
-      "Tot de markering voor minimale insteekdiepte op de zadelpen (MIN of MAX). Die moet in het frame blijven.",
     more: "Meer over deze fiets",
     name: "Naam van de fiets",
     nameExample: "Groen, 16 inch, bel",
@@ -1181,7 +1179,7 @@ export const dutch: Translation = {
       list_fields_unknown_more:
         "{count#Nog 1 veld is niet bekend en blijft zoals het is|Nog {count} velden zijn niet bekend en blijven zoals ze zijn}.",
       list_cell_not_read:
-        "{value} onder ‘{field}’ is niet te lezen ({times}). De fiets blijft zonder dat gegeven in de lijst.",
+        "{value} onder “{field}” is niet te lezen ({times}). De fiets blijft zonder dat gegeven in de lijst.",
       list_price_without_currency: "Een prijs zonder valuta wordt niet gebruikt. Geef de lijst een valuta.",
       table_quote_not_closed: 'De cel die hier begint, heeft geen sluitende ".',
       table_without_header:
