@@ -52,7 +52,8 @@ Length millimetres_or(std::optional<double> given, Length usual) {
 
 } // namespace
 
-Result<Rider> rider_from_request(const JsonValue& value, const std::string& path) {
+Result<Rider> rider_from_request(const JsonValue& value, const std::string& path,
+                                 std::optional<Stage> unsaid_stage) {
     RequestFields fields(value, path);
     Rider rider;
     read_readings(fields, rider);
@@ -67,7 +68,8 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     rider.stature = fields.optional_length("stature", "stature_unit", possible_length);
     if (const auto mass = fields.optional_number("mass_kg", possible_mass_kg))
         rider.mass = Mass::kilograms(*mass);
-    const auto stage = fields.optional_choice("stage", stage_names);
+    const auto said = fields.optional_choice("stage", stage_names);
+    const auto stage = said ? said : unsaid_stage;
     fields.require(stage.has_value(), "stage", "gliding, side_wheels, starting or riding");
     rider.stage = stage.value_or(Stage::starting);
     rider.confidence = fields.optional_choice("confidence", confidence_names).value_or(Confidence::usual);

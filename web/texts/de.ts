@@ -1031,6 +1031,16 @@ export const german: Translation = {
         "{value} kann hier nicht stimmen: zwischen {low} und {high} wurde erwartet.",
       request_date_malformed: "„{value}“ ist kein Datum.",
       request_bike_unknown: "Es gibt kein Rad „{id}“ in der Liste.",
+      club_too_many_riders: "Es sind {count} Kinder; ein Plan fasst {limit}.",
+      club_rider_twice: "Das Kind „{id}“ steht zweimal da.",
+      club_rider_unknown: "Es gibt hier kein Kind „{id}“.",
+      club_rider_locked_twice: "Das Kind „{id}“ ist an zwei Räder gebunden.",
+      club_bike_locked_too_often:
+        "Das Rad „{id}“ ist an {count} Kinder gebunden, und es gibt nur so viele Runden: {rounds}.",
+      club_round_locked_twice: "Das Rad „{id}“ ist in Runde {round} an zwei Kinder gebunden.",
+      club_pair_locked_and_not:
+        "Das Kind „{rider}“ und das Rad „{bike}“ sind fest verbunden und zugleich ausgeschlossen.",
+      club_bike_locked_and_absent: "Das Rad „{id}“ fehlt und ist doch an das Kind „{rider}“ gebunden.",
       reading_in_future:
         "Die Messung ist vom {date}, und heute ist der {today}. Sie zählt als heute gemacht.",
       reading_before_birth: "Die Messung ist vom {date}, vor der Geburt des Kindes.",

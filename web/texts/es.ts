@@ -1013,6 +1013,15 @@ export const spanish: Translation = {
       request_value_out_of_range: "{value} no puede ser aquí: se espera entre {low} y {high}.",
       request_date_malformed: "«{value}» no es una fecha.",
       request_bike_unknown: "No hay ninguna bici «{id}» en la lista.",
+      club_too_many_riders: "Hay {count} niños; un plan admite {limit}.",
+      club_rider_twice: "El niño «{id}» aparece dos veces.",
+      club_rider_unknown: "Aquí no hay ningún niño «{id}».",
+      club_rider_locked_twice: "El niño «{id}» está fijado a dos bicis.",
+      club_bike_locked_too_often:
+        "La bici «{id}» está fijada a {count} niños, y el número de turnos es {rounds}.",
+      club_round_locked_twice: "La bici «{id}» está fijada a dos niños en el turno {round}.",
+      club_pair_locked_and_not: "El niño «{rider}» y la bici «{bike}» están fijados y descartados a la vez.",
+      club_bike_locked_and_absent: "La bici «{id}» falta, y aun así está fijada al niño «{rider}».",
       reading_in_future: "La medida es del {date} y hoy es {today}. Cuenta como hecha hoy.",
       reading_before_birth: "La medida es del {date}, antes de nacer.",
       rider_born_in_future:

@@ -1020,6 +1020,15 @@ export const french: Translation = {
       request_value_out_of_range: "{value} est impossible ici : on attend entre {low} et {high}.",
       request_date_malformed: "« {value} » n’est pas une date.",
       request_bike_unknown: "Il n’y a pas de vélo « {id} » dans la liste.",
+      club_too_many_riders: "Il y a {count} enfants ; un plan en prend {limit}.",
+      club_rider_twice: "L’enfant « {id} » figure deux fois.",
+      club_rider_unknown: "Il n’y a pas d’enfant « {id} » ici.",
+      club_rider_locked_twice: "L’enfant « {id} » est lié à deux vélos.",
+      club_bike_locked_too_often:
+        "Le vélo « {id} » est lié à {count} enfants, pour un nombre de tours de {rounds}.",
+      club_round_locked_twice: "Le vélo « {id} » est lié à deux enfants au tour {round}.",
+      club_pair_locked_and_not: "L’enfant « {rider} » et le vélo « {bike} » sont à la fois liés et exclus.",
+      club_bike_locked_and_absent: "Le vélo « {id} » est absent, et pourtant lié à l’enfant « {rider} ».",
       reading_in_future:
         "La mesure est du {date}, et nous sommes le {today}. Elle compte comme faite aujourd’hui.",
       reading_before_birth: "La mesure est du {date}, avant la naissance de l’enfant.",

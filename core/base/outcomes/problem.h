@@ -47,6 +47,15 @@ enum class ProblemCode {
     rider_under_one,
     rider_over_eighteen,
     rider_stature_doubtful,
+    // Plans for several riders.
+    club_too_many_riders,
+    club_rider_twice,
+    club_rider_unknown,
+    club_rider_locked_twice,
+    club_bike_locked_too_often,
+    club_round_locked_twice,
+    club_pair_locked_and_not,
+    club_bike_locked_and_absent,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,

@@ -8,15 +8,6 @@
 namespace saddlerule {
 namespace {
 
-CheckCounts counts_of(const std::vector<CheckResult>& checks) {
-    const auto in_state = [&](CheckState state) {
-        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
-            return result.finding.state == state;
-        }));
-    };
-    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
-}
-
 std::optional<Days> use_of(const JudgedBike& judged) {
     if (!judged.life.months_of_fit)
         return std::nullopt;
