@@ -52,11 +52,19 @@ std::span<const JsonValue> optional_list(RequestFields& fields, std::string_view
 
 class Reader {
 public:
-    Reader(RequestFields& fields, std::span<const Bike> bikes) : fields_(fields), bikes_(bikes) {}
+    Reader(RequestFields& fields, std::span<const Bike> bikes)
+        : fields_(fields), bikes_(bikes), request_{.names = {},
+                                                   .riders = {},
+                                                   .question = {.today = fields.required_day("today"),
+                                                                .riders = {},
+                                                                .bikes = {},
+                                                                .absent = {},
+                                                                .locked = {},
+                                                                .never = {},
+                                                                .before = {}}} {}
 
     ClubDayRequest read() {
         ClubQuestion& question = request_.question;
-        question.today = fields_.required_day("today");
         read_riders();
         for (std::size_t i = 0; i < bikes_.size(); ++i)
             bike_index_.add(bikes_[i].id, i);

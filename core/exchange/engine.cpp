@@ -11,6 +11,7 @@
 #include "core/exchange/judged_question.h"
 #include "core/exchange/list_desk.h"
 #include "core/exchange/problem_answer.h"
+#include "core/exchange/read_riders_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
@@ -46,6 +47,7 @@ enum class Task {
     changes,
     forecast,
     side_view,
+    read_riders,
     club_day,
     suits,
     about,
@@ -65,6 +67,7 @@ constexpr WireName<Task> task_names[] = {
     {"changes", Task::changes},
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
+    {"read_riders", Task::read_riders},
     {"club_day", Task::club_day},
     {"suits", Task::suits},
     {"about", Task::about},
@@ -149,6 +152,8 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return forecast(fields);
     case Task::side_view:
         return side_view(fields, request_text);
+    case Task::read_riders:
+        return read_riders(fields);
     case Task::club_day:
         return club_day(fields, listed());
     case Task::suits:

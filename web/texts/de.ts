@@ -1041,6 +1041,13 @@ export const german: Translation = {
       club_pair_locked_and_not:
         "Das Kind „{rider}“ und das Rad „{bike}“ sind fest verbunden und zugleich ausgeschlossen.",
       club_bike_locked_and_absent: "Das Rad „{id}“ fehlt und ist doch an das Kind „{rider}“ gebunden.",
+      riders_none: "In dieser Tabelle steht kein Kind.",
+      riders_row_of_totals: "„{text}“ sieht nach einer Summe aus.",
+      riders_name_twice: "„{id}“ steht schon in Zeile {first}.",
+      riders_word_unknown: "Das Wort „{text}“ ist hier nicht bekannt.",
+      riders_figure_out_of_range: "{text} kann hier nicht stimmen: zwischen {low} und {high} wäre möglich.",
+      riders_age_unreadable: "„{text}“ ist kein Alter in Jahren.",
+      riders_weight_unreadable: "„{text}“ ist kein Gewicht eines Kindes.",
       reading_in_future:
         "Die Messung ist vom {date}, und heute ist der {today}. Sie zählt als heute gemacht.",
       reading_before_birth: "Die Messung ist vom {date}, vor der Geburt des Kindes.",

@@ -1022,6 +1022,13 @@ export const spanish: Translation = {
       club_round_locked_twice: "La bici «{id}» está fijada a dos niños en el turno {round}.",
       club_pair_locked_and_not: "El niño «{rider}» y la bici «{bike}» están fijados y descartados a la vez.",
       club_bike_locked_and_absent: "La bici «{id}» falta, y aun así está fijada al niño «{rider}».",
+      riders_none: "No hay ningún niño en esta tabla.",
+      riders_row_of_totals: "«{text}» parece una fila de totales.",
+      riders_name_twice: "«{id}» ya está en la fila {first}.",
+      riders_word_unknown: "La palabra «{text}» no se conoce aquí.",
+      riders_figure_out_of_range: "{text} no puede ser: entre {low} y {high}.",
+      riders_age_unreadable: "«{text}» no es una edad.",
+      riders_weight_unreadable: "«{text}» no es el peso de un niño.",
       reading_in_future: "La medida es del {date} y hoy es {today}. Cuenta como hecha hoy.",
       reading_before_birth: "La medida es del {date}, antes de nacer.",
       rider_born_in_future:

@@ -1029,6 +1029,13 @@ export const french: Translation = {
       club_round_locked_twice: "Le vélo « {id} » est lié à deux enfants au tour {round}.",
       club_pair_locked_and_not: "L’enfant « {rider} » et le vélo « {bike} » sont à la fois liés et exclus.",
       club_bike_locked_and_absent: "Le vélo « {id} » est absent, et pourtant lié à l’enfant « {rider} ».",
+      riders_none: "Il n’y a aucun enfant dans ce tableau.",
+      riders_row_of_totals: "« {text} » ressemble à une ligne de total.",
+      riders_name_twice: "« {id} » figure déjà à la ligne {first}.",
+      riders_word_unknown: "Le mot « {text} » n’est pas connu ici.",
+      riders_figure_out_of_range: "{text} ne peut pas être juste ici : entre {low} et {high}.",
+      riders_age_unreadable: "« {text} » n’est pas un âge.",
+      riders_weight_unreadable: "« {text} » n’est pas le poids d’un enfant.",
       reading_in_future:
         "La mesure est du {date}, et nous sommes le {today}. Elle compte comme faite aujourd’hui.",
       reading_before_birth: "La mesure est du {date}, avant la naissance de l’enfant.",

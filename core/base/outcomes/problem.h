@@ -56,6 +56,14 @@ enum class ProblemCode {
     club_round_locked_twice,
     club_pair_locked_and_not,
     club_bike_locked_and_absent,
+    // Tables of riders.
+    riders_none,
+    riders_row_of_totals,
+    riders_name_twice,
+    riders_word_unknown,
+    riders_figure_out_of_range,
+    riders_age_unreadable,
+    riders_weight_unreadable,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,

@@ -79,6 +79,18 @@ constexpr ProblemText texts[] = {
     {ProblemCode::club_bike_locked_and_absent, "club_bike_locked_and_absent",
      "bike \"{id}\" is absent, and fixed to rider \"{rider}\"", "one of the two"},
 
+    {ProblemCode::riders_none, "riders_none", "there is no rider in this table", "a row for each rider"},
+    {ProblemCode::riders_row_of_totals, "riders_row_of_totals", "\"{text}\" looks like a row of totals", ""},
+    {ProblemCode::riders_name_twice, "riders_name_twice", "\"{id}\" is in row {first} already",
+     "a name or number of each rider's own"},
+    {ProblemCode::riders_word_unknown, "riders_word_unknown", "\"{text}\" is not a word known here", ""},
+    {ProblemCode::riders_figure_out_of_range, "riders_figure_out_of_range", "{text} cannot be right here",
+     "between {low} and {high}"},
+    {ProblemCode::riders_age_unreadable, "riders_age_unreadable", "\"{text}\" is not an age",
+     "years, such as 5 or 5 1/2"},
+    {ProblemCode::riders_weight_unreadable, "riders_weight_unreadable", "\"{text}\" is not a rider's weight",
+     "a figure such as 18.5 kg or 40 lb"},
+
     {ProblemCode::file_empty, "file_empty", "the file is empty", "a list of bikes"},
     {ProblemCode::file_blank, "file_blank", "there is nothing but blanks in the file", "a list of bikes"},
     {ProblemCode::file_too_large, "file_too_large", "the file has {size} MiB; a list may have {limit} MiB",
