@@ -33,6 +33,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   beside: "rack",
   tape: "tape",
   list: "list",
+  club: "list",
   keep: "keep",
 };
 
@@ -135,6 +136,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         {screen.name === "list" && (
           <section class={shows("list")}>
             <LaterScreen title={texts.list.title}>{({ TheList }) => <TheList state={state} />}</LaterScreen>
+          </section>
+        )}
+        {screen.name === "club" && (
+          <section class={shows("club")}>
+            <LaterScreen title={texts.club.title}>{({ ClubDay }) => <ClubDay state={state} />}</LaterScreen>
           </section>
         )}
       </div>

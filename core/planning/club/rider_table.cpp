@@ -384,10 +384,11 @@ private:
     }
 
     std::optional<Length> length_in(TableRider& one, RiderColumn column, double low_mm, double high_mm) {
-        const std::string& text = cell(one, column);
+        const std::string text = cell(one, column);
         if (text.empty())
             return std::nullopt;
-        auto length = read_length(text, heading(column).unit.value_or(units_));
+        const LengthUnit unit = heading(column).unit.value_or(units_);
+        auto length = read_length(text, unit);
         if (!length) {
             Problem unreadable = std::move(length).problem();
             unreadable.cell = place(one, column);
@@ -395,8 +396,14 @@ private:
             return std::nullopt;
         }
         const double mm = length->in_millimetres();
-        if (mm >= low_mm && mm <= high_mm)
+        if (mm >= low_mm && mm <= high_mm) {
+            // The cell is to say the same wherever it is read again: a bare figure gets its unit.
+            const auto elsewhere =
+                read_length(text, unit == LengthUnit::metre ? LengthUnit::foot : LengthUnit::metre);
+            if (elsewhere && *elsewhere != *length)
+                one.cells[static_cast<std::size_t>(column)] = text + ' ' + std::string(unit_name(unit));
             return *length;
+        }
         one.problems.push_back(
             problem(one, column, ProblemCode::riders_figure_out_of_range,
                     {{"text", text},
