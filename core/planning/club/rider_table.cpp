@@ -204,6 +204,7 @@ constexpr Word<bool> totals[] = {
 
 /// A heading without what stands in brackets behind it, and that apart.
 struct Heading {
+    std::string words; ///< as the table has it
     std::optional<RiderColumn> column;
     std::optional<LengthUnit> unit;
     bool in_pounds = false;
@@ -217,7 +218,8 @@ Heading heading_of(std::string_view cell) {
         unit = trimmed(unit.substr(0, unit.find_first_of(")]")));
         words = words.substr(0, open);
     }
-    Heading heading{.column = meaning(words, headings),
+    Heading heading{.words = std::string(trimmed(cell)),
+                    .column = meaning(words, headings),
                     .unit = unit_from_text(unit),
                     .in_pounds = plain(unit) == "lb" || plain(unit) == "lbs"};
     if (!heading.column) {
@@ -311,7 +313,8 @@ private:
     /// A table without headings: a name or number and the inside leg, or the inside leg alone.
     void take_first_columns(std::span<const TableCell> cells) {
         const auto add = [&](RiderColumn column) {
-            columns_.push_back({.column = column, .unit = {}, .in_pounds = false});
+            columns_.push_back(
+                {.words = std::string(name_of(column)), .column = column, .unit = {}, .in_pounds = false});
             table_.columns.push_back(column);
         };
         if (cells.size() > 1)
@@ -470,11 +473,11 @@ private:
         return found == columns_.end() ? Heading() : *found;
     }
 
-    static CellPlace place(const TableRider& one, RiderColumn column) {
-        return {.row = one.row, .column_name = std::string(name_of(column))};
+    CellPlace place(const TableRider& one, RiderColumn column) const {
+        return {.row = one.row, .column_name = heading(column).words};
     }
 
-    static Problem problem(const TableRider& one, RiderColumn column, ProblemCode code, Figures figures) {
+    Problem problem(const TableRider& one, RiderColumn column, ProblemCode code, Figures figures) const {
         return {.code = code,
                 .figures = std::move(figures),
                 .where = std::string(name_of(column)),

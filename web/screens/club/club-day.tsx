@@ -86,8 +86,12 @@ export function ClubDay({ state }: { state: PageState }) {
 /** What is odd about the figures of some riders. */
 function Questions({ state }: { state: PageState }) {
   const { texts } = usePage();
+  // The row of a table that is not on screen tells nobody anything.
   const asked = state.club.riders.flatMap(({ id, problems }) =>
-    problems.map((problem) => ({ id, problem: { ...problem, row: undefined } })),
+    problems.map(({ code, problem, expected, figures }) => ({
+      id,
+      problem: { code, problem, expected, figures },
+    })),
   );
   if (asked.length === 0) return null;
   return (
