@@ -15,9 +15,9 @@
 namespace saddlerule {
 namespace {
 
-class Writer {
+class ClubDayWriter {
 public:
-    Writer(const ClubDayRequest& request, const ClubDay& day)
+    ClubDayWriter(const ClubDayRequest& request, const ClubDay& day)
         : request_(request), day_(day), named_(request.question.bikes.size()), riders_of_(named_.size()) {
         for (const SeatedRider& seated : day.seated) {
             riders_of_[seated.bike].push_back(seated.rider);
@@ -191,7 +191,7 @@ std::string club_day(RequestFields& fields, std::span<const Bike> bikes) {
     // The question points into the request that it is part of.
     ClubQuestion question = request.question;
     question.riders = request.riders;
-    return Writer(request, plan_club_day(question)).write();
+    return ClubDayWriter(request, plan_club_day(question)).write();
 }
 
 } // namespace saddlerule

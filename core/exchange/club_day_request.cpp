@@ -16,7 +16,7 @@ constexpr Stage careful_stage = Stage::starting;
 
 const auto possible_rounds = *ClosedRange<double>::between(1.0, most_rounds);
 
-std::string indexed(std::string_view name, std::size_t index) {
+std::string with_index(std::string_view name, std::size_t index) {
     return std::string(name) + '[' + std::to_string(index) + ']';
 }
 
@@ -36,7 +36,7 @@ private:
 };
 
 /// The items of a field that is a list; none where it is absent.
-std::span<const JsonValue> optional_list(RequestFields& fields, std::string_view name,
+std::span<const JsonValue> list_of_field(RequestFields& fields, std::string_view name,
                                          std::string_view of_what) {
     const JsonValue* value = fields.optional(name);
     if (!value)
@@ -50,9 +50,9 @@ std::span<const JsonValue> optional_list(RequestFields& fields, std::string_view
     return value->items;
 }
 
-class Reader {
+class ClubDayReader {
 public:
-    Reader(RequestFields& fields, std::span<const Bike> bikes)
+    ClubDayReader(RequestFields& fields, std::span<const Bike> bikes)
         : fields_(fields), bikes_(bikes), request_{.names = {},
                                                    .riders = {},
                                                    .question = {.today = fields.required_day("today"),
@@ -84,7 +84,7 @@ private:
     void read_riders() {
         const JsonValue* given = fields_.optional("riders");
         fields_.require(given != nullptr, "riders", "a list of riders in square brackets");
-        const auto items = optional_list(fields_, "riders", "riders");
+        const auto items = list_of_field(fields_, "riders", "riders");
         if (items.size() > most_club_riders)
             fields_.report(
                 "riders", ProblemCode::club_too_many_riders,
@@ -98,13 +98,13 @@ private:
         for (std::size_t i = 0; i < request_.names.size(); ++i) {
             const std::size_t first = *rider_index_.find(request_.names[i].id);
             if (first != i)
-                fields_.report(indexed("riders", i) + ".id", ProblemCode::club_rider_twice,
-                               {{"id", request_.names[i].id}, {"first", indexed("riders", first)}});
+                fields_.report(with_index("riders", i) + ".id", ProblemCode::club_rider_twice,
+                               {{"id", request_.names[i].id}, {"first", with_index("riders", first)}});
         }
     }
 
     void read_rider(const JsonValue& item, std::size_t index) {
-        RequestFields fields(item, fields_.path_of(indexed("riders", index)));
+        RequestFields fields(item, fields_.path_of(with_index("riders", index)));
         ClubRider rider{.id = fields.optional_text("id").value_or(""), .stage_assumed = false, .notes = {}};
         fields.require(!rider.id.empty(), "id", "a name or number of the rider's own");
         std::optional<Rider> measured;
@@ -142,16 +142,17 @@ private:
             if (bike)
                 absent[*bike] = true;
             else
-                fields_.report(indexed("absent", i), ProblemCode::request_bike_unknown, {{"id", (*ids)[i]}});
+                fields_.report(with_index("absent", i), ProblemCode::request_bike_unknown,
+                               {{"id", (*ids)[i]}});
         }
     }
 
     /// `strict`: an id that is not known is a problem.
     std::vector<ClubPair> read_pairs(std::string_view name, bool strict) {
         std::vector<ClubPair> pairs;
-        const auto items = optional_list(fields_, name, "pairs");
+        const auto items = list_of_field(fields_, name, "pairs");
         for (std::size_t i = 0; i < items.size(); ++i) {
-            const std::string place = indexed(name, i);
+            const std::string place = with_index(name, i);
             RequestFields fields(items[i], fields_.path_of(place));
             const auto rider_id = fields.optional_text("rider");
             const auto bike_id = fields.optional_text("bike");
@@ -182,12 +183,12 @@ private:
         std::vector<std::vector<std::size_t>> pairs_of(bikes_.size());
         for (std::size_t i = 0; i < question.locked.size(); ++i) {
             const ClubPair& pair = question.locked[i];
-            const std::string place = indexed("locked", i);
+            const std::string place = with_index("locked", i);
             const std::string& rider = request_.names[pair.rider].id;
             const std::string& bike = bikes_[pair.bike].id;
             if (pair_of[pair.rider])
                 fields_.report(place + ".rider", ProblemCode::club_rider_locked_twice,
-                               {{"id", rider}, {"first", indexed("locked", *pair_of[pair.rider])}});
+                               {{"id", rider}, {"first", with_index("locked", *pair_of[pair.rider])}});
             pair_of[pair.rider] = i;
             if (question.absent[pair.bike])
                 fields_.report(place + ".bike", ProblemCode::club_bike_locked_and_absent,
@@ -213,7 +214,7 @@ private:
             const ClubPair& pair = question.never[i];
             const auto locked = pair_of[pair.rider];
             if (locked && question.locked[*locked].bike == pair.bike)
-                fields_.report(indexed("not", i), ProblemCode::club_pair_locked_and_not,
+                fields_.report(with_index("not", i), ProblemCode::club_pair_locked_and_not,
                                {{"rider", request_.names[pair.rider].id}, {"bike", bikes_[pair.bike].id}});
         }
     }
@@ -228,7 +229,7 @@ private:
 } // namespace
 
 ClubDayRequest club_day_request(RequestFields& fields, std::span<const Bike> bikes) {
-    return Reader(fields, bikes).read();
+    return ClubDayReader(fields, bikes).read();
 }
 
 } // namespace saddlerule

@@ -9,7 +9,7 @@ namespace saddlerule {
 namespace {
 
 /// In the form in which requests take a rider.
-void write_rider(JsonWriter& json, const TableRider& one) {
+void write_read_rider(JsonWriter& json, const TableRider& one) {
     const Rider& rider = one.rider;
     json.object([&] {
         json.key("readings").array_of(rider.readings, [&](const Reading& reading) {
@@ -30,7 +30,7 @@ void write_rider(JsonWriter& json, const TableRider& one) {
     });
 }
 
-void write_row(JsonWriter& json, const TableRider& one) {
+void write_read_row(JsonWriter& json, const TableRider& one) {
     json.object([&] {
         field(json, "row", one.row);
         field(json, "id", one.id);
@@ -40,7 +40,7 @@ void write_row(JsonWriter& json, const TableRider& one) {
                 field(json, name_of(static_cast<RiderColumn>(i)), one.cells[i]);
         });
         json.key("rider");
-        write_rider(json, one);
+        write_read_rider(json, one);
         field(json, "problems", one.problems);
     });
 }
@@ -59,7 +59,7 @@ std::string read_riders(RequestFields& fields) {
         return error_answer(table.problem());
     JsonWriter json;
     json.object([&] {
-        json.key("riders").array_of(table->riders, [&](const TableRider& one) { write_row(json, one); });
+        json.key("riders").array_of(table->riders, [&](const TableRider& one) { write_read_row(json, one); });
         field(json, "set_aside", table->set_aside);
         json.key("columns").array_of(table->columns, [&](RiderColumn column) { json.text(name_of(column)); });
         json.key("unknown_columns").array_of(table->unknown_columns, [&](const std::string& name) {

@@ -14,11 +14,11 @@
 namespace saddlerule {
 namespace {
 
-const auto possible_sd_mm = *ClosedRange<double>::between(0.1, 500.0);
+const auto possible_reading_sd_mm = *ClosedRange<double>::between(0.1, 500.0);
 
-class Writer {
+class SuitsWriter {
 public:
-    Writer(const Suits& suits, std::size_t rows) : suits_(suits), json_(rows * usual_row_size) {}
+    SuitsWriter(const Suits& suits, std::size_t rows) : suits_(suits), json_(rows * usual_row_size) {}
 
     template <typename Wanted>
     std::string write(std::size_t from, std::size_t count, Wanted wanted) {
@@ -137,7 +137,7 @@ private:
 std::string suits(RequestFields& fields, std::span<const Bike> bikes) {
     const auto rows = optional_rows(fields);
     auto only = fields.optional_texts("only");
-    const auto sd = fields.optional_number("reading_sd_mm", possible_sd_mm);
+    const auto sd = fields.optional_number("reading_sd_mm", possible_reading_sd_mm);
     if (auto problem = fields.finish())
         return error_answer(*problem);
     if (only)
@@ -146,7 +146,7 @@ std::string suits(RequestFields& fields, std::span<const Bike> bikes) {
     const std::size_t size = turned.bikes.size();
     const std::size_t from = rows ? std::min(rows->from, size) : 0;
     const std::size_t count = rows ? std::min(rows->count, size - from) : size;
-    return Writer(turned, only ? 0 : count).write(from, count, [&](const Bike& bike) {
+    return SuitsWriter(turned, only ? 0 : count).write(from, count, [&](const Bike& bike) {
         return !only || std::binary_search(only->begin(), only->end(), bike.id);
     });
 }

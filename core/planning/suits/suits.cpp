@@ -33,7 +33,7 @@ long long tenths(Length length) {
     return std::llround(length.in_millimetres() * 10.0);
 }
 
-Length from_tenths(long long count) {
+Length length_of_tenths(long long count) {
     return Length::millimetres(static_cast<double>(count) / 10.0);
 }
 
@@ -56,8 +56,8 @@ std::optional<SharedRange> shared(const std::vector<Stretch>& stretches, std::si
         if (enough == covered)
             continue;
         covered = enough;
-        const Length before = from_tenths(steps[i].first - 1);
-        const Length at = from_tenths(steps[i].first);
+        const Length before = length_of_tenths(steps[i].first - 1);
+        const Length at = length_of_tenths(steps[i].first);
         if (!enough)
             range->to = before;
         else if (!range)
@@ -90,13 +90,15 @@ std::vector<WheelSuits> wheels_of(const std::vector<BikeSuits>& bikes) {
     const auto size_of = [](const BikeSuits& one) {
         return one.bike->wheel ? one.bike->wheel->nominal_inches() : std::nullopt;
     };
+    const std::span<const BikeSuits> all(bikes);
     std::vector<WheelSuits> wheels;
-    for (auto first = bikes.begin(); first != bikes.end() && size_of(*first);) {
-        const auto last = std::find_if(first, bikes.end(),
-                                       [&](const BikeSuits& one) { return size_of(one) != size_of(*first); });
-        WheelSuits wheel{.nominal_inches = *size_of(*first), .stages = {}};
+    for (std::size_t first = 0; first < all.size() && size_of(all[first]);) {
+        std::size_t last = first;
+        while (last < all.size() && size_of(all[last]) == size_of(all[first]))
+            ++last;
+        WheelSuits wheel{.nominal_inches = *size_of(all[first]), .stages = {}};
         for (std::size_t stage = 0; stage < every_stage.size(); ++stage)
-            wheel.stages[stage] = of_wheel({first, last}, stage);
+            wheel.stages[stage] = of_wheel(all.subspan(first, last - first), stage);
         wheels.push_back(std::move(wheel));
         first = last;
     }
