@@ -23,6 +23,7 @@
 #include "core/lists/catalogue/bike_reader.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <optional>
 #include <span>
@@ -184,6 +185,9 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
                                   .rows = rows,
                                   .only = std::move(only),
                                   .taped = last->taped.bikes,
+                                  .taped_notes = last->taped.notes,
+                                  .list_set_aside =
+                                      loaded() && !rows ? loaded()->set_aside : std::span<const SetAside>(),
                                   .taped_set_aside = last->taped.set_aside,
                                   .notes = last->notes};
     return assess_answer(last->assessment, last->question.rider, parts);
@@ -201,7 +205,7 @@ std::string Engine::State::forecast(RequestFields& fields) {
     const CalendarDate today = fields.required_day("today");
     const Rider rider = required_rider(fields);
     const auto months = fields.optional_number("months", forecast_months);
-    fields.require(months.has_value(), "months", "a number of months, 1 to 96");
+    fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
     if (auto problem = fields.finish())
         return error_answer(*problem);
     return forecast_answer(rider, today, static_cast<int>(*months));

@@ -37,9 +37,9 @@ export interface Question {
   settles?: { after: number; meanwhile: Change<PageState> };
 }
 
-/** True where nothing of the rider is known yet, which is no mistake of anybody's. */
-function nothingKnown(refusal: Refusal): boolean {
-  return refusal.error.code === "rider_without_measure";
+/** True where too little of the rider is known yet, which is no mistake of anybody's. */
+function nothingKnown({ error: { code, where } }: Refusal): boolean {
+  return code === "rider_without_measure" || (code === "request_field_missing" && where === "rider.stage");
 }
 
 /** Bikes that were told of already stay the same objects, so that their rows are not drawn again. */
@@ -92,7 +92,8 @@ function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "probl
   }
   const { bikes, set_aside } = answer as AssessAnswer;
   const judged = bikes.find((bike) => bike.id === draftId) ?? null;
-  return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
+  const ofDraft = set_aside.filter(({ where }) => where.startsWith("taped["));
+  return { judged, problems: [...ofDraft, ...(judged?.notes ?? [])] };
 }
 
 const changes: Question = {

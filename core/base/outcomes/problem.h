@@ -134,6 +134,7 @@ enum class ProblemCode {
     list_field_unknown,
     list_fields_unknown_more,
     list_price_without_currency,
+    list_cell_not_read,
     // Tables of separated values.
     table_quote_not_closed,
     table_without_header,

@@ -34,6 +34,7 @@ public:
     InseamEstimate estimate() const { return today_.estimate(); }
     const WindowOffsets& offsets() const { return today_.offsets(); }
     const std::optional<Mass>& assumed_mass() const { return today_.assumed_mass(); }
+    BikeKind kind() const { return today_.kind(); }
     bool suits_stage(const Bike& bike) const { return today_.suits_stage(bike); }
     Fit fit(const Bike& bike) const { return today_.fit(bike); }
     void check(const Bike& bike, const Fit& fit, std::vector<CheckResult>& results) const {

@@ -15,6 +15,10 @@ Mass median_mass(const RiderGrowth& growth) {
     return Mass::kilograms(kilograms);
 }
 
+/// A reading that says less than this of today, because it is old, counts as a guess: twice the error of a home reading
+/// (design choice).
+constexpr Length least_measured = 2.0 * ReadingAccuracy().reading_sd;
+
 } // namespace
 
 RiderToday::RiderToday(const Rider& rider, CalendarDate today, bool off_road)
@@ -24,6 +28,8 @@ RiderToday::RiderToday(const Rider& rider, CalendarDate today, bool off_road)
         assumed_mass_ = median_mass(growth_);
     const auto estimated = assumed_mass_ ? std::optional(EstimatedMass{*assumed_mass_}) : std::nullopt;
     checked_ = CheckedRider::of(rider, inseam_.mean, estimated);
+    if (inseam_.basis != InseamBasis::measured || inseam_.sd > least_measured)
+        checked_.guessed_inseam_sd = inseam_.sd;
     checked_.off_road = off_road;
 }
 

@@ -28,9 +28,9 @@ public:
     /// Of a rider who was not weighed: the reference median, used by the checks, and said so.
     const std::optional<Mass>& assumed_mass() const { return assumed_mass_; }
 
-    /// Whether the rider would ride it as it is: pedals where the rider pedals, none where the rider glides.
-    bool suits_stage(const Bike& bike) const { return suits_kind(bike.kind); }
-    bool suits_kind(BikeKind kind) const { return (kind == BikeKind::balance) == (stage_ == Stage::gliding); }
+    /// What the rider would ride as it is: pedals where the rider pedals, none where the rider glides.
+    BikeKind kind() const { return stage_ == Stage::gliding ? BikeKind::balance : BikeKind::pedal; }
+    bool suits_stage(const Bike& bike) const { return bike.kind == kind(); }
     Fit fit(const Bike& bike) const { return fit_of(SaddleSpan::of(bike), estimate(), offsets_); }
     /// Into a vector that is used again: findings are large, and a list has many bikes.
     void check(const Bike& bike, const Fit& fit, std::vector<CheckResult>& results) const;

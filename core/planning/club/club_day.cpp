@@ -272,11 +272,10 @@ private:
                 continue;
             }
             day_.left.push_back(reason_of(rider, *today));
-            const bool glides = today->suits_kind(BikeKind::balance);
             unseated.push_back({.rider = rider,
                                 .inseam = today->estimate(),
                                 .offsets = today->offsets(),
-                                .kind = glides ? BikeKind::balance : BikeKind::pedal});
+                                .kind = today->kind()});
         }
         insertion_sort(day_.left, [&](const RiderLeft& a, const RiderLeft& b) {
             return age_of(a.rider) < age_of(b.rider);

@@ -4,6 +4,7 @@ import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
+import { ForWhom } from "../../parts/for-whom";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
 import type { PageState } from "../../state/page-state";
@@ -31,6 +32,7 @@ export function SideBySide({ state }: { state: PageState }) {
       <BackToRack />
       <ScreenHead title={texts.beside.title} aside={<DisplayUnit unit={state.unit} />}>
         {picked.length < 2 && <p>{texts.beside.needMore}</p>}
+        <ForWhom rider={judged.answer?.rider ?? null} />
       </ScreenHead>
       <div class="inset stack">
         {missing > 0 && beside.length > 0 && (
@@ -45,7 +47,7 @@ export function SideBySide({ state }: { state: PageState }) {
           <>
             <BikesOnTape
               bikes={bikes.map(({ judged }) => judged)}
-              window={judged.answer?.rider.window_mm ?? null}
+              rider={judged.answer?.rider ?? null}
               named
             />
             <Differences bikes={bikes} rows={rows.filter(differs)} />
@@ -123,14 +125,21 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
   );
 }
 
-function CellWords({ cell: { text, verdict, check } }: { cell: Cell }) {
+function CellWords({ cell: { text, verdict, stops, check } }: { cell: Cell }) {
   const { texts } = usePage();
   if (text === null) return <span class="soft">{texts.bike.unknown}</span>;
   return (
-    <span class="cell">
+    <span class={verdict === undefined ? "cell" : "cell verdict"}>
       {verdict !== undefined && <VerdictSign verdict={verdict} />}
       {check !== undefined && <CheckSign state={check} />}
-      <span>{text}</span>
+      <span>
+        {text}
+        {stops !== undefined && (
+          <strong class="warning-below">
+            <CheckSign state="stop" /> {stops}
+          </strong>
+        )}
+      </span>
     </span>
   );
 }

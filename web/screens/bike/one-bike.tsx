@@ -1,12 +1,15 @@
 // One bike: where the saddle goes, the bike from the side, how long it lasts, and what else is known.
 import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";
+import { ForWhom } from "../../parts/for-whom";
 import { InTurn } from "../../parts/in-turn";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
-import { VerdictSign } from "../../parts/verdict-sign";
+import { VerdictHead } from "../../parts/verdict-head";
+import { ToRider, missingWords } from "../../parts/what-is-missing";
 import { Choosing } from "../rack/choosing";
 import { beatenBy, factsOf } from "../rack/rack-bikes";
 import type { PageState } from "../../state/page-state";
@@ -14,12 +17,13 @@ import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { VerdictLine } from "../rack/verdict-line";
-import { costWords, lastingWords } from "../rack/verdict-words";
+import { costWords, lastingWords, rangeWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
 import { BikeDrawing } from "./bike-drawing";
+import { stateWords } from "./card-words";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
@@ -59,13 +63,20 @@ function Judged({ state, judged, facts }: JudgedProps) {
   const costing = costWords(texts, figures, judged);
   const share = shareOfPercent(state.wants.resalePercent);
   const { detail, sideView, forecast } = state.bike;
+  const rider = state.judged.answer?.rider ?? null;
+  const guess = rider !== null && isGuess(rider);
   return (
     <>
       <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
-        <p class="verdict large">
-          <VerdictSign verdict={judged.verdict} />
-          {texts.rack.verdicts[judged.verdict]}
+        <p>
+          <VerdictHead bike={judged} guess={guess} large />
         </p>
+        {stateWords(texts, figures, judged.checks ?? [], "stop").map((warning) => (
+          <p key={warning} class="warning-why">
+            {warning}
+          </p>
+        ))}
+        <ForWhom rider={rider} />
         <VerdictLine bike={judged} />
         <Setting judged={judged} />
         <Notes notes={judged.notes ?? []} />
@@ -81,9 +92,11 @@ function Judged({ state, judged, facts }: JudgedProps) {
       {detail?.id === judged.id && (
         <InTurn key={judged.id}>
           {[
-            sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />,
+            sideView?.id === judged.id && (
+              <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} guess={guess} />
+            ),
             <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
-            <BikeGrowth judged={judged} forecast={forecast} />,
+            <BikeGrowth judged={judged} rider={rider} forecast={forecast} />,
             facts !== null && <BikeFactsTable facts={facts} />,
             <Cautions />,
           ]}
@@ -129,6 +142,16 @@ function Setting({ judged }: { judged: JudgedBike }) {
   ];
   if (judged.saddle_mm === null || judged.verdict === "too_tall" || judged.verdict === "outgrown")
     return null;
+  if (judged.saddle_likely_mm !== undefined) {
+    return (
+      <dl class="settings guess">
+        <div>
+          <dt>{texts.guess.aboveFloor}</dt>
+          <dd class="figure">{rangeWords(texts, figures, judged.saddle_likely_mm)}</dd>
+        </div>
+      </dl>
+    );
+  }
   return (
     <dl class="settings">
       {rows.map(
@@ -166,14 +189,8 @@ function Unjudged({ state, id, facts }: UnjudgedProps) {
       ) : (
         facts !== null && (
           <section class="sheet stack">
-            <p>{texts.rack.noReading}</p>
-            <button
-              type="button"
-              class="button main wide onward"
-              onClick={() => change(went({ name: "rider" }))}
-            >
-              {texts.rack.toRider}
-            </button>
+            <p>{missingWords(texts, state.rider)}</p>
+            <ToRider rider={state.rider} />
           </section>
         )
       )}

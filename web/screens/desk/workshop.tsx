@@ -41,6 +41,8 @@ export function Workshop({ desk }: { desk: DeskState }) {
   const field = (big: boolean) => (name: string) => (
     <EntryField key={name} draft={draft} field={name} units={unit} big={big} />
   );
+  /** Measured from the floor, straight up. */
+  const isHeight = (measured: string): boolean => measured.startsWith("saddle_");
   const measure = isMeasure(inHand) ? inHand : "saddle_lowest";
   const units: TypedUnit[] = ["cm", "in"];
   return (
@@ -70,7 +72,9 @@ export function Workshop({ desk }: { desk: DeskState }) {
       >
         <figure>
           <MeasuringGuide inHand={measure} />
-          <figcaption class="soft">{texts.desk.how[measure]}</figcaption>
+          <figcaption class="soft">
+            {texts.desk.how[measure]} {isHeight(measure) && texts.measuringBike.how}
+          </figcaption>
         </figure>
         <div class="stack">
           {first.map(field(true))}

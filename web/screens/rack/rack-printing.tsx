@@ -1,5 +1,6 @@
 // The rack on paper: all bikes that match, not only those near the screen; and for whom they were judged.
 import { useEffect } from "preact/hooks";
+import { shownWindow } from "../../drawings/shown-window";
 import { usePage } from "../../page/page-context";
 import { riderName } from "../../parts/rider-switch";
 import type { PageState } from "../../state/page-state";
@@ -40,14 +41,14 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
   const { rider, waiting, today, judged, printing } = state;
   if (printing === null) return null;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const window = judged.answer?.rider.window_mm;
+  const window = shownWindow(judged.answer?.rider ?? null);
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
       <p>
         {named && `${riderName(texts, rider)}. `}
         {texts.card.madeOn({ day: figures.day(today) })}.{" "}
-        {window !== undefined &&
+        {window !== null &&
           `${texts.window.title}${texts.colon}${texts.window.range({
             low: figures.bareLength(window.low),
             high: figures.length(window.high),

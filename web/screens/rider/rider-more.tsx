@@ -1,11 +1,12 @@
 // What nobody has to say about a rider, and why it helps.
 import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
+import { MassField } from "../../parts/mass-field";
 import { worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
-import { movesOn, plainNumber } from "../../state/request-building";
+import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
-import type { PageState } from "../../state/page-state";
+import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
@@ -22,8 +23,7 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ rider, judged }: PageState, texts: Texts, figures: Figures): string | null {
-  if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
+function massProblemOf({ judged }: PageState, texts: Texts, figures: Figures): string | null {
   const { refusal } = judged;
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
@@ -32,7 +32,6 @@ export function RiderMore({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
-  const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
   const { refusal } = state.judged;
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
@@ -46,7 +45,7 @@ export function RiderMore({ state }: { state: PageState }) {
         years={yearsFrom(thisYear, oldestRider + 1, -1)}
         onChoose={(born) => change(riderSaid({ born }))}
       />
-      <Switch
+      <Switch<RiderEntry["sex"]>
         name="sex"
         legend={texts.rider.sex}
         chosen={rider.sex}
@@ -65,7 +64,7 @@ export function RiderMore({ state }: { state: PageState }) {
         problem={statureProblem}
         onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
       />
-      <TextField
+      <MassField
         id="rider-mass"
         label={texts.rider.mass}
         hint={texts.rider.massWhy}
@@ -74,9 +73,9 @@ export function RiderMore({ state }: { state: PageState }) {
         asked={asksForMass(state)}
         onType={(massKg) => change(riderSaid({ massKg }))}
       />
-      {movesOn(rider) && (
+      {movesOn(rider.stage) && (
         <MonthField
-          legend={ridingFrom}
+          legend={texts.rider.ridingFrom[rider.stage]}
           hint={texts.rider.ridingFromWhy}
           chosen={rider.ridingFrom}
           years={yearsFrom(thisYear, yearsAhead, 1)}

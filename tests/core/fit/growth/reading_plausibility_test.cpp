@@ -102,8 +102,8 @@ TEST_CASE("the figure without its slip is offered", "[growth]") {
     CHECK(figure(notes.front(), "inseam") == "125.7 cm");
     CHECK(figure(notes.front(), "corrected") == "49.5 cm");
     CHECK(sentence(notes.front()) ==
-          "an inseam of 125.7 cm is hard to believe; perhaps centimetres were typed as inches");
-    CHECK(expected(notes.front()) == "measure again");
+          "an inside leg of 125.7 cm seems wrong; perhaps centimetres were typed as inches");
+    CHECK(expected(notes.front()) == "measuring again");
 }
 
 TEST_CASE("with the stature known, legs are held against it: a tall child's long legs are no question",
