@@ -47,7 +47,7 @@ export interface ClubState extends Morning {
 
 export type DraftCell = Extract<RiderCell, "name" | "inseam" | "stage" | "age">;
 
-export const emptyDraft: ClubState["draft"] = { name: "", inseam: "", stage: "starting", age: "" };
+export const emptyDraft: ClubState["draft"] = { name: "", inseam: "", stage: "", age: "" };
 
 export const emptyMorning: Morning = {
   riders: [],

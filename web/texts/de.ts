@@ -1074,6 +1074,7 @@ export const german: Translation = {
     print: "Drucken",
     setting: "Sattel auf {height}{above?, {above} über ganz unten|}",
     noSetting: "Keine Sattelhöhe passt",
+    stageAssumed: "Wie das Kind fährt, wurde nicht gesagt: eingestellt wie für Anfänger",
     isSet: "Sattel von {bike} ist für {rider} eingestellt",
     looks: "{number} zu prüfen",
     change: "Ändern",

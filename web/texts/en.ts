@@ -1079,6 +1079,7 @@ export const english = {
     print: "Print",
     setting: "Saddle at {height}{above?, {above} above its lowest|}",
     noSetting: "No saddle height fits",
+    stageAssumed: "Nobody said how this child rides: set as for a beginner",
     isSet: "Saddle of {bike} is set for {rider}",
     looks: "{number} to check",
     change: "Change",

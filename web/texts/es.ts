@@ -1066,6 +1066,7 @@ export const spanish: Translation = {
     print: "Imprimir",
     setting: "Sillín a {height}{above?, {above} sobre lo más bajo|}",
     noSetting: "Ninguna altura va bien",
+    stageAssumed: "No se dijo cómo monta: ajustado como para principiantes",
     isSet: "Sillín de {bike} listo para {rider}",
     looks: "{number} por revisar",
     change: "Cambiar",

@@ -1068,6 +1068,7 @@ export const french: Translation = {
     print: "Imprimer",
     setting: "Selle à {height}{above?, {above} au-dessus du plus bas|}",
     noSetting: "Aucune hauteur de selle ne va",
+    stageAssumed: "Le niveau n’est pas indiqué : réglé comme pour un débutant",
     isSet: "Selle de {bike} réglée pour {rider}",
     looks: "{number} à vérifier",
     change: "Changer",

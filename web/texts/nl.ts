@@ -1070,6 +1070,7 @@ export const dutch: Translation = {
     print: "Afdrukken",
     setting: "Zadel op {height}{above?, {above} boven de laagste stand|}",
     noSetting: "Geen zadelhoogte past",
+    stageAssumed: "Hoe het kind rijdt is niet gezegd: ingesteld als voor een beginner",
     isSet: "Zadel van {bike} staat goed voor {rider}",
     looks: "{number} te controleren",
     change: "Wijzigen",

@@ -101,6 +101,9 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
           {pair.looks > 0 && ` · ${words.looks({ number: pair.looks })}`}
           {fixed !== undefined && <em class="tag">{fixed.out ? words.isOut : words.isKept}</em>}
         </p>
+        {plan.riders.some(({ id, stage_assumed: assumed }) => id === pair.rider && assumed === true) && (
+          <p class="soft">{words.stageAssumed}.</p>
+        )}
         <Fold title={words.change}>
           <div class="buttons">
             {fixed?.out === true

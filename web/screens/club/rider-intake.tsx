@@ -45,8 +45,11 @@ export function RiderIntake({ state }: { state: PageState }) {
         />
         <Select
           label={texts.rider.stage}
-          options={stages.map((stage) => ({ value: stage, label: texts.rider.stages[stage].title }))}
-          chosen={club.draft.stage as Stage}
+          options={[
+            { value: "", label: texts.rider.notSaid },
+            ...stages.map((stage) => ({ value: stage, label: texts.rider.stages[stage].title })),
+          ]}
+          chosen={club.draft.stage}
           onChoose={(stage) => change(draftTyped({ stage }))}
         />
         <TextField
