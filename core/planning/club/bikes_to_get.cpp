@@ -31,12 +31,12 @@ Length rounded_up(Length length) {
 
 /// The lowest saddle with which a bike of the usual range just reaches `highest`. The higher a bike, the higher its range ends, so
 /// halving finds it.
-Length lowest_that_reaches(Length highest) {
+Length lowest_that_reaches(BikeKind kind, Length highest) {
     Length low;
     Length high = highest;
     for (int step = 0; step < 40; ++step) {
         const Length middle = (low + high) / 2.0;
-        (middle + usual_range(middle) < highest ? low : high) = middle;
+        (middle + usual_range(kind, middle) < highest ? low : high) = middle;
     }
     return high;
 }
@@ -50,7 +50,8 @@ Need need_of(const Unseated& one) {
               .highest_at_least = rounded_up(one.inseam.mean + one.offsets.range.low() + margin),
               .lowest_at_least = {}};
     // Of a rider whose size is a wide guess: no bike's range is sure to hold the right height, the likeliest one is asked for.
-    need.lowest_at_least = std::min(lowest_that_reaches(need.highest_at_least), need.lowest_at_most);
+    need.lowest_at_least =
+        std::min(lowest_that_reaches(one.kind, need.highest_at_least), need.lowest_at_most);
     return need;
 }
 
@@ -84,8 +85,8 @@ void add_ranges(std::vector<BikeToGet>& ranges, BikeKind kind, std::vector<Need>
 
 } // namespace
 
-Length usual_range(Length lowest) {
-    const auto known = typical_spans();
+Length usual_range(BikeKind kind, Length lowest) {
+    const auto known = typical_spans(kind);
     const auto length = [](const TypicalSpan& span) { return span.highest - span.lowest; };
     if (lowest <= known.front().lowest)
         return length(known.front());

@@ -28,9 +28,9 @@ struct BikeToGet {
     std::size_t bikes = 0;          ///< how many such bikes it takes
 };
 
-/// How long a saddle range one may expect of a bike that goes down to `lowest`: what is usual on the wheel sizes that do (common
+/// How long a saddle range one may expect of a bike of that kind that goes down to `lowest`: what is usual on the wheel sizes that do (common
 /// practice, see typical_spans), in between in proportion.
-Length usual_range(Length lowest);
+Length usual_range(BikeKind kind, Length lowest);
 
 /// The fewest ranges, none longer than usual, that everybody has one of; those that seat most come first. Each end is such that it
 /// alone suits with a chance of three quarters, so that both together come to one half, whatever else the bike is.

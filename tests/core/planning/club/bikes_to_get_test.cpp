@@ -42,7 +42,7 @@ bool one_bike_does(const std::vector<Unseated>& group) {
         lowest = std::min(lowest, alone.lowest_at_most);
         highest = std::max(highest, one.inseam.mean + one.offsets.range.low() + one_end_margin(one));
     }
-    return highest <= lowest + usual_range(lowest);
+    return highest <= lowest + usual_range(group.front().kind, lowest);
 }
 
 /// The fewest groups, by trying every way to split.
@@ -119,7 +119,8 @@ TEST_CASE("any bike within what is asked for fits all whom it is said to seat; n
         std::size_t seated = 0;
         for (const BikeToGet& range : ranges) {
             seated += range.seats.size();
-            CHECK(range.highest_at_least - range.lowest_at_most <= usual_range(range.lowest_at_most));
+            CHECK(range.highest_at_least - range.lowest_at_most <=
+                  usual_range(range.kind, range.lowest_at_most));
             for (const std::size_t rider : range.seats) {
                 CHECK(chance(riders[rider], range.lowest_at_most, range.highest_at_least) >= 0.5);
                 CHECK(chance(riders[rider], range.lowest_at_most - 40_mm, range.highest_at_least + 30_mm) >=
