@@ -15,6 +15,9 @@ namespace {
 constexpr double chance_units = 1e6;
 constexpr std::int64_t least_chance = 500'000;
 
+/// A bike that misses the window by so much is left out unjudged; nearer to its edge the verdict itself decides.
+constexpr Length surely_outside = Length::millimetres(1.0);
+
 std::int64_t grams(Mass mass) {
     return std::llround(mass.in_kilograms() * 1000.0);
 }
@@ -176,8 +179,9 @@ private:
         for (std::size_t i = 0; i < question_.bikes.size(); ++i) {
             const Bike& offered = bike(i);
             // Nothing that misses the window has an even chance; this spares most bikes the judging.
-            const bool misses = (offered.saddle_lowest && *offered.saddle_lowest > window.range.high()) ||
-                                (offered.saddle_highest && *offered.saddle_highest < window.range.low());
+            const bool misses =
+                (offered.saddle_lowest && *offered.saddle_lowest > window.range.high() + surely_outside) ||
+                (offered.saddle_highest && *offered.saddle_highest < window.range.low() - surely_outside);
             if (misses || question_.absent[i] || !today.suits_stage(offered) || never_.find(rider, i))
                 continue;
             const Fit fit = today.fit(offered);
