@@ -5,13 +5,17 @@
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/changes_answer.h"
+#include "core/exchange/club_day_answer.h"
+#include "core/exchange/club_day_request.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/judged_question.h"
 #include "core/exchange/list_desk.h"
 #include "core/exchange/problem_answer.h"
+#include "core/exchange/read_riders_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
+#include "core/exchange/suits_answer.h"
 #include "core/exchange/taped_bikes.h"
 #include "core/fit/drawing/side_view.h"
 #include "core/fit/growth/inseam_forecast.h"
@@ -44,6 +48,9 @@ enum class Task {
     changes,
     forecast,
     side_view,
+    read_riders,
+    club_day,
+    suits,
     about,
 };
 
@@ -61,6 +68,9 @@ constexpr WireName<Task> task_names[] = {
     {"changes", Task::changes},
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
+    {"read_riders", Task::read_riders},
+    {"club_day", Task::club_day},
+    {"suits", Task::suits},
     {"about", Task::about},
 };
 
@@ -143,6 +153,12 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return forecast(fields);
     case Task::side_view:
         return side_view(fields, request_text);
+    case Task::read_riders:
+        return read_riders(fields);
+    case Task::club_day:
+        return club_day(fields, listed());
+    case Task::suits:
+        return suits(fields, listed());
     case Task::about:
         break;
     }

@@ -54,7 +54,8 @@ Length millimetres_or(std::optional<double> given, Length usual) {
 
 } // namespace
 
-Result<Rider> rider_from_request(const JsonValue& value, const std::string& path, CalendarDate today) {
+Result<Rider> rider_from_request(const JsonValue& value, const std::string& path, CalendarDate today,
+                                 std::optional<Stage> unsaid_stage) {
     RequestFields fields(value, path);
     Rider rider;
     read_readings(fields, rider);
@@ -69,7 +70,8 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     rider.population = fields.optional_choice("population", population_names).value_or(Population::any);
     rider.stature = fields.optional_length("stature", "stature_unit", possible_length);
     rider.mass = fields.optional_mass("mass", possible_mass);
-    const auto stage = fields.optional_choice("stage", stage_names);
+    const auto said = fields.optional_choice("stage", stage_names);
+    const auto stage = said ? said : unsaid_stage;
     fields.require(stage.has_value(), "stage", "gliding, side_wheels, starting or riding");
     rider.stage = stage.value_or(Stage::starting);
     rider.confidence = fields.optional_choice("confidence", confidence_names).value_or(Confidence::usual);

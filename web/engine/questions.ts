@@ -11,6 +11,7 @@ import type { Change } from "../state/store";
 import { isRefusal } from "./wire-answers";
 import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, Refusal } from "./wire-answers";
 import { closeUp } from "./close-up";
+import { clubQuestions } from "./club-questions";
 import { deskQuestions } from "./desk-questions";
 import { hanging } from "./list-questions";
 import type { AssessRequest, EngineRequest } from "./wire-requests";
@@ -112,7 +113,7 @@ const changes: Question = {
   },
 };
 
-export const questions: Question[] = [rackQuestion, hanging, ...deskQuestions, draft, closeUp, changes];
+export const questions: Question[] = [rackQuestion, hanging, ...deskQuestions, draft, closeUp, changes, ...clubQuestions];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

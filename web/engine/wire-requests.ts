@@ -1,5 +1,6 @@
 // The questions the page puts to the engine. What people typed goes over as text with its unit: the engine reads it.
 import type { Stage } from "./wire-answers";
+import type { ClubDayRequest, ReadRidersRequest } from "./wire-club";
 import type { ListsRequest } from "./wire-lists";
 
 export type TypedUnit = "cm" | "in";
@@ -105,4 +106,11 @@ export interface SideViewRequest {
   taped?: TapedRequest[];
 }
 
-export type EngineRequest = ListsRequest | AssessRequest | ChangesRequest | ForecastRequest | SideViewRequest;
+export type EngineRequest =
+  | ListsRequest
+  | AssessRequest
+  | ChangesRequest
+  | ForecastRequest
+  | SideViewRequest
+  | ReadRidersRequest
+  | ClubDayRequest;

@@ -1,9 +1,12 @@
 // What a family keeps, on the device and in a file: the project's own form, with its version, checked when it is read.
 import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
+import { emptyMorning, noClub } from "../state/club-day";
+import type { ClubState, Morning } from "../state/club-day";
 import { familyOf } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
+import type { TableRow } from "../engine/wire-club";
 import type { EntryChange } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
 import {
@@ -34,7 +37,11 @@ export interface Family {
   riders: WaitingRider[];
   tape: Pick<PageState["tape"], "draft" | "kept" | "nextNumber">;
   picked: string[];
+  club: KeptMorning;
 }
+
+/** A club's morning as far as it was settled. What the engine asked about its figures is not kept. */
+export type KeptMorning = Morning & Pick<ClubState, "before">;
 
 /** A list of bikes as the bytes of a file. */
 export interface ListFile {
@@ -59,7 +66,13 @@ export function familyIn(state: PageState): Family {
   const { unit, language, rider, picked } = state;
   const { draft, kept, nextNumber } = state.tape;
   const tape = { draft, kept, nextNumber };
-  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked };
+  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked, club: morningIn(state) };
+}
+
+function morningIn({ club }: PageState): KeptMorning {
+  const { gone, absent, fixed, never, rounds, set, before } = club;
+  const riders = club.riders.map((row) => ({ ...row, problems: [] }));
+  return { riders, gone, absent, fixed, never, rounds, set, before };
 }
 
 const unit = oneOf<TypedUnit>("cm", "in");
@@ -108,6 +121,36 @@ const taped = shape<Family["tape"]["draft"]>({
   price: text(),
 });
 
+const pair = { rider: text(), bike: text() };
+const ids = listOf(text(), 25_000);
+const cells = { name: text(), inseam: text(), shoes: text(), stage: text(), age: text(), born: text() };
+
+const tableRow = shape<TableRow>({
+  row: whole,
+  id: text(),
+  measured: flag,
+  cells: shape({ ...cells, weight: text(), height: text() }),
+  rider: shape<TableRow["rider"]>({
+    readings: listOf(shape({ on: text(10), inseam_mm: number, shoes: flag }), 10),
+    born: orNull(text(10)),
+    stature_mm: orNull(number),
+    mass_kg: orNull(number),
+    stage: oneOf("gliding", "side_wheels", "starting", "riding", null),
+  }),
+  problems: () => [],
+});
+
+const morning = shape<KeptMorning>({
+  riders: listOf(tableRow, 5000),
+  gone: ids,
+  absent: ids,
+  fixed: listOf(shape({ ...pair, out: flag }), 5000),
+  never: listOf(shape(pair), 5000),
+  rounds: whole,
+  set: listOf(text(1000), 5000),
+  before: listOf(shape(pair), 5000),
+});
+
 const familyReader = shape<Family>({
   language: oneOf(...languages),
   unit,
@@ -119,6 +162,8 @@ const familyReader = shape<Family>({
     nextNumber: whole,
   }),
   picked: listOf(text(), 4),
+  // Pages before this one kept none.
+  club: (value, where) => (value === undefined ? { ...emptyMorning, before: [] } : morning(value, where)),
 });
 
 /** Two riders or two readings with one key would be changed together. */
@@ -165,6 +210,7 @@ export function familyBroughtBack({
   riders,
   tape,
   picked,
+  club,
 }: Family): Change<PageState> {
   return (state) => {
     const family = riders.map((one) => ({ ...one, rider: onDay(one.rider, state.today, unit) }));
@@ -180,6 +226,7 @@ export function familyBroughtBack({
       removed: null,
       tape: { ...state.tape, ...tape },
       picked,
+      club: { ...noClub, ...club },
     };
   };
 }

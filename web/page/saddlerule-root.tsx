@@ -10,6 +10,7 @@ import { SideBySide } from "../screens/beside/side-by-side";
 import { BikeCard } from "../screens/bike/bike-card";
 import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
+import { ClubDay } from "../screens/club/club-day";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
@@ -36,6 +37,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   beside: "rack",
   tape: "tape",
   list: "list",
+  club: "list",
   keep: "keep",
 };
 
@@ -132,6 +134,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         {screen.name === "list" && (
           <section class={shows("list")}>
             <TheList state={state} />
+          </section>
+        )}
+        {screen.name === "club" && (
+          <section class={shows("club")}>
+            <ClubDay state={state} />
           </section>
         )}
       </div>

@@ -22,6 +22,8 @@ import type {
   RowsRequest,
   TypedUnit,
 } from "../engine/wire-requests";
+import { noClub } from "./club-day";
+import type { ClubState } from "./club-day";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
 import type { Printing } from "./printing";
@@ -37,7 +39,9 @@ export type Screen =
   | { name: "beside" }
   | { name: "keep" }
   | { name: "tape" }
-  | { name: "list" };
+  | { name: "list" }
+  /** Who rides which bike on a club's morning. */
+  | { name: "club" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -165,6 +169,7 @@ export interface PageState {
   list: ListState;
   opening: Opening | null;
   desk: DeskState;
+  club: ClubState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
@@ -275,6 +280,7 @@ export function firstState(
     list: noList,
     opening: null,
     desk: emptyDesk,
+    club: noClub,
     rows: firstRows,
     printing: null,
     judged: { answer: null, question: "", about: 1, from: 0, refusal: null },

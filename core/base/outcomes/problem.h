@@ -49,6 +49,23 @@ enum class ProblemCode {
     rider_over_eighteen,
     rider_stature_doubtful,
     rider_stature_unlikely,
+    // Plans for several riders.
+    club_too_many_riders,
+    club_rider_twice,
+    club_rider_unknown,
+    club_rider_locked_twice,
+    club_bike_locked_too_often,
+    club_round_locked_twice,
+    club_pair_locked_and_not,
+    club_bike_locked_and_absent,
+    // Tables of riders.
+    riders_none,
+    riders_row_of_totals,
+    riders_name_twice,
+    riders_word_unknown,
+    riders_figure_out_of_range,
+    riders_age_unreadable,
+    riders_weight_unreadable,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,

@@ -17,12 +17,6 @@
 
 namespace saddlerule {
 
-/// How many checks beyond the saddle say so. The findings themselves are made when somebody wants to read them.
-struct CheckCounts {
-    int stops = 0;
-    int looks = 0;
-};
-
 /// One bike as this rider sees it. `bike` points into the list that was assessed.
 struct JudgedBike {
     const Bike* bike = nullptr;
