@@ -1,6 +1,9 @@
 // Tape one: a bike that is in no list, judged at once from two heights, and kept on the rack if it is worth it.
 import { BikesOnTape } from "../drawings/bikes-on-tape";
-import type { BikeKind } from "../engine/wire-answers";
+import { draftQuestion } from "../engine/questions";
+import type { DraftTold } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
+import type { BikeKind, Note, SetAside } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
 import { Switch } from "../parts/choices";
@@ -9,6 +12,8 @@ import { Fold } from "../parts/fold";
 import { Notes, worded } from "../parts/notes";
 import { ScreenHead } from "../parts/screen-head";
 import { VerdictSign } from "../parts/verdict-sign";
+import { answerTo } from "../state/answers";
+import type { Told } from "../state/answers";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
 import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
@@ -88,6 +93,12 @@ export function TapeOne({ state }: { state: PageState }) {
   );
 }
 
+/** What is wrong with the draft itself: that nothing is known of the rider is none of its faults. */
+function draftProblems({ answer, refusal }: Told<DraftTold>): (Note | SetAside)[] {
+  if (refusal === null) return answer?.problems ?? [];
+  return refusal.where.startsWith("rider") ? [] : [refusal];
+}
+
 interface DraftFieldProps {
   state: PageState;
   field: TextOfDraft;
@@ -100,8 +111,8 @@ interface DraftFieldProps {
 
 function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: DraftFieldProps) {
   const { texts, figures, change } = usePage();
-  const { draft, problems } = state.tape;
-  const said = problems.find(({ where }) => where.endsWith(wire));
+  const { draft } = state.tape;
+  const said = draftProblems(answerTo(state, draftQuestion)).find(({ where }) => where.endsWith(wire));
   const notPlain =
     (field === "massKg" || field === "price") &&
     draft[field].trim() !== "" &&
@@ -152,8 +163,11 @@ function MoreOfDraft({ state }: { state: PageState }) {
 
 function DraftVerdict({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { judged, problems, draft, nextNumber } = state.tape;
-  const window = state.judged.answer?.rider.window_mm ?? null;
+  const { draft, nextNumber } = state.tape;
+  const told = answerTo(state, draftQuestion);
+  const problems = draftProblems(told);
+  const judged = told.refusal === null ? (told.answer?.judged ?? null) : null;
+  const window = answerTo(state, rackQuestion).answer?.rider.window_mm ?? null;
   if (judged === null) {
     const typed = draft.lowest.trim() !== "" || draft.highest.trim() !== "";
     const words = !typed ? texts.tape.waiting : window === null ? texts.tape.needRider : texts.tape.mend;
@@ -161,7 +175,7 @@ function DraftVerdict({ state }: { state: PageState }) {
   }
   const lasting = lastingWords(texts, figures, judged);
   return (
-    <section class="sheet stack">
+    <section class="sheet stack told">
       <p class="verdict large">
         <VerdictSign verdict={judged.verdict} />
         {texts.rack.verdicts[judged.verdict]}

@@ -26,6 +26,11 @@ export function sentReadings(rider: RiderEntry): ReadingEntry[] {
   return rider.readings.filter((reading) => reading.figure.text.trim() !== "" && reading.on !== "");
 }
 
+/** Something is typed that a verdict can rest on. */
+export function saysSomething(rider: RiderEntry): boolean {
+  return sentReadings(rider).length > 0 || rider.stature.text.trim() !== "" || monthText(rider.born) !== null;
+}
+
 /** YYYY-MM once both lists were used. */
 function monthText({ year, month }: MonthEntry): string | null {
   return year === "" || month === "" ? null : `${year}-${month}`;

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
 import { Mark } from "../../drawings/signs";
+import { bikeIn, closeUp } from "../../engine/close-up";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TextField, TickField } from "../../parts/fields";
@@ -10,6 +11,7 @@ import { riderName } from "../../parts/rider-switch";
 import { ScreenHead } from "../../parts/screen-head";
 import { ShareText } from "../../parts/share-text";
 import { VerdictSign } from "../../parts/verdict-sign";
+import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { riderSaid } from "../../state/rider-changes";
 import { went } from "../../state/screen-changes";
@@ -20,14 +22,15 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
   const { texts, figures, change } = usePage();
   const [named, setNamed] = useState(false);
   const { rider, today } = state;
-  const { detail } = state.bike;
-  const judged = detail?.id === id ? detail.judged : null;
+  const { answer, fresh, pending } = answerTo(state, closeUp);
+  // A card is not even drawn in grey: on paper it outlives every mark.
+  const judged = fresh ? bikeIn(answer, id) : null;
   if (judged === null) {
     return (
       <>
         <BackToRack />
         <ScreenHead title={texts.card.title}>
-          <p>{texts.rack.noReading}</p>
+          <p role="status">{pending ? texts.whatIf.busy : texts.rack.noReading}</p>
         </ScreenHead>
       </>
     );
@@ -81,7 +84,7 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
               <strong class="card-setting figure">{words.setting.height}</strong> {words.setting.place}.
             </p>
           )}
-          <BikesOnTape bikes={[judged]} window={state.judged.answer?.rider.window_mm ?? null} />
+          <BikesOnTape bikes={[judged]} window={answer?.assessed?.rider.window_mm ?? null} />
           {words.sentences.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}

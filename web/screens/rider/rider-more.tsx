@@ -2,9 +2,11 @@
 import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
 import { worded } from "../../parts/notes";
+import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
 import { movesOn, plainNumber } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
+import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
@@ -22,9 +24,10 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ rider, judged }: PageState, texts: Texts, figures: Figures): string | null {
+function massProblemOf(state: PageState, texts: Texts, figures: Figures): string | null {
+  const { rider } = state;
   if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
-  const { refusal } = judged;
+  const { refusal } = lastAnswer(state, rackQuestion);
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
 
@@ -33,7 +36,7 @@ export function RiderMore({ state }: { state: PageState }) {
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
   const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
-  const { refusal } = state.judged;
+  const { refusal } = lastAnswer(state, rackQuestion);
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
   const massProblem = massProblemOf(state, texts, figures);
