@@ -60,9 +60,11 @@ export const letPass = (page, time) => page.evaluate((time) => window.held.pass(
 
 /** Until everything is answered, and nothing on screen waits any more. */
 export async function settle(page) {
-  await page.waitForFunction(async () => {
-    await window.held.pass(60_000);
-    const { shadowRoot } = document.querySelector("#saddlerule");
-    return window.held.open === 0 && shadowRoot.querySelector(".screen.current.asking") === null;
-  });
+  const isSettled = () =>
+    page.evaluate(async () => {
+      await window.held.pass(60_000);
+      const { shadowRoot } = document.querySelector("#saddlerule");
+      return window.held.open === 0 && shadowRoot.querySelector(".screen.current.asking") === null;
+    });
+  while (!(await isSettled()));
 }

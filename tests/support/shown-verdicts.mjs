@@ -76,7 +76,8 @@ export async function judge(lists) {
   return function fault(shown, { list, bike, taped, ...question }) {
     const answer = ask(list, { do: "assess", ...question });
     if (answer.error !== undefined) return `${shown.what}, although the engine says: ${answer.error.problem}`;
-    const wrong = (is, expected) => (is === expected ? null : `${shown.what} says “${is}”, not “${expected}”`);
+    const wrong = (is, expected) =>
+      is === expected ? null : `${shown.what} says “${is}”, not “${expected}”`;
     const says = (words, expected) =>
       expected === null || words.includes(plain(expected))
         ? null
@@ -97,7 +98,9 @@ export async function judge(lists) {
         return (
           wrong(shown.verdict, texts.rack.verdicts[judged.verdict]) ??
           says(shown.words, settingWords(texts, figures, judged)?.height ?? null) ??
-          (shown.what === "card" ? null : says(shown.words, lastingWords(texts, figures, judged, { cost: false })))
+          (shown.what === "card"
+            ? null
+            : says(shown.words, lastingWords(texts, figures, judged, { cost: false })))
         );
       }
       case "beside":

@@ -279,8 +279,7 @@ test("verdicts that change are said aloud, politely, once they stand", async () 
     .getByRole("status")
     .filter({ hasText: /fit now/, hasNotText: before.name })
     .waitFor();
-  await page.waitForTimeout(1500);
-  assert.notEqual((await counts()).words, before.words);
+  await eventually(async () => assert.notEqual((await counts()).words, before.words));
   await close();
 });
 
