@@ -1,7 +1,7 @@
 // Repeatable random numbers: the same on every machine and in every build, so that a simulation is a test.
 #pragma once
 
-#include "core/statistics/normal_distribution.h"
+#include "core/base/statistics/normal_distribution.h"
 
 #include <cstdint>
 

@@ -1,10 +1,10 @@
 // The answer to `assess`: an assessment as JSON.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
-#include "core/choice/assessment.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rows_request.h"
+#include "core/fit/choice/assessment.h"
+#include "core/lists/catalogue/catalogue.h"
 
 #include <optional>
 #include <span>
@@ -27,7 +27,9 @@ struct AssessAnswerParts {
     std::optional<std::vector<std::string>>
         only;                    ///< ids, sorted: the other bikes are ranked, but not written
     std::span<const Bike> taped; ///< handed over with the request
-    const std::vector<SetAside>& taped_set_aside;
+    std::span<const std::vector<Problem>> taped_notes; ///< of each of them
+    std::span<const SetAside> list_set_aside;          ///< as `load` has them
+    std::span<const SetAside> taped_set_aside;
     const std::vector<Problem>& notes; ///< questions about the rider's figures
 };
 

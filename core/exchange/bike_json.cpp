@@ -1,6 +1,6 @@
 #include "core/exchange/bike_json.h"
 
-#include "core/catalogue/catalogue_fields.h"
+#include "core/lists/catalogue/catalogue_fields.h"
 
 namespace saddlerule {
 namespace {

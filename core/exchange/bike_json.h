@@ -1,8 +1,8 @@
 // Bikes, wheels and prices as JSON: facts only, in millimetres and kilograms.
 #pragma once
 
-#include "core/bike/bike.h"
 #include "core/exchange/json_writer.h"
+#include "core/fit/bike/bike.h"
 
 #include <string_view>
 

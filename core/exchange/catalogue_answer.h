@@ -1,15 +1,16 @@
 // The answers to `load` and `list`: what a catalogue holds, what was set aside and what was noticed.
 #pragma once
 
-#include "core/catalogue/kept_list.h"
 #include "core/exchange/json_writer.h"
-#include "core/keeping/list_slips.h"
+#include "core/lists/catalogue/kept_list.h"
+#include "core/lists/keeping/list_slips.h"
 
 #include <string>
 #include <vector>
 
 namespace saddlerule {
 
+void write_set_aside(JsonWriter& json, const SetAside& entry);
 void write(JsonWriter& json, const std::vector<SetAside>& set_aside);
 
 std::string load_answer(const KeptList& list);

@@ -1,7 +1,7 @@
 // The answer to `changes`: the smallest changes of the question that put another bike first.
 #pragma once
 
-#include "core/choice/what_would_change.h"
+#include "core/fit/choice/what_would_change.h"
 
 #include <string>
 

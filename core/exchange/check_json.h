@@ -1,8 +1,8 @@
 // Findings of the checks beyond the saddle as JSON.
 #pragma once
 
-#include "core/checks/check.h"
 #include "core/exchange/json_writer.h"
+#include "core/fit/checks/check.h"
 
 namespace saddlerule {
 

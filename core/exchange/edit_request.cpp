@@ -1,9 +1,9 @@
 #include "core/exchange/edit_request.h"
 
-#include "core/catalogue/catalogue_fields.h"
-#include "core/keeping/entry_text.h"
-#include "core/keeping/free_ids.h"
-#include "core/keeping/list_slips.h"
+#include "core/lists/catalogue/catalogue_fields.h"
+#include "core/lists/keeping/entry_text.h"
+#include "core/lists/keeping/free_ids.h"
+#include "core/lists/keeping/list_slips.h"
 
 #include <array>
 #include <optional>

@@ -3,8 +3,8 @@
 
 #include "core/exchange/json_writer.h"
 #include "core/exchange/request_fields.h"
-#include "core/keeping/entry_text.h"
-#include "core/keeping/list_editor.h"
+#include "core/lists/keeping/entry_text.h"
+#include "core/lists/keeping/list_editor.h"
 
 #include <string_view>
 #include <vector>

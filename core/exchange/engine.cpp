@@ -1,7 +1,7 @@
 #include "core/exchange/engine.h"
 
-#include "core/catalogue/bike_reader.h"
-#include "core/drawing/side_view.h"
+#include "core/base/sorting/sorting.h"
+#include "core/base/text/utf8_text.h"
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/changes_answer.h"
@@ -13,12 +13,13 @@
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
 #include "core/exchange/taped_bikes.h"
-#include "core/growth/inseam_forecast.h"
-#include "core/growth/rider_growth.h"
-#include "core/sorting/sorting.h"
-#include "core/text/utf8_text.h"
+#include "core/fit/drawing/side_view.h"
+#include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/growth/rider_growth.h"
+#include "core/lists/catalogue/bike_reader.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <optional>
 #include <span>
@@ -168,6 +169,9 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
                                   .rows = rows,
                                   .only = std::move(only),
                                   .taped = last->taped.bikes,
+                                  .taped_notes = last->taped.notes,
+                                  .list_set_aside =
+                                      loaded() && !rows ? loaded()->set_aside : std::span<const SetAside>(),
                                   .taped_set_aside = last->taped.set_aside,
                                   .notes = last->notes};
     return assess_answer(last->assessment, last->question.rider, parts);
@@ -185,7 +189,7 @@ std::string Engine::State::forecast(RequestFields& fields) {
     const CalendarDate today = fields.required_day("today");
     const Rider rider = required_rider(fields);
     const auto months = fields.optional_number("months", forecast_months);
-    fields.require(months.has_value(), "months", "a number of months, 1 to 96");
+    fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
     if (auto problem = fields.finish())
         return error_answer(*problem);
     return forecast_answer(rider, today, static_cast<int>(*months));

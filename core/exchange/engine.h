@@ -2,7 +2,7 @@
 // last.
 #pragma once
 
-#include "core/catalogue/reading_progress.h"
+#include "core/lists/catalogue/reading_progress.h"
 
 #include <memory>
 #include <string>

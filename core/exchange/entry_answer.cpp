@@ -1,12 +1,12 @@
 #include "core/exchange/entry_answer.h"
 
-#include "core/catalogue/bike_reader.h"
-#include "core/catalogue/list_judgement.h"
+#include "core/base/outcomes/figure_text.h"
 #include "core/exchange/bike_json.h"
 #include "core/exchange/list_view.h"
 #include "core/exchange/problem_answer.h"
-#include "core/keeping/list_slips.h"
-#include "core/outcomes/figure_text.h"
+#include "core/lists/catalogue/bike_reader.h"
+#include "core/lists/catalogue/list_judgement.h"
+#include "core/lists/keeping/list_slips.h"
 
 #include <algorithm>
 

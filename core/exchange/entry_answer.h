@@ -1,9 +1,9 @@
 // The answers to `entry` and `check_entry`: one entry as cells, and what there is to say about it.
 #pragma once
 
-#include "core/catalogue/kept_list.h"
 #include "core/exchange/json_writer.h"
-#include "core/keeping/entry_text.h"
+#include "core/lists/catalogue/kept_list.h"
+#include "core/lists/keeping/entry_text.h"
 
 #include <cstddef>
 #include <span>

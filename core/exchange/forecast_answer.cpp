@@ -2,8 +2,8 @@
 
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
-#include "core/fit/saddle_window.h"
-#include "core/growth/inseam_forecast.h"
+#include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/verdict/saddle_window.h"
 
 namespace saddlerule {
 namespace {

@@ -1,8 +1,8 @@
 // The answer to `forecast`: the inseam in shoes month by month, and the stages with their saddle windows.
 #pragma once
 
-#include "core/growth/rider_growth.h"
-#include "core/rider/rider.h"
+#include "core/fit/growth/rider_growth.h"
+#include "core/fit/rider/rider.h"
 
 #include <string>
 #include <string_view>

@@ -1,6 +1,6 @@
 #include "core/exchange/json_writer.h"
 
-#include "core/json/json_text.h"
+#include "core/base/json/json_text.h"
 
 #include <cmath>
 

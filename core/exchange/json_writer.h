@@ -2,11 +2,11 @@
 // a tree, and a figure costs no more than its digits.
 #pragma once
 
-#include "core/outcomes/problem.h"
-#include "core/quantities/calendar_date.h"
-#include "core/quantities/length.h"
-#include "core/quantities/mass.h"
-#include "core/quantities/plane_point.h"
+#include "core/base/outcomes/problem.h"
+#include "core/base/quantities/calendar_date.h"
+#include "core/base/quantities/length.h"
+#include "core/base/quantities/mass.h"
+#include "core/base/quantities/plane_point.h"
 
 #include <concepts>
 #include <cstddef>

@@ -2,7 +2,7 @@
 
 #include "core/exchange/rider_request.h"
 #include "core/exchange/wants_request.h"
-#include "core/growth/reading_plausibility.h"
+#include "core/fit/growth/reading_plausibility.h"
 
 #include <utility>
 

@@ -2,9 +2,9 @@
 // another without judging the list again.
 #pragma once
 
-#include "core/choice/assessment.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/taped_bikes.h"
+#include "core/fit/choice/assessment.h"
 
 #include <memory>
 #include <string>

@@ -1,14 +1,14 @@
 #include "core/exchange/list_desk.h"
 
-#include "core/catalogue/catalogue_reader.h"
-#include "core/catalogue/list_header.h"
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/edit_request.h"
 #include "core/exchange/entry_answer.h"
 #include "core/exchange/merge_request.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/save_answer.h"
-#include "core/keeping/json_list_writer.h"
+#include "core/lists/catalogue/catalogue_reader.h"
+#include "core/lists/catalogue/list_header.h"
+#include "core/lists/keeping/json_list_writer.h"
 
 #include <utility>
 

@@ -2,11 +2,11 @@
 // saving.
 #pragma once
 
-#include "core/catalogue/kept_list.h"
-#include "core/catalogue/reading_progress.h"
 #include "core/exchange/list_view.h"
 #include "core/exchange/request_fields.h"
-#include "core/keeping/list_editor.h"
+#include "core/lists/catalogue/kept_list.h"
+#include "core/lists/catalogue/reading_progress.h"
+#include "core/lists/keeping/list_editor.h"
 
 #include <memory>
 #include <optional>

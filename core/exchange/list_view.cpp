@@ -1,11 +1,11 @@
 #include "core/exchange/list_view.h"
 
-#include "core/catalogue/list_header.h"
-#include "core/catalogue/list_judgement.h"
+#include "core/base/sorting/sorting.h"
+#include "core/base/typed_text/length_text.h"
 #include "core/exchange/bike_json.h"
 #include "core/exchange/problem_answer.h"
-#include "core/sorting/sorting.h"
-#include "core/typed_text/length_text.h"
+#include "core/lists/catalogue/list_header.h"
+#include "core/lists/catalogue/list_judgement.h"
 
 #include <algorithm>
 #include <array>

@@ -1,11 +1,11 @@
 // List view: the window of a list that a page shows, with what stands around it.
 #pragma once
 
-#include "core/catalogue/kept_list.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rows_request.h"
-#include "core/keeping/list_slips.h"
+#include "core/lists/catalogue/kept_list.h"
+#include "core/lists/keeping/list_slips.h"
 
 #include <optional>
 #include <string>

@@ -1,9 +1,9 @@
 #include "core/exchange/merge_request.h"
 
-#include "core/catalogue/list_judgement.h"
+#include "core/base/typed_text/length_text.h"
 #include "core/exchange/entry_answer.h"
 #include "core/exchange/json_writer.h"
-#include "core/typed_text/length_text.h"
+#include "core/lists/catalogue/list_judgement.h"
 
 #include <algorithm>
 #include <utility>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/exchange/request_fields.h"
-#include "core/keeping/list_merge.h"
+#include "core/lists/keeping/list_merge.h"
 
 #include <string>
 #include <vector>

@@ -1,8 +1,8 @@
 // Problems, notes and errors as JSON.
 #pragma once
 
+#include "core/base/outcomes/problem.h"
 #include "core/exchange/json_writer.h"
-#include "core/outcomes/problem.h"
 
 #include <string>
 #include <vector>

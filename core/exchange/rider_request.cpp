@@ -12,7 +12,7 @@ ClosedRange<Quantity> range(Quantity low, Quantity high) {
 const auto possible_length = range(Length::millimetres(1.0), Length::metres(10.0));
 const auto possible_sd_mm = range(0.1, 500.0);
 const auto possible_sole_mm = range(0.0, 100.0);
-const auto possible_mass_kg = range(1.0, 300.0);
+const auto possible_mass = *ClosedRange<Mass>::between(Mass::kilograms(1.0), Mass::kilograms(300.0));
 
 Result<Reading> reading_from_request(const JsonValue& value, const std::string& path) {
     RequestFields fields(value, path);
@@ -32,7 +32,7 @@ void read_readings(RequestFields& fields, Rider& rider) {
         return;
     if (list->kind != JsonValue::Kind::array) {
         fields.report("readings", ProblemCode::request_field_wrong_type,
-                      {{"found", list->kind_name()}, {"kind", "a list of readings in square brackets"}});
+                      {{"found", list->kind_name()}, {"kind", "a list of measurements in square brackets"}});
         return;
     }
     for (const JsonValue& item : list->items) {
@@ -65,8 +65,7 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     rider.born = fields.optional_day_or_month("born");
     rider.sex = fields.optional_choice("sex", sex_names);
     rider.stature = fields.optional_length("stature", "stature_unit", possible_length);
-    if (const auto mass = fields.optional_number("mass_kg", possible_mass_kg))
-        rider.mass = Mass::kilograms(*mass);
+    rider.mass = fields.optional_mass("mass", possible_mass);
     const auto stage = fields.optional_choice("stage", stage_names);
     fields.require(stage.has_value(), "stage", "gliding, side_wheels, starting or riding");
     rider.stage = stage.value_or(Stage::starting);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/exchange/request_fields.h"
-#include "core/rider/rider.h"
+#include "core/fit/rider/rider.h"
 
 namespace saddlerule {
 

@@ -1,9 +1,9 @@
 #include "core/exchange/save_answer.h"
 
-#include "core/catalogue/list_judgement.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/problem_answer.h"
-#include "core/keeping/json_list_writer.h"
+#include "core/lists/catalogue/list_judgement.h"
+#include "core/lists/keeping/json_list_writer.h"
 
 #include <cstddef>
 #include <vector>

@@ -1,9 +1,9 @@
 // The answer to `save`: the list as the text of a file, in either form.
 #pragma once
 
-#include "core/catalogue/kept_list.h"
 #include "core/exchange/request_fields.h"
-#include "core/keeping/table_list_writer.h"
+#include "core/lists/catalogue/kept_list.h"
+#include "core/lists/keeping/table_list_writer.h"
 
 #include <optional>
 #include <string>

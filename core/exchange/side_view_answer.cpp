@@ -1,9 +1,9 @@
 #include "core/exchange/side_view_answer.h"
 
-#include "core/drawing/leg_turn.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/json_writer.h"
-#include "core/fit/saddle_window.h"
+#include "core/fit/drawing/leg_turn.h"
+#include "core/fit/verdict/saddle_window.h"
 
 namespace saddlerule {
 namespace {

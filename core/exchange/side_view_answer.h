@@ -2,8 +2,8 @@
 // millimetres.
 #pragma once
 
-#include "core/drawing/side_view.h"
-#include "core/rider/rider.h"
+#include "core/fit/drawing/side_view.h"
+#include "core/fit/rider/rider.h"
 
 #include <string>
 

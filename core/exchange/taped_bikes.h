@@ -1,8 +1,8 @@
 // Taped bikes: those that a request hands over beside the loaded list, in the form of a catalogue entry.
 #pragma once
 
-#include "core/catalogue/catalogue.h"
 #include "core/exchange/request_fields.h"
+#include "core/lists/catalogue/catalogue.h"
 
 #include <string_view>
 #include <vector>
@@ -11,6 +11,7 @@ namespace saddlerule {
 
 struct TapedBikes {
     std::vector<Bike> bikes;
+    std::vector<std::vector<Problem>> notes; ///< of each bike: figures that look like a slip of the hand
     std::vector<SetAside> set_aside;
 };
 

@@ -1,8 +1,8 @@
 // The wants of a request: from JSON to the engine's own types.
 #pragma once
 
-#include "core/choice/wants.h"
 #include "core/exchange/request_fields.h"
+#include "core/fit/choice/wants.h"
 
 namespace saddlerule {
 

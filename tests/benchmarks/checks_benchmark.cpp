@@ -1,7 +1,7 @@
 // Benchmark: all checks and the unbeaten bikes for lists of up to 20,000 bikes. Prints milliseconds, the best
 // of several runs, and how they grow against n log n.
-#include "core/checks/check.h"
-#include "core/choice/unbeaten_bikes.h"
+#include "core/fit/checks/check.h"
+#include "core/fit/choice/unbeaten_bikes.h"
 
 #include <algorithm>
 #include <chrono>

@@ -1,8 +1,8 @@
 // Benchmark: forecasts and dates for thousands of bikes, the rider's own table included. Prints milliseconds,
 // the best of several runs, for a rider whose age and sex are known or not.
-#include "core/growth/rider_growth.h"
-#include "core/lasting/fit_forecast.h"
-#include "core/lasting/life_of_fit.h"
+#include "core/fit/growth/rider_growth.h"
+#include "core/fit/lasting/fit_forecast.h"
+#include "core/fit/lasting/life_of_fit.h"
 
 #include <algorithm>
 #include <chrono>

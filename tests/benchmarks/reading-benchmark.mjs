@@ -32,7 +32,7 @@ const csvFile = encode(
 );
 const csvWithoutHead = encode(Papa.unparse({ fields: columns, data: rows }));
 
-// The checks of core/catalogue/bike_reader.cpp, in plain JavaScript.
+// The checks of core/lists/catalogue/bike_reader.cpp, in plain JavaScript.
 const perUnit = { mm: 1, cm: 10, in: 25.4 };
 const lengths = {
   saddle_lowest: [150, 1300],

@@ -1,9 +1,9 @@
 // What must hold for every list that can be read, whatever file it came from: saved and opened again it is the same.
 #pragma once
 
-#include "core/catalogue/catalogue_reader.h"
-#include "core/keeping/json_list_writer.h"
-#include "core/keeping/table_list_writer.h"
+#include "core/lists/catalogue/catalogue_reader.h"
+#include "core/lists/keeping/json_list_writer.h"
+#include "core/lists/keeping/table_list_writer.h"
 
 #include <cstdlib>
 #include <memory>

@@ -1,9 +1,9 @@
 // Each numbered case mixes units and must be refused by the compiler. Case 0 is the same code done right and
 // must compile: it shows that the others fail for the reason meant.
-#include "core/quantities/calendar_date.h"
-#include "core/quantities/length.h"
-#include "core/quantities/mass.h"
-#include "core/quantities/money.h"
+#include "core/base/quantities/calendar_date.h"
+#include "core/base/quantities/length.h"
+#include "core/base/quantities/mass.h"
+#include "core/base/quantities/money.h"
 
 using namespace saddlerule;
 using namespace saddlerule::literals;

@@ -1,6 +1,6 @@
-# Derives tests/core/growth/survey_figures.h from two data sets that R packages carry. Needs Debian's r-cran-mice and
+# Derives tests/core/fit/growth/survey_figures.h from two data sets that R packages carry. Needs Debian's r-cran-mice and
 # r-cran-nlme:
-#   Rscript tests/support/derive-survey-figures.R > tests/core/growth/survey_figures.h
+#   Rscript tests/support/derive-survey-figures.R > tests/core/fit/growth/survey_figures.h
 # mice::fdgs: heights of the Fifth Dutch Growth Study (2009), 10,030 children (van Buuren).
 # nlme::Oxboys: heights of 26 boys of Oxford, nine times over about two years (Harville, Pinheiro and Bates).
 
@@ -8,7 +8,7 @@ dutch <- subset(mice::fdgs, !is.na(hgt))
 dutch$year <- round(dutch$age)
 
 cat("// Heights of two surveys, for checks of the stature reference. Derived by\n// tests/support/derive-survey-figures.R.\n")
-cat("#pragma once\n\n#include \"core/rider/rider.h\"\n\nnamespace saddlerule::testing {\n\n")
+cat("#pragma once\n\n#include \"core/fit/rider/rider.h\"\n\nnamespace saddlerule::testing {\n\n")
 cat("/// Children of the Dutch survey of 2009 by nearest whole year. Millimetres and years.\n")
 cat("struct SurveyedHeight {\n    Sex sex;\n    int children;\n    double mean_age;\n    double mean;\n    double sd;\n};\n\n")
 cat("// clang-format off\nconstexpr SurveyedHeight dutch_heights[] = {\n")

@@ -1,7 +1,7 @@
 // Splits a table natively, for the tests that compare with other readers: split_table FILE SEPARATOR
 // Writes its rows as JSON, an array of texts each.
-#include "core/json/json_text.h"
-#include "core/table/table_records.h"
+#include "core/base/json/json_text.h"
+#include "core/lists/table/table_records.h"
 
 #include <cstdio>
 #include <fstream>

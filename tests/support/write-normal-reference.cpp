@@ -1,6 +1,6 @@
-// Writes tests/core/statistics/normal_reference.h from Boost.Math. To run again:
+// Writes tests/core/base/statistics/normal_reference.h from Boost.Math. To run again:
 //   g++ -std=c++20 tests/support/write-normal-reference.cpp -o /tmp/write && /tmp/write >
-//   tests/core/statistics/normal_reference.h
+//   tests/core/base/statistics/normal_reference.h
 #include <boost/math/distributions/normal.hpp>
 
 #include <boost/version.hpp>

@@ -109,7 +109,7 @@ test("coming back from a bike far down the rack, its place is found again", asyn
   const name = await rack.getByRole("button").nth(6).textContent();
   await rack.getByRole("button", { name, exact: true }).click();
   await page.getByRole("heading", { name, level: 2 }).waitFor();
-  await page.getByRole("button", { name: "Back to the rack" }).click();
+  await page.getByRole("button", { name: "Back to the bikes" }).click();
   const again = rack.getByRole("button", { name, exact: true });
   await again.waitFor();
   assert.ok(await again.evaluate((button) => button === button.getRootNode().activeElement));
@@ -128,9 +128,9 @@ test("a bike that no other beats says why it is worth a look, a beaten one names
   const row = (name) =>
     page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
   await row(beaten.name)
-    .getByText(`Not put forward: ${rival.name} lasts as long, costs no more and weighs no more.`)
+    .getByText(`Not suggested: ${rival.name} fits for as long, costs no more and weighs no more.`)
     .waitFor();
-  const worth = await row(lightest.name).getByText("Worth a look").locator("..").textContent();
+  const worth = await row(lightest.name).getByText("Worth trying").locator("..").textContent();
   assert.match(worth, /none weighs less/);
   await close();
 });
@@ -141,20 +141,20 @@ test("what would change the answer is worked out when it is unfolded, and again 
   const { page, faults, close } = await openRack(list, screens.laptop);
   const fold = page.getByText("What would change the answer");
   await fold.click();
-  await page.getByText(`As things are, ${expected.first.name} stands first.`).waitFor();
+  await page.getByText(`Right now, ${expected.first.name} comes first.`).waitFor();
   const longer = expected.changes.find(({ kind }) => kind === "longer_reading");
   const sentence = page.getByRole("button", {
-    name: `If the inside leg were ${Math.round(longer.reading_shift_mm)} mm longer, ${longer.first.name} would stand first.`,
+    name: `If the inside leg were ${Math.round(longer.reading_shift_mm)} mm longer, ${longer.first.name} would come first.`,
   });
   await sentence.waitFor();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("58");
   await sentence.waitFor({ state: "detached" });
-  await page.getByText(/As things are, .* stands first\./).waitFor();
+  await page.getByText(/Right now, .* comes first\./).waitFor();
   await page
     .getByRole("button", { name: /would stand first/ })
     .first()
     .click();
-  await page.getByRole("button", { name: "Back to the rack" }).waitFor();
+  await page.getByRole("button", { name: "Back to the bikes" }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });
@@ -164,8 +164,8 @@ test("a reading below an earlier one is questioned, and the answer stays", async
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
-  await page.getByText("Earlier readings").first().click();
-  await page.getByRole("button", { name: "Add an earlier reading" }).click();
+  await page.getByText("Earlier measurements").first().click();
+  await page.getByRole("button", { name: "Add an earlier measurement" }).click();
   await page.getByLabel("Measured on").fill("2026-08-01");
   await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("52");
   await page.getByText(/less than the reading before it, and legs do not shrink/).waitFor();

@@ -94,14 +94,14 @@ test("every problem of the engine has its words in every language but English, w
 });
 
 test("every check and every source of one has its words", () => {
-  const engineChecks = readFileSync(join(root, "core/checks/check_list.inc"), "utf8");
+  const engineChecks = readFileSync(join(root, "core/fit/checks/check_list.inc"), "utf8");
   const names = [...engineChecks.matchAll(/^SADDLERULE_CHECK\((\w+)/gm)].map(([, name]) => name);
   assert.ok(names.length > 8);
   for (const name of names) {
     assert.ok(name in english.checks.names, name);
     assert.ok(name in english.checks.sources, name);
   }
-  const reasons = readFileSync(join(root, "core/checks/check_texts.cpp"), "utf8");
+  const reasons = readFileSync(join(root, "core/fit/checks/check_texts.cpp"), "utf8");
   const unjudged = [
     "figure_missing",
     "seat_tube_impossible",
@@ -290,10 +290,10 @@ for (const [language, locale] of [
 }
 
 for (const [language, said] of Object.entries({
-  en: "about a year and a half, maybe one to two years",
+  en: "about a year and a half, most likely one to two years",
   de: "etwa anderthalb Jahre, vielleicht ein bis zwei Jahre",
-  fr: "environ un an et demi, peut-être un an à deux ans",
-  es: "más o menos un año y medio, quizá de un año a dos años",
+  fr: "environ un an et demi, peut-être entre un an et deux ans",
+  es: "cerca de un año y medio, quizá de un año a dos años",
   nl: "ongeveer anderhalf jaar, misschien een tot twee jaar",
 })) {
   test(`${language}: ${said}`, () => {

@@ -30,10 +30,13 @@ for (const [months, words] of [
 }
 
 for (const [range, words] of [
-  [{ p10: 11.6, p50: 16.5, p90: 22.2 }, "about a year and a half, maybe one to two years"],
-  [{ p10: 4, p50: 6, p90: 9 }, "about six months, maybe four to nine months"],
-  [{ p10: 0.2, p50: 2, p90: 5 }, "about two months, maybe up to five months"],
-  [{ p10: 30, p50: 60, p90: 96 }, "about five years, maybe two and a half years to eight years or more"],
+  [{ p10: 11.6, p50: 16.5, p90: 22.2 }, "about a year and a half, most likely one to two years"],
+  [{ p10: 4, p50: 6, p90: 9 }, "about six months, most likely four to nine months"],
+  [{ p10: 0.2, p50: 2, p90: 5 }, "about two months, most likely up to five months"],
+  [
+    { p10: 30, p50: 60, p90: 96 },
+    "about five years, most likely two and a half years to eight years or more",
+  ],
   [{ p10: 23.5, p50: 24, p90: 25 }, "about two years"],
 ]) {
   test(`the range ${JSON.stringify(range)} is told as: ${words}`, () =>

@@ -27,7 +27,8 @@ export const draftQuestion: Question<DraftTold> = {
   read: (answer) => {
     const { bikes, set_aside } = answer as AssessAnswer;
     const judged = bikes.find((bike) => bike.id === draftId) ?? null;
-    return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
+    const ofDraft = set_aside.filter(({ where }) => where.startsWith("taped["));
+    return { judged, problems: [...ofDraft, ...(judged?.notes ?? [])] };
   },
 };
 

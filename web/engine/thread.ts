@@ -1,5 +1,4 @@
 // A thread with engines in it, from the page's side.
-import type { PackedEngine } from "./compile-engine";
 import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
@@ -13,8 +12,8 @@ export interface OwnEngine {
 }
 
 export interface Thread {
-  /** What its engines are made of, packed or compiled already; to be told once, and before there is an engine. */
-  make: (engine: PackedEngine | { module: WebAssembly.Module }) => Promise<WebAssembly.Module>;
+  /** What its engines are made of; to be told once, and before there is an engine. */
+  make: (module: WebAssembly.Module) => Promise<unknown>;
   engine: () => OwnEngine;
   /** It broke down or was ended, and answers nothing any more. */
   isOver: () => boolean;
@@ -76,7 +75,7 @@ export function startThread(worker: Worker): Thread {
     else {
       waiting.delete(data.engine);
       if ("failure" in data) asker?.reject(new Error(data.failure));
-      else asker?.resolve("module" in data ? data.module : data.answer);
+      else asker?.resolve("answer" in data ? data.answer : data);
     }
     listen();
   };
@@ -98,7 +97,7 @@ export function startThread(worker: Worker): Thread {
   }
 
   return {
-    make: (engine) => tell({ engine: threadItself, ...engine }),
+    make: (module) => tell({ engine: threadItself, module }),
     engine() {
       const engine = ++engines;
       return {

@@ -18,7 +18,10 @@ export interface RiderRequest {
   stature?: string;
   stature_unit?: TypedUnit;
   mass_kg?: number;
-  stage: Stage;
+  /** Instead, as typed: "40 lb". */
+  mass?: string;
+  /** The engine judges nothing without it, and says what else is wrong first. */
+  stage?: Stage;
   confidence?: Confidence;
   riding_from?: string;
 }
@@ -31,6 +34,7 @@ export type Order = "lasts" | "cost" | "light" | "closest";
 export interface WantsRequest {
   max_price?: number;
   max_mass_kg?: number;
+  max_mass?: string;
   brakes?: BrakeWish;
   gears?: GearsWish;
   available_only?: boolean;
@@ -49,7 +53,7 @@ export interface TapedRequest {
   saddle_lowest?: string;
   saddle_highest?: string;
   standover?: string;
-  mass_kg?: number;
+  mass_kg?: number | string;
   price?: number;
 }
 

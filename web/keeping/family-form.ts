@@ -1,16 +1,19 @@
 // What a family keeps, on the device and in a file: the project's own form, with its version, checked when it is read.
-import type { PageState, WaitingRider } from "../state/page-state";
+import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
 import { familyOf, onDay } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
 import type { EntryChange } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
-import { flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
+import { day, flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
 import type { Reader } from "./checked";
 
 /** Counts up when an older page could not read what a newer one keeps. */
-export const formVersion = 1;
+export const formVersion = 2;
+
+/** Older forms that are read as they are: in 1, every rider had a stage. */
+const olderForms = [1];
 
 export interface Family {
   language: Language;
@@ -56,8 +59,8 @@ const kind = <Other extends string>(...others: Other[]) =>
 const rider = shape<WaitingRider["rider"]>({
   key: whole,
   name: text(40),
-  readings: listOf(shape({ key: whole, on: text(10), figure, shoes: flag }), 1000),
-  stage: oneOf("gliding", "side_wheels", "starting", "riding"),
+  readings: listOf(shape({ key: whole, on: day, figure, shoes: flag }), 10_000),
+  stage: orNull(oneOf("gliding", "side_wheels", "starting", "riding")),
   confidence: oneOf("wary", "usual", "bold"),
   born: month,
   sex: oneOf("girl", "boy", null),
@@ -96,10 +99,10 @@ const familyReader = shape<Family>({
   language: oneOf(...languages),
   unit,
   inHand: whole,
-  riders: listOf(shape<WaitingRider>({ rider, wants }), 100, 1),
+  riders: listOf(shape<WaitingRider>({ rider, wants }), 1000, 1),
   tape: shape<Family["tape"]>({
     draft: taped,
-    kept: listOf(shape({ id: text(), bike: taped }), 1000),
+    kept: listOf(shape({ id: text(), bike: taped }), 20_000),
     nextNumber: whole,
   }),
   picked: listOf(text(), 4),
@@ -110,13 +113,18 @@ function needsOwnKeys(things: { key: number }[], where: string): void {
   if (new Set(things.map(({ key }) => key)).size < things.length) throw new Unexpected(where);
 }
 
+/** The keys of readings count up as they are added: from a file they begin anew, so that they never run out. */
+function numberedAnew(rider: RiderEntry): RiderEntry {
+  return { ...rider, readings: rider.readings.map((reading, place) => ({ ...reading, key: place + 1 })) };
+}
+
 export const family: Reader<Family> = (value, where) => {
   const read = familyReader(value, where);
   const riders = read.riders.map((one) => one.rider);
   needsOwnKeys(riders, "riders");
   riders.forEach(({ readings }, place) => needsOwnKeys(readings, `riders[${place}].readings`));
   if (!riders.some(({ key }) => key === read.inHand)) throw new Unexpected("inHand");
-  return read;
+  return { ...read, riders: read.riders.map((one) => ({ ...one, rider: numberedAnew(one.rider) })) };
 };
 
 /** What `read` makes of it, or why it cannot be read. `value` bears the version in its field `version`. */
@@ -124,7 +132,7 @@ export function readVersioned<Value>(value: unknown, read: Reader<Value>): Value
   const { version } = Object(value) as { version?: unknown };
   if (typeof version === "number" && version > formVersion) return { code: "newer", where: "" };
   try {
-    oneOf(formVersion)(version, "version");
+    oneOf(formVersion, ...olderForms)(version, "version");
     return read(value, "");
   } catch (cause) {
     if (cause instanceof Unexpected) return { code: "damaged", where: cause.where };

@@ -45,8 +45,9 @@ interface Kept {
   lists: ListFile[];
 }
 
-/** Long enough for a word to be typed, short enough for nothing to be lost. */
+/** Milliseconds: long enough for a word to be typed, and the longest that anything waits while somebody goes on typing. */
 const settled = 400;
+const longestWait = 2000;
 
 const bytes: Reader<Uint8Array> = (value, where) => {
   if (value instanceof Uint8Array) return value;
@@ -93,6 +94,8 @@ export function familyKeeper(
   /** Something kept is on its way into the page, in several steps of which none is kept. */
   let showing = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** When the first change came that is not written yet. */
+  let changedAt: number | null = null;
   let turn: Promise<void> = Promise.resolve();
 
   /** A reading that is still empty is nothing to keep: every day brings one. */
@@ -178,11 +181,13 @@ export function familyKeeper(
     const { on, trouble } = state.keeping;
     if (!on || showing || waitsForWord(trouble) || !differs(state)) return;
     clearTimeout(timer);
-    timer = setTimeout(flush, settled);
+    changedAt ??= Date.now();
+    timer = setTimeout(flush, Math.max(0, Math.min(settled, changedAt + longestWait - Date.now())));
   });
 
   function flush(): void {
     clearTimeout(timer);
+    changedAt = null;
     inTurn(async (device) => {
       const state = store.read();
       const { on, trouble } = state.keeping;

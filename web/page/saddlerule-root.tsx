@@ -12,9 +12,13 @@ import { OpeningAloud, OpeningStrip } from "../parts/opening-strip";
 import { Overdue } from "../parts/overdue";
 import { RiderSwitch } from "../parts/rider-switch";
 import { CountsAloud } from "../screens/rack/rack-head";
+import { SideBySide } from "../screens/beside/side-by-side";
+import { BikeCard } from "../screens/bike/bike-card";
+import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
+import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
 import { answerTo } from "../state/answers";
@@ -23,7 +27,6 @@ import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
 import { KeptScreen } from "./kept-screen";
-import { LaterScreen } from "./later-screen";
 import { usePage } from "./page-context";
 import { useReadyMoney } from "./ready-figures";
 import { useWide } from "./wide";
@@ -95,16 +98,12 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "card" && (
           <section class={shows("card")}>
-            <LaterScreen title={texts.card.open}>
-              {({ BikeCard }) => <BikeCard state={state} id={screen.id} />}
-            </LaterScreen>
+            <BikeCard state={state} id={screen.id} />
           </section>
         )}
         {screen.name === "beside" && (
           <section class={shows("beside")}>
-            <LaterScreen title={texts.beside.title}>
-              {({ SideBySide }) => <SideBySide state={state} />}
-            </LaterScreen>
+            <SideBySide state={state} />
           </section>
         )}
         {screen.name === "tape" && (
@@ -114,14 +113,12 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "keep" && (
           <section class={shows("keep")}>
-            <LaterScreen title={texts.keep.title}>
-              {({ KeepScreen }) => <KeepScreen state={state} />}
-            </LaterScreen>
+            <KeepScreen state={state} />
           </section>
         )}
         {screen.name === "list" && (
           <section class={shows("list")}>
-            <LaterScreen title={texts.list.title}>{({ TheList }) => <TheList state={state} />}</LaterScreen>
+            <TheList state={state} />
           </section>
         )}
       </div>

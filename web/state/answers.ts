@@ -117,9 +117,9 @@ export function isAnswered(state: PageState, question: Question<object>, posed: 
   );
 }
 
-/** Nothing of the rider is known yet, which is no mistake of anybody's, and no reason to show what was known before. */
-function nothingKnown({ code }: Note): boolean {
-  return code === "rider_without_measure";
+/** Too little of the rider is known yet, which is no mistake of anybody's, and no reason to show what was known before. */
+function nothingKnown({ code, where }: Note): boolean {
+  return code === "rider_without_measure" || (code === "request_field_missing" && where === "rider.stage");
 }
 
 /** `answer` has come. While a figure is half typed the last answer stays, for the same rider. */

@@ -69,7 +69,7 @@ export interface Merge {
   answer: CompareAnswer;
   /** For every bike that is not decided by itself. */
   all: Side;
-  take: Partial<Record<string, Side>>;
+  take: ReadonlyMap<string, Side>;
   add: boolean;
 }
 

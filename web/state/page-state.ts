@@ -52,7 +52,8 @@ export interface RiderEntry {
   key: number;
   name: string;
   readings: ReadingEntry[];
-  stage: Stage;
+  /** null: nobody said; every saddle height hangs on it, so none is guessed. */
+  stage: Stage | null;
   confidence: Confidence;
   born: MonthEntry;
   sex: "girl" | "boy" | null;
@@ -201,7 +202,7 @@ export function newRider(key: number, today: string, unit: TypedUnit): RiderEntr
     key,
     name: "",
     readings: [{ key: 1, on: today, figure: { text: "", unit }, shoes: true }],
-    stage: "starting",
+    stage: null,
     confidence: "usual",
     born: noMonth,
     sex: null,

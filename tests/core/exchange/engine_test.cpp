@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <string>
 
 // Catch2 takes JSON for a range of ranges without end.
@@ -133,6 +134,94 @@ TEST_CASE("a taped bike is judged beside the list, and one that cannot be read i
     CHECK(answer["set_aside"][0]["code"] == "bike_without_saddle");
     CHECK(answer["set_aside"][0]["where"] == "taped[1]");
     CHECK(answer["set_aside"][1]["code"] == "bike_id_given_twice");
+}
+
+TEST_CASE("what the list set aside is set aside in every answer about it, before what was taped",
+          "[engine]") {
+    Engine engine;
+    const json loaded =
+        ask(engine, {{"do", "load"}}, R"({"units":"cm","bikes":[{"id":"A","saddle_lowest":49.5},
+        {"id":"B"},{"id":"A","saddle_lowest":50}]})");
+    REQUIRE(loaded["set_aside"].size() == 2);
+    json question = request("assess");
+    CHECK(ask(engine, question)["set_aside"] == loaded["set_aside"]);
+    question["taped"] = {{{"name", "No figures"}}};
+    const json answer = ask(engine, question);
+    REQUIRE(answer["set_aside"].size() == 3);
+    CHECK(answer["set_aside"][2]["where"] == "taped[0]");
+    question["rows"] = {{"from", 0}, {"count", 10}};
+    CHECK(ask(engine, question)["set_aside"].size() == 1); // a window tells of what was asked for with it
+}
+
+TEST_CASE("a taped bike is asked about slips of the hand", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["taped"] = {{{"id", "inches"}, {"saddle_lowest", "19.5"}, {"saddle_highest", "25"}},
+                         {{"id", "right"}, {"saddle_lowest", "49.5"}, {"saddle_highest", "63"}}};
+    const json answer = ask(engine, question);
+    const json notes = bike_named(answer, "inches")["notes"];
+    REQUIRE(notes.size() == 1);
+    CHECK(notes[0]["code"] == "slip_unit");
+    CHECK(notes[0]["where"] == "taped[0].saddle_lowest");
+    CHECK(bike_named(answer, "right")["notes"].empty());
+}
+
+TEST_CASE("a bike that a check stops is neither first nor better than a sound one", "[engine]") {
+    Engine engine;
+    // Without brakes, lighter and cheaper, and it lasts longer: stopped all the same.
+    ask(engine, {{"do", "load"}}, R"({"units":"cm","currency":"EUR","bikes":[
+        {"id":"unsafe","saddle_lowest":49,"saddle_highest":70,"brakes":[],"mass_kg":5,"price":80},
+        {"id":"gone","saddle_lowest":49,"saddle_highest":68,"brakes":["front hand","rear hand"],"mass_kg":5,"price":80,
+         "available":false},
+        {"id":"safe","saddle_lowest":49,"saddle_highest":63,"brakes":["front hand","rear hand"],"mass_kg":6,"price":90}]})");
+    const json answer = ask(engine, request("assess"));
+    CHECK(answer["bikes"][0]["id"] == "safe");
+    CHECK(answer["bikes"][0]["not_offered"].is_null());
+    CHECK(answer["bikes"][0]["standing"]["code"] == "unbeaten");
+    CHECK(answer["bikes"][1]["id"] == "gone");
+    CHECK(answer["bikes"][1]["not_offered"]["code"] == "not_available");
+    CHECK(answer["bikes"][2]["id"] == "unsafe");
+    CHECK(ask(engine, request("changes"))["first"]["id"] == "safe");
+}
+
+TEST_CASE("an answer tells the pauses of a bike, and the condition of a change of stage", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"]["readings"][0]["inseam_mm"] = 470;
+    question["rider"]["stage"] = "side_wheels";
+    question["rider"]["confidence"] = "bold";
+    question["taped"] = {{{"id", "gap"}, {"saddle_lowest", 53}, {"saddle_highest", 64}},
+                         {{"id", "no gap"}, {"saddle_lowest", 47}, {"saddle_highest", 64}}};
+    const json answer = ask(engine, question);
+    const json gap = bike_named(answer, "gap");
+    CHECK(gap["verdict"] == "fits_now");
+    REQUIRE(gap["pauses"].size() == 1);
+    CHECK(gap["pauses"][0]["from"] == "2027-05-25");
+    CHECK(gap["pauses"][0]["to"] == "2027-11-25");
+    CHECK(gap["pauses"][0]["code"] == "too_tall");
+    CHECK(bike_named(answer, "no gap")["pauses"].empty());
+    json stages = json::array();
+    for (const json& raise : bike_named(answer, "no gap")["raise"]) {
+        if (raise.contains("stage"))
+            stages.push_back({raise["on"], raise["stage"]});
+    }
+    CHECK(stages == json({{"2027-05-25", "starting"}, {"2027-11-25", "riding"}}));
+}
+
+TEST_CASE("a guessed inseam is said where a check rests on it", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["taped"] = {{{"id", "T"}, {"saddle_lowest", 50}, {"saddle_highest", 64}, {"standover", 50}}};
+    const auto standover = [&] {
+        const json checks = ask(engine, question)["bikes"][0]["checks"];
+        return *std::find_if(checks.begin(), checks.end(),
+                             [](const json& check) { return check["what"] == "standover"; });
+    };
+    CHECK(standover()["basis"] == "measured");
+    question["rider"] = {{"born", "2021-06"}, {"stage", "starting"}};
+    CHECK(standover()["basis"] == "estimated_inseam");
+    CHECK(standover()["state"] == "look");
+    CHECK(standover()["code"] == "standover_unsettled");
 }
 
 TEST_CASE("a balance bike keeps its verdict and comes after all bikes with pedals for a rider who pedals",

@@ -5,6 +5,7 @@ import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
+import { ForWhom } from "../../parts/for-whom";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { answerTo } from "../../state/answers";
@@ -33,6 +34,7 @@ export function SideBySide({ state }: { state: PageState }) {
       <BackToRack />
       <ScreenHead title={texts.beside.title} aside={<DisplayUnit unit={state.unit} />}>
         {picked.length < 2 && <p>{texts.beside.needMore}</p>}
+        <ForWhom rider={answer?.assessed?.rider ?? null} />
       </ScreenHead>
       <div class="inset stack">
         {missing > 0 && fresh && (
@@ -47,7 +49,7 @@ export function SideBySide({ state }: { state: PageState }) {
           <div class="told stack">
             <BikesOnTape
               bikes={bikes.map(({ judged }) => judged)}
-              window={answer?.assessed?.rider.window_mm ?? null}
+              rider={answer?.assessed?.rider ?? null}
               named
             />
             <Differences bikes={bikes} rows={rows.filter(differs)} />
@@ -125,14 +127,21 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
   );
 }
 
-function CellWords({ cell: { text, verdict, check } }: { cell: Cell }) {
+function CellWords({ cell: { text, verdict, stops, check } }: { cell: Cell }) {
   const { texts } = usePage();
   if (text === null) return <span class="soft">{texts.bike.unknown}</span>;
   return (
-    <span class="cell">
+    <span class={verdict === undefined ? "cell" : "cell verdict"}>
       {verdict !== undefined && <VerdictSign verdict={verdict} />}
       {check !== undefined && <CheckSign state={check} />}
-      <span>{text}</span>
+      <span>
+        {text}
+        {stops !== undefined && (
+          <strong class="warning-below">
+            <CheckSign state="stop" /> {stops}
+          </strong>
+        )}
+      </span>
     </span>
   );
 }

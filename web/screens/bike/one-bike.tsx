@@ -4,12 +4,15 @@ import type { BikesTold } from "../../engine/close-up";
 import { rackQuestion } from "../../engine/rack-question";
 import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";
+import { ForWhom } from "../../parts/for-whom";
 import { InTurn } from "../../parts/in-turn";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
-import { VerdictSign } from "../../parts/verdict-sign";
+import { VerdictHead } from "../../parts/verdict-head";
+import { ToRider, missingWords } from "../../parts/what-is-missing";
 import { Choosing } from "../rack/choosing";
 import { beatenBy } from "../rack/rack-bikes";
 import { answerTo } from "../../state/answers";
@@ -19,12 +22,13 @@ import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { VerdictLine } from "../rack/verdict-line";
-import { costWords, lastingWords } from "../rack/verdict-words";
+import { costWords, lastingWords, rangeWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
 import { BikeDrawing } from "./bike-drawing";
+import { stateWords } from "./card-words";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
@@ -44,7 +48,7 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
       </ScreenHead>
       <div class="inset stack">
         {judged === null ? (
-          <Unjudged told={told} facts={facts} />
+          <Unjudged state={state} told={told} facts={facts} />
         ) : (
           <Judged state={state} judged={judged} told={told.answer} facts={facts} />
         )}
@@ -67,13 +71,20 @@ function Judged({ state, judged, told, facts }: JudgedProps) {
   const lasting = lastingWords(texts, figures, judged, { cost: false });
   const costing = costWords(texts, figures, judged);
   const share = shareOfPercent(state.wants.resalePercent);
+  const rider = told?.assessed?.rider ?? answerTo(state, rackQuestion).answer?.rider ?? null;
+  const guess = rider !== null && isGuess(rider);
   return (
     <>
       <section class={`sheet stack told verdict-sheet ${judged.verdict}`}>
-        <p class="verdict large">
-          <VerdictSign verdict={judged.verdict} />
-          {texts.rack.verdicts[judged.verdict]}
+        <p>
+          <VerdictHead bike={judged} guess={guess} large />
         </p>
+        {stateWords(texts, figures, judged.checks ?? [], "stop").map((warning) => (
+          <p key={warning} class="warning-why">
+            {warning}
+          </p>
+        ))}
+        <ForWhom rider={rider} />
         <VerdictLine bike={judged} />
         <Setting judged={judged} />
         <Notes notes={judged.notes ?? []} />
@@ -90,9 +101,11 @@ function Judged({ state, judged, told, facts }: JudgedProps) {
         <div class="told stack">
           <InTurn key={judged.id}>
             {[
-              told.sideView !== null && <BikeDrawing view={told.sideView} checks={judged.checks ?? []} />,
+              told.sideView !== null && (
+                <BikeDrawing view={told.sideView} checks={judged.checks ?? []} guess={guess} />
+              ),
               <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
-              <BikeGrowth judged={judged} forecast={told.forecast} />,
+              <BikeGrowth judged={judged} rider={rider} forecast={told.forecast} />,
               facts !== null && <BikeFactsTable facts={facts} />,
               <Cautions />,
             ]}
@@ -139,6 +152,16 @@ function Setting({ judged }: { judged: JudgedBike }) {
   ];
   if (judged.saddle_mm === null || judged.verdict === "too_tall" || judged.verdict === "outgrown")
     return null;
+  if (judged.saddle_likely_mm !== undefined) {
+    return (
+      <dl class="settings guess">
+        <div>
+          <dt>{texts.guess.aboveFloor}</dt>
+          <dd class="figure">{rangeWords(texts, figures, judged.saddle_likely_mm)}</dd>
+        </div>
+      </dl>
+    );
+  }
   return (
     <dl class="settings">
       {rows.map(
@@ -156,11 +179,12 @@ function Setting({ judged }: { judged: JudgedBike }) {
 }
 
 interface UnjudgedProps {
+  state: PageState;
   told: Told<BikesTold>;
   facts: BikeFacts | null;
 }
 
-function Unjudged({ told: { answer, fresh, pending }, facts }: UnjudgedProps) {
+function Unjudged({ state, told: { answer, fresh, pending }, facts }: UnjudgedProps) {
   const { texts, change } = usePage();
   // It is in the list, and was judged with the others.
   const hidden = fresh && facts !== null && answer?.assessed != null;
@@ -178,14 +202,8 @@ function Unjudged({ told: { answer, fresh, pending }, facts }: UnjudgedProps) {
         facts !== null &&
         !pending && (
           <section class="sheet stack">
-            <p>{texts.rack.noReading}</p>
-            <button
-              type="button"
-              class="button main wide onward"
-              onClick={() => change(went({ name: "rider" }))}
-            >
-              {texts.rack.toRider}
-            </button>
+            <p>{missingWords(texts, state.rider)}</p>
+            <ToRider rider={state.rider} />
           </section>
         )
       )}

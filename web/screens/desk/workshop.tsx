@@ -44,6 +44,8 @@ export function Workshop({ desk, check }: { desk: DeskState; check: Told<CheckEn
   const field = (big: boolean) => (name: string) => (
     <EntryField key={name} draft={draft} checked={checked} field={name} units={unit} big={big} />
   );
+  /** Measured from the floor, straight up. */
+  const isHeight = (measured: string): boolean => measured.startsWith("saddle_");
   const measure = isMeasure(inHand) ? inHand : "saddle_lowest";
   const units: TypedUnit[] = ["cm", "in"];
   return (
@@ -73,7 +75,9 @@ export function Workshop({ desk, check }: { desk: DeskState; check: Told<CheckEn
       >
         <figure>
           <MeasuringGuide inHand={measure} />
-          <figcaption class="soft">{texts.desk.how[measure]}</figcaption>
+          <figcaption class="soft">
+            {texts.desk.how[measure]} {isHeight(measure) && texts.measuringBike.how}
+          </figcaption>
         </figure>
         <div class="stack">
           {first.map(field(true))}

@@ -1,5 +1,6 @@
 // The rack on paper: all bikes that match, not only those near the screen; and for whom they were judged.
 import { useEffect } from "preact/hooks";
+import { shownWindow } from "../../drawings/shown-window";
 import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
 import { riderName } from "../../parts/rider-switch";
@@ -46,14 +47,14 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
   if (state.printing === null) return null;
   const { rider, waiting, today } = state;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const window = lastAnswer(state, rackQuestion).answer?.rider.window_mm;
+  const window = shownWindow(lastAnswer(state, rackQuestion).answer?.rider ?? null);
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
       <p>
         {named && `${riderName(texts, rider)}. `}
         {texts.card.madeOn({ day: figures.day(today) })}.{" "}
-        {window !== undefined &&
+        {window !== null &&
           `${texts.window.title}${texts.colon}${texts.window.range({
             low: figures.bareLength(window.low),
             high: figures.length(window.high),

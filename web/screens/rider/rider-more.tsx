@@ -1,13 +1,14 @@
 // What nobody has to say about a rider, and why it helps.
 import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
+import { MassField } from "../../parts/mass-field";
 import { worded } from "../../parts/notes";
 import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
-import { movesOn, plainNumber } from "../../state/request-building";
+import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
 import { lastAnswer } from "../../state/answers";
-import type { PageState } from "../../state/page-state";
+import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
@@ -25,8 +26,6 @@ export function asksForMass({ screen }: PageState): boolean {
 }
 
 function massProblemOf(state: PageState, texts: Texts, figures: Figures): string | null {
-  const { rider } = state;
-  if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
   const { refusal } = lastAnswer(state, rackQuestion);
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
@@ -35,7 +34,6 @@ export function RiderMore({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
-  const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
   const { refusal } = lastAnswer(state, rackQuestion);
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
@@ -49,7 +47,7 @@ export function RiderMore({ state }: { state: PageState }) {
         years={yearsFrom(thisYear, oldestRider + 1, -1)}
         onChoose={(born) => change(riderSaid({ born }))}
       />
-      <Switch
+      <Switch<RiderEntry["sex"]>
         name="sex"
         legend={texts.rider.sex}
         chosen={rider.sex}
@@ -68,7 +66,7 @@ export function RiderMore({ state }: { state: PageState }) {
         problem={statureProblem}
         onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
       />
-      <TextField
+      <MassField
         id="rider-mass"
         label={texts.rider.mass}
         hint={texts.rider.massWhy}
@@ -77,9 +75,9 @@ export function RiderMore({ state }: { state: PageState }) {
         asked={asksForMass(state)}
         onType={(massKg) => change(riderSaid({ massKg }))}
       />
-      {movesOn(rider) && (
+      {movesOn(rider.stage) && (
         <MonthField
-          legend={ridingFrom}
+          legend={texts.rider.ridingFrom[rider.stage]}
           hint={texts.rider.ridingFromWhy}
           chosen={rider.ridingFrom}
           years={yearsFrom(thisYear, yearsAhead, 1)}

@@ -1,5 +1,6 @@
 // The rider: the inside leg, how the child rides, and what saddle height to look for.
 import { ScreenHead } from "../../parts/screen-head";
+import { lacksOnlyStage } from "../../parts/what-is-missing";
 import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
@@ -64,7 +65,13 @@ export function TheRider({ state }: { state: PageState }) {
               ),
             }))}
           />
-          <p class="soft">{texts.rider.stages[rider.stage].more}</p>
+          {rider.stage !== null ? (
+            <p class="soft">{texts.rider.stages[rider.stage].more}</p>
+          ) : (
+            <p class={lacksOnlyStage(rider) ? "estimate" : "soft"} role="status">
+              {texts.riding.choose}
+            </p>
+          )}
           {rider.stage === "side_wheels" && (
             <Switch
               name="confidence"

@@ -1,8 +1,10 @@
 // The answer before any bike: which saddle heights suit this rider now, and on which wheels to look for them.
 import { scaleOver } from "../../drawings/height-scale";
+import { isGuess } from "../../drawings/shown-window";
 import { TapeStrip } from "../../drawings/tape-strip";
 import type { AssessAnswer, JudgedRider, Note } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { ForWhom } from "../../parts/for-whom";
 import { Notes } from "../../parts/notes";
 import { aboutReadings } from "./rider-readings";
 import { went } from "../../state/screen-changes";
@@ -19,16 +21,20 @@ interface WindowResultProps {
 export function WindowResult({ answer, refusal }: WindowResultProps) {
   const { texts, figures, change } = usePage();
   const { rider } = answer;
-  const { low, target, high } = rider.window_mm;
+  const window = isGuess(rider) ? { ...rider.window_likely_mm, target: null } : rider.window_mm;
+  const { low, target, high } = window;
   const scale = scaleOver([low - tapeAround, high + tapeAround], { low: 0, high: 1000 });
   return (
     <section class="sheet stack told" aria-label={texts.window.title}>
       <h3>{texts.window.title}</h3>
-      <p class="window-figures figure">
+      <p class={target === null ? "window-figures figure guess" : "window-figures figure"}>
         <strong>{texts.window.range({ low: figures.bareLength(low), high: figures.length(high) })}</strong>
-        <span>{texts.window.best({ target: figures.length(target) })}</span>
+        <span>
+          {target === null ? texts.guess.likely : texts.window.best({ target: figures.length(target) })}
+        </span>
       </p>
-      <TapeStrip scale={scale} window={rider.window_mm} />
+      <ForWhom rider={rider} />
+      <TapeStrip scale={scale} window={window} />
       <p>{texts.window.how[rider.stage]}</p>
       {rider.basis === "measured" ? (
         <p class="soft">
@@ -38,7 +44,7 @@ export function WindowResult({ answer, refusal }: WindowResultProps) {
           })}
         </p>
       ) : (
-        <p class="estimate">{texts.window.estimated[rider.basis]}</p>
+        <p class="soft">{texts.window.estimated[rider.basis]}</p>
       )}
       <Notes notes={rider.notes.filter((note) => !aboutReadings(note))} />
       <Wheels rider={rider} />

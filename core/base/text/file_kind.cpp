@@ -1,0 +1,58 @@
+#include "core/base/text/file_kind.h"
+
+#include <array>
+
+namespace saddlerule {
+namespace {
+
+using namespace std::string_view_literals;
+
+struct Signature {
+    std::string_view bytes;
+    std::size_t offset;
+    FileKind kind;
+};
+
+// Signatures as the formats' own specifications give them, from memory.
+constexpr std::array signatures{
+    Signature{"%PDF-"sv, 0, {"a PDF document"}},
+    Signature{"\x89PNG\r\n\x1A\n"sv, 0, {"a picture (PNG)"}},
+    Signature{"\xFF\xD8\xFF"sv, 0, {"a picture (JPEG)"}},
+    Signature{"GIF8"sv, 0, {"a picture (GIF)"}},
+    Signature{"WEBP"sv, 8, {"a picture (WebP)"}},
+    Signature{"ftyp"sv, 4, {"a picture or a film"}},
+    Signature{"\x1F\x8B"sv, 0, {"a gzip archive"}},
+    Signature{"7z\xBC\xAF\x27\x1C"sv, 0, {"a 7z archive"}},
+    Signature{"Rar!\x1A\x07"sv, 0, {"a RAR archive"}},
+    Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv,
+              0,
+              {"an old office document, perhaps a spreadsheet (xls)", true}},
+    Signature{"SQLite format 3\0"sv, 0, {"a database (SQLite)"}},
+    Signature{R"({\rtf)"sv, 0, {"a text document (RTF)"}},
+};
+
+/// A ZIP archive is told from the office documents that are ZIP archives by the names of the files inside.
+FileKind kind_of_zip(std::string_view bytes) {
+    const auto holds = [&](std::string_view name) { return bytes.find(name) != std::string_view::npos; };
+    if (holds("xl/workbook"sv))
+        return {"a spreadsheet (xlsx)", true};
+    if (holds("mimetypeapplication/vnd.oasis.opendocument.spreadsheet"sv))
+        return {"a spreadsheet (ods)", true};
+    if (holds("word/document"sv) || holds("mimetypeapplication/vnd.oasis.opendocument.text"sv))
+        return {"a text document"};
+    return {"a ZIP archive"};
+}
+
+} // namespace
+
+std::optional<FileKind> recognised_kind(std::string_view bytes) {
+    if (bytes.starts_with("PK\x03\x04"sv) || bytes.starts_with("PK\x05\x06"sv))
+        return kind_of_zip(bytes);
+    for (const Signature& signature : signatures) {
+        if (bytes.size() >= signature.offset && bytes.substr(signature.offset).starts_with(signature.bytes))
+            return signature.kind;
+    }
+    return std::nullopt;
+}
+
+} // namespace saddlerule

@@ -1,0 +1,26 @@
+// Rider history: which of a rider's dates and readings can be believed, for everything that computes with
+// growth.
+#pragma once
+
+#include "core/base/outcomes/problem.h"
+#include "core/base/quantities/calendar_date.h"
+#include "core/fit/rider/rider.h"
+
+#include <optional>
+#include <vector>
+
+namespace saddlerule {
+
+/// The readings and the date of birth as the growth model takes them.
+struct RiderHistory {
+    std::vector<DayReading> days; ///< oldest first, none after today, none before `born`
+    std::optional<CalendarDate> born;
+    std::vector<Problem> notes; ///< one for every date that was questioned
+};
+
+/// A reading dated after today counts as made today. A birth after today counts as unknown. A reading dated
+/// before the birth is left out; where that leaves none, the birth counts as unknown and the readings stay.
+/// Ages under 1 and over 18 are noted and change nothing here: the references take them as 1 and 18.
+RiderHistory rider_history(const Rider& rider, CalendarDate today);
+
+} // namespace saddlerule

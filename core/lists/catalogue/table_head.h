@@ -1,0 +1,37 @@
+// Table head: what stands above the bikes of a table: lines of `# key: value`, and the names of the columns.
+#pragma once
+
+#include "core/base/outcomes/result.h"
+#include "core/lists/catalogue/table_columns.h"
+#include "core/lists/table/table_records.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace saddlerule {
+
+struct TableHead {
+    TableRecords rows; ///< the next one is the first bike
+    std::vector<TableColumn> columns;
+    std::size_t width = 0; ///< cells of the header, with the empty ones behind its columns
+    std::size_t row = 0;   ///< of the columns' names
+    /// What the list says of itself, as the members of an object in JSON, and in which row each stands.
+    std::string json;
+    std::vector<std::pair<std::string, std::size_t>> fields;
+};
+
+/// A table has no more than these.
+constexpr std::size_t most_table_columns = 1000;
+
+/// Reads the head of a table, with the separator that suits it best.
+///
+/// Problems: table_quote_not_closed, table_without_header, table_column_twice, table_too_many_columns.
+Result<TableHead> read_table_head(std::string_view utf8);
+
+/// The line that reads back as that; empty for what only the JSON form says of itself (its format and version).
+std::string head_line(const UnknownField& field);
+
+} // namespace saddlerule

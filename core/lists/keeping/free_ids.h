@@ -1,0 +1,27 @@
+// Free ids: marks that no bike of a list has yet.
+#pragma once
+
+#include "core/lists/catalogue/kept_list.h"
+
+#include <cstddef>
+#include <string>
+#include <unordered_map>
+#include <unordered_set>
+
+namespace saddlerule {
+
+/// Looks through the list when it is first asked. Gives nothing out twice.
+class FreeIds {
+public:
+    explicit FreeIds(const KeptList& list) : list_(list) {}
+
+    /// "L07 (2)" for "L07", or the first number that is free.
+    std::string like(const std::string& id);
+
+private:
+    const KeptList& list_;
+    std::unordered_set<std::string> taken_;
+    std::unordered_map<std::string, std::size_t> given_; ///< the last number behind each id
+};
+
+} // namespace saddlerule
