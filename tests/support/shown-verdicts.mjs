@@ -7,7 +7,6 @@ import { pageModule } from "./page-modules.mjs";
 const { textsIn } = await pageModule("texts/texts.ts");
 const { createFigures } = await pageModule("figures/format-figures.ts");
 const { settingWords } = await pageModule("screens/rack/verdict-words.ts");
-const { lastingWords } = await pageModule("screens/rack/verdict-words.ts");
 
 export const texts = textsIn("en", "en-GB");
 export const figures = createFigures("en-GB", "cm", texts.units);
@@ -97,10 +96,7 @@ export async function judge(lists) {
         if (judged === undefined) return `${shown.what}: ${shown.bike ?? bike} is not in the answer`;
         return (
           wrong(shown.verdict, texts.rack.verdicts[judged.verdict]) ??
-          says(shown.words, settingWords(texts, figures, judged)?.height ?? null) ??
-          (shown.what === "card"
-            ? null
-            : says(shown.words, lastingWords(texts, figures, judged, { cost: false })))
+          says(shown.words, settingWords(texts, figures, judged)?.height ?? null)
         );
       }
       case "beside":

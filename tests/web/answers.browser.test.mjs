@@ -7,7 +7,7 @@ import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { holdAnswers, letPass, settle, slowBy } from "../support/held-answers.mjs";
 import { goTo, launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
-import { judge, shownVerdicts } from "../support/shown-verdicts.mjs";
+import { judge, shownVerdicts, texts } from "../support/shown-verdicts.mjs";
 
 const delay = 2000;
 const firstDay = "2026-11-25";
@@ -28,7 +28,7 @@ let browser;
 before(async () => (browser = await launchBrowser()));
 after(() => browser.close());
 
-const inseam = (page) => page.getByRole("textbox", { name: "Inside leg" }).first();
+const inseam = (page) => page.getByRole("textbox", { name: texts.rider.inseam }).first();
 
 /** What is asked on the page, as its reader would say it. */
 class Family {
@@ -82,19 +82,19 @@ async function openFamily(viewport) {
   });
   const { page } = opened;
   page.setDefaultTimeout(120_000);
-  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("radio", { name: texts.unitNames.cm }).check();
   await inseam(page).fill("49.5");
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: texts.family.add }).click();
   await inseam(page).fill("56");
-  await goTo(page, "Tape one");
-  await page.getByRole("textbox", { name: /lowest/i }).fill("45");
-  await page.getByRole("textbox", { name: /highest/i }).fill("60");
+  await goTo(page, texts.navigation.tape);
+  await page.getByRole("textbox", { name: texts.tape.lowest }).fill("45");
+  await page.getByRole("textbox", { name: texts.tape.highest }).fill("60");
   for (const file of [files.swap, files.shed]) {
     await openList(page, file);
     await page.waitForFunction((title) => window.held.list === title, titleOf(file));
     await settle(page);
   }
-  await page.getByRole("radio", { name: "Rider 1" }).check();
+  await page.getByRole("radio", { name: texts.family.unnamed({ number: 1 }) }).check();
   await settle(page);
   return { ...opened, family: new Family() };
 }
@@ -230,7 +230,7 @@ for (const [name, viewport] of Object.entries(screens)) {
       },
       tab: () => act(page, "tab", ["rider", "rack", "rack", "rack", "tape"][random(5)]),
       tick: () => act(page, "tick", random(100)),
-      card: () => act(page, "card", "Card for the fridge"),
+      card: () => act(page, "card", texts.card.open),
       beside: () => act(page, "beside"),
       back: () => act(page, "back"),
     };
@@ -271,7 +271,7 @@ async function come(page, family, screen) {
       return open();
     case "card":
       await open();
-      await act(page, "card", "Card for the fridge");
+      await act(page, "card", texts.card.open);
       return undefined;
     case "beside":
       await act(page, "tab", "rack");
@@ -339,7 +339,7 @@ test("a card can be printed or sent only once it is about the rider in hand", as
   const { page, close, family } = await openFamily(screens.phone);
   await come(page, family, "card");
   await settle(page);
-  const print = page.getByRole("button", { name: "Print", exact: true });
+  const print = page.getByRole("button", { name: texts.card.print, exact: true });
   await print.waitFor();
   await slowBy(page, delay);
   await act(page, "rider", 1);
@@ -352,8 +352,8 @@ test("a card can be printed or sent only once it is about the rider in hand", as
 
 test("an answer that does not come is said to be late, and what is grey meanwhile", async () => {
   const { page, close } = await openFamily(screens.phone);
-  await goTo(page, "The rider");
-  const late = page.getByText("This takes longer than usual.");
+  await goTo(page, texts.navigation.rider);
+  const late = page.getByText(texts.overdue);
   await slowBy(page, delay);
   await act(page, "reading", "51");
   await late.waitFor();
@@ -366,7 +366,7 @@ test("midnight passes with the page open: today is another day, and what was typ
   const { page, faults, close } = await openPage(browser, screens.phone, {
     prepare: (context) => context.clock.install({ time: new Date("2026-11-25T23:59:00") }),
   });
-  await page.getByRole("radio", { name: "centimetres" }).check();
+  await page.getByRole("radio", { name: texts.unitNames.cm }).check();
   await inseam(page).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
   await page.clock.fastForward("02:00");
@@ -374,8 +374,8 @@ test("midnight passes with the page open: today is another day, and what was typ
     () =>
       document.querySelector("#saddlerule").shadowRoot.querySelector(".inseam-figures input").value === "",
   );
-  await page.getByText("Earlier readings").first().click();
-  assert.equal(await page.getByLabel("Measured on").inputValue(), "2026-11-25");
+  await page.getByText(texts.rider.earlier).first().click();
+  assert.equal(await page.getByLabel(texts.rider.readOn).inputValue(), "2026-11-25");
   await page.getByText("47 to 50.5 cm").waitFor();
   assert.deepEqual(faults, []);
   await close();
@@ -394,22 +394,22 @@ test("a measurement that is kept nowhere makes the browser ask before the page i
   await asks(true);
   await inseam(page).fill("");
   await asks(false);
-  await goTo(page, "Tape one");
-  await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("45");
+  await goTo(page, texts.navigation.tape);
+  await page.getByRole("textbox", { name: texts.tape.lowest }).fill("45");
   await asks(true);
 
-  await goTo(page, "Keep");
-  const onDevice = page.getByRole("checkbox", { name: "Keep on this device" });
+  await goTo(page, texts.navigation.keep);
+  const onDevice = page.getByRole("checkbox", { name: texts.keep.deviceSwitch });
   await onDevice.check();
   await asks(false);
   await onDevice.uncheck();
   await asks(true);
   await Promise.all([
     page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save a file" }).click(),
+    page.getByRole("button", { name: texts.keep.save }).click(),
   ]);
   await asks(false);
-  await goTo(page, "The rider");
+  await goTo(page, texts.navigation.rider);
   await inseam(page).fill("50");
   await asks(true);
   // The browser's own way back leaves the page, and asks as well.
