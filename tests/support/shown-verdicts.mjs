@@ -105,7 +105,7 @@ export async function judge(lists) {
           if (judged === undefined) return `${name} is side by side, and not in the answer`;
           const fault =
             shown.fact === texts.beside.verdict
-              ? wrong(cell, texts.rack.verdicts[judged.verdict])
+              ? says(cell, texts.rack.verdicts[judged.verdict])
               : shown.fact === texts.beside.setting
                 ? says(cell, settingWords(texts, figures, judged)?.height ?? null)
                 : null;
