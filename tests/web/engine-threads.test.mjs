@@ -4,37 +4,12 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { pageModule } from "../support/page-modules.mjs";
+import { virtualTime } from "../support/virtual-time.mjs";
+import { workers } from "../support/stand-in-workers.mjs";
 
 const { engineThreads } = await pageModule("engine/engine-threads.ts");
 
-const soon = () => new Promise((resolve) => setTimeout(resolve, 5));
-
-/** Workers of which each knows its number and what it was told. */
-function workers() {
-  const made = [];
-  const start = () => {
-    const worker = {
-      number: made.length,
-      told: [],
-      ended: false,
-      terminate: () => (worker.ended = true),
-      postMessage(message) {
-        const { engine } = message;
-        worker.told.push(message);
-        const say = (said) =>
-          setTimeout(() => worker.ended || worker.onmessage({ data: { engine, ...said } }));
-        if ("module" in message) say({ made: true });
-        else if (message.request?.do === "break") say({ failure: "unreachable" });
-        else if (message.request?.do !== "wait" && "request" in message)
-          say({ answer: { worker: worker.number, engine, text: "" } });
-      },
-    };
-    setTimeout(() => worker.onmessage({ data: { engine: 0, started: true } }));
-    made.push(worker);
-    return worker;
-  };
-  return { made, start };
-}
+const pass = virtualTime();
 
 const opened = () => {
   const { made, start } = workers();
@@ -104,7 +79,7 @@ test("a worker that breaks takes all its engines with it, and the next engine ge
   const waiting = [one, other].map((engine) => engine.ask({ do: "wait" }));
   made[0].onerror({ message: "broken", preventDefault: () => undefined });
   for (const answer of waiting) await assert.rejects(answer, /broken/);
-  await soon();
+  await pass(10);
   const next = await threads.open(false);
   assert.equal((await next.ask({ do: "list" })).worker, made.length - 1);
 });

@@ -10,6 +10,7 @@ import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
 import { inEveryThread } from "../support/engine-thread.mjs";
 import { walkEveryScreen } from "../support/every-screen.mjs";
+import { eventually } from "../support/list-desk.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 const today = "2026-11-25";
@@ -279,8 +280,7 @@ test("verdicts that change are said aloud, politely, once they stand", async () 
     .getByRole("status")
     .filter({ hasText: /fit now/, hasNotText: before.name })
     .waitFor();
-  await page.waitForTimeout(1500);
-  assert.notEqual((await counts()).words, before.words);
+  await eventually(async () => assert.notEqual((await counts()).words, before.words));
   await close();
 });
 

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
+import { eventually } from "../support/list-desk.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 const today = "2026-11-25";
@@ -48,21 +49,21 @@ for (const bikes of [1000, 20000]) {
     const { page, faults, close } = await openRack(list);
     const rows = page.getByRole("list", { name: "Bikes, best first" }).getByRole("listitem");
     const last = rows.filter({ has: page.getByRole("heading", { name: ranked.at(-1).name, exact: true }) });
-    for (let turn = 0; turn < 10 && !(await last.isVisible()); ++turn) {
+    // The rack grows as its rows are measured: its end is where nothing is left to scroll.
+    await eventually(async () => {
       await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-      await page.waitForTimeout(300);
-    }
-    await last.waitFor();
+      assert.ok(await last.isVisible());
+    });
     assert.equal(await last.getAttribute("aria-posinset"), String(bikes));
     assert.equal(await last.getAttribute("aria-setsize"), String(bikes));
     assert.ok((await rows.count()) < 100, "rows far away are not drawn");
     await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
-    await page.waitForTimeout(500);
     const middle = rows.filter({ has: page.getByRole("heading") }).first();
-    await middle.waitFor();
-    const place = Number(await middle.getAttribute("aria-posinset"));
-    assert.ok(place > bikes / 4 && place < (bikes * 3) / 4, `half-way down stands place ${place}`);
-    assert.equal(await middle.getByRole("heading").textContent(), ranked[place - 1].name);
+    await eventually(async () => {
+      const place = Number(await middle.getAttribute("aria-posinset"));
+      assert.ok(place > bikes / 4 && place < (bikes * 3) / 4, `half-way down is place ${place}`);
+      assert.equal(await middle.getByRole("heading").textContent(), ranked[place - 1].name);
+    });
     await page.evaluate(() => window.scrollTo(0, 0));
     await page.getByRole("heading", { name: ranked[0].name, exact: true }).waitFor();
     assert.deepEqual(faults, []);
@@ -98,7 +99,11 @@ test("after a jump down the rack, no frame draws more than two rows anew, and al
 test("coming back from a bike far down the rack, its place is found again", async () => {
   const { page, close } = await openRack(sample("swap-morning.json"));
   await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
-  await page.waitForTimeout(500);
+  await eventually(async () => {
+    assert.equal(await page.locator(".screen.rack .row-room").count(), 0);
+    const first = page.locator(".screen.rack [role=listitem]").first();
+    assert.ok(Number(await first.getAttribute("aria-posinset")) > 10);
+  });
   // Named before it is pressed: the rows that are drawn change as the page scrolls to it.
   const rack = page.getByRole("list", { name: "Bikes, best first" });
   const name = await rack.getByRole("button").nth(6).textContent();

@@ -31,6 +31,7 @@ export function engineThreads(
   }
 
   function placeFor(apart: boolean): Place {
+    for (const place of places) if (place.thread.isOver()) places.delete(place);
     const [emptiest] = [...places].sort((a, b) => a.engines - b.engines);
     if (emptiest === undefined) return start();
     return apart && emptiest.engines > 0 && places.size < mostThreads ? start() : emptiest;

@@ -2,7 +2,7 @@
 import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
 import { emptyMorning, noClub } from "../state/club-day";
 import type { ClubState, Morning } from "../state/club-day";
-import { familyOf } from "../state/family-changes";
+import { familyOf, onDay } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
@@ -243,15 +243,4 @@ export function wishesBroughtBack({ riders, picked }: Family): Change<PageState>
     wants: wantsOf(state).wants,
     waiting: state.waiting.map(wantsOf),
   });
-}
-
-function onDay(rider: WaitingRider["rider"], today: string, unit: TypedUnit): WaitingRider["rider"] {
-  const readings = rider.readings.filter(({ on, figure }) => on === today || figure.text.trim() !== "");
-  const newest = readings.at(-1);
-  if (!readings.some(({ on }) => on === today)) {
-    const key = Math.max(0, ...readings.map((reading) => reading.key)) + 1;
-    const figure = { text: "", unit: newest?.figure.unit ?? unit };
-    readings.push({ key, on: today, figure, shoes: newest?.shoes ?? true });
-  }
-  return { ...rider, readings };
 }

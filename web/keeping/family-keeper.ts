@@ -16,7 +16,7 @@ import {
   wishesBroughtBack,
 } from "./family-form";
 import type { Family, FormFault, ListFile } from "./family-form";
-import { keepingIs, waitsForWord } from "./keeping-state";
+import { keepingIs, measured, waitsForWord } from "./keeping-state";
 import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
 import type { EntryChange } from "../engine/wire-lists";
@@ -32,7 +32,7 @@ export interface FamilyKeeper {
   flush: () => void;
   /** Somebody came back to this page: another one may have written meanwhile. */
   lookAgain: () => void;
-  fileToSave: () => Promise<{ name: string; text: string }>;
+  fileToSave: () => Promise<{ name: string; text: string; measured: string }>;
   openFile: (file: Pick<File, "name" | "text">) => Promise<void>;
   /** Brings back what stood here before a file was opened. */
   undoOpening: () => Promise<void>;
@@ -98,8 +98,14 @@ export function familyKeeper(
   let changedAt: number | null = null;
   let turn: Promise<void> = Promise.resolve();
 
+  /** A reading that is still empty is nothing to keep: every day brings one. */
   function textOf(state: PageState): string {
-    return JSON.stringify(familyIn(state));
+    const { riders, ...others } = familyIn(state);
+    const typed = riders.map(({ rider, wants }) => {
+      const readings = rider.readings.filter(({ figure }) => figure.text.trim() !== "");
+      return { rider: { ...rider, readings }, wants };
+    });
+    return JSON.stringify({ ...others, riders: typed });
   }
 
   /** Says it once: a sentence that is said again is read aloud again. */
@@ -230,7 +236,7 @@ export function familyKeeper(
     async fileToSave() {
       const state = store.read();
       const name = `saddlerule-${state.today}.json`;
-      return { name, text: fileText(familyIn(state), await lists.files()) };
+      return { name, text: fileText(familyIn(state), await lists.files()), measured: measured(state) };
     },
     async openFile(file) {
       const kept = await file.text().then(readFileText, (): FormFault => ({ code: "foreign", where: "" }));
@@ -240,7 +246,8 @@ export function familyKeeper(
       }
       before = { family: familyIn(store.read()), lists: await lists.files() };
       await show(kept);
-      store.change(keepingIs({ said: { what: "opened", file: file.name } }));
+      const inFile = measured(store.read());
+      store.change(keepingIs({ inFile, said: { what: "opened", file: file.name } }));
     },
     async undoOpening() {
       if (before === null) return;

@@ -4,6 +4,7 @@ import { engineDoor } from "../engine/engine-door";
 import type { EngineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
+import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
 import { nothingSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
@@ -126,6 +127,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   };
 
   const stopGuarding = guardUnsaved(store);
+  const stopDays = followDay(store);
   // What was kept is asked for before the first drawing, which most often finds it there.
   const begun = device === undefined ? Promise.resolve() : keeper.begin();
   let mounted = true;
@@ -163,6 +165,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       keeper.stop();
       stopFollowing();
       stopGuarding();
+      stopDays();
       for (const engine of Object.values(engines)) engine.end();
       render(null, floor);
       floor.remove();

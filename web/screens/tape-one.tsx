@@ -3,7 +3,10 @@ import { useState } from "preact/hooks";
 import { BikesOnTape } from "../drawings/bikes-on-tape";
 import { MeasuringGuide } from "../drawings/measuring-guide";
 import { isGuess } from "../drawings/shown-window";
-import type { BikeKind } from "../engine/wire-answers";
+import { draftQuestion } from "../engine/questions";
+import type { DraftTold } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
+import type { BikeKind, Note, SetAside } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
 import { Switch } from "../parts/choices";
@@ -15,6 +18,8 @@ import { Notes, worded } from "../parts/notes";
 import { ScreenHead } from "../parts/screen-head";
 import { VerdictHead } from "../parts/verdict-head";
 import { lacksOnlyStage } from "../parts/what-is-missing";
+import { answerTo } from "../state/answers";
+import type { Told } from "../state/answers";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
 import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
@@ -107,6 +112,12 @@ export function TapeOne({ state }: { state: PageState }) {
   );
 }
 
+/** What is wrong with the draft itself: that nothing is known of the rider is none of its faults. */
+function draftProblems({ answer, refusal }: Told<DraftTold>): (Note | SetAside)[] {
+  if (refusal === null) return answer?.problems ?? [];
+  return refusal.where.startsWith("rider") ? [] : [refusal];
+}
+
 interface DraftFieldProps {
   state: PageState;
   field: TextOfDraft;
@@ -119,8 +130,8 @@ interface DraftFieldProps {
 
 function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: DraftFieldProps) {
   const { texts, figures, change } = usePage();
-  const { draft, problems } = state.tape;
-  const said = problems.find(({ where }) => where.endsWith(wire));
+  const { draft } = state.tape;
+  const said = draftProblems(answerTo(state, draftQuestion)).find(({ where }) => where.endsWith(wire));
   const notPlain = field === "price" && draft.price.trim() !== "" && plainNumber(draft.price) === null;
   const isLength = field === "lowest" || field === "highest" || field === "standover";
   return (
@@ -138,8 +149,8 @@ function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: D
 
 function DraftMass({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { draft, problems } = state.tape;
-  const said = problems.find(({ where }) => where.endsWith("mass_kg"));
+  const { draft } = state.tape;
+  const said = draftProblems(answerTo(state, draftQuestion)).find(({ where }) => where.endsWith("mass_kg"));
   return (
     <MassField
       id="tape-massKg"
@@ -183,8 +194,11 @@ function MoreOfDraft({ state }: { state: PageState }) {
 
 function DraftVerdict({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { judged, problems, draft, nextNumber } = state.tape;
-  const rider = state.judged.answer?.rider ?? null;
+  const { draft, nextNumber } = state.tape;
+  const told = answerTo(state, draftQuestion);
+  const problems = draftProblems(told);
+  const judged = told.refusal === null ? (told.answer?.judged ?? null) : null;
+  const rider = answerTo(state, rackQuestion).answer?.rider ?? null;
   if (judged === null) {
     const typed = draft.lowest.trim() !== "" || draft.highest.trim() !== "";
     const needed = lacksOnlyStage(state.rider) ? texts.riding.chooseFirst : texts.tape.needRider;
@@ -193,7 +207,7 @@ function DraftVerdict({ state }: { state: PageState }) {
   }
   const lasting = lastingWords(texts, figures, judged);
   return (
-    <section class="sheet stack">
+    <section class="sheet stack told">
       <p>
         <VerdictHead bike={judged} guess={rider !== null && isGuess(rider)} large />
       </p>

@@ -3,6 +3,8 @@ import type { ClubDayAnswer, ReadRidersAnswer, RiderCell, TableRow } from "../en
 import type { Note } from "../engine/wire-answers";
 import type { PlacedNote } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
+import { lastAnswer } from "./answers";
+import type { Question } from "./answers";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";
 
@@ -35,9 +37,6 @@ export interface ClubState extends Morning {
   coming: { text: string; units: TypedUnit } | null;
   /** What was said of the last table that was read. */
   said: { added: number; problem: Note | null; setAside: PlacedNote[]; unknown: string[] };
-  plan: ClubDayAnswer | null;
-  /** Why the plan on screen is not about what was settled. */
-  refusal: Note | null;
   /** The pairs before the last change: kept where that costs nothing. */
   before: PairIds[];
   past: Morning[];
@@ -64,8 +63,6 @@ export const noClub: ClubState = {
   draft: emptyDraft,
   coming: null,
   said: { added: 0, problem: null, setAside: [], unknown: [] },
-  plan: null,
-  refusal: null,
   before: [],
   past: [],
   byBike: false,
@@ -82,13 +79,43 @@ const club =
   (by: (club: ClubState) => Partial<ClubState>): Change<PageState> =>
   (state) => ({ ...state, club: { ...state.club, ...by(state.club) } });
 
+/** Who rides which bike, as things are settled. */
+export const planQuestion: Question<ClubDayAnswer> = {
+  name: "plan",
+  engine: "rack",
+  pose: ({ club, today, screen, list }) => {
+    if (screen.name !== "club" || club.riders.length === 0) return null;
+    const here = club.riders.filter(({ id }) => !club.gone.includes(id));
+    return {
+      request: {
+        do: "club_day",
+        today,
+        riders: here.map(({ id, rider }) => ({ id, rider })),
+        absent: club.absent,
+        available_only: true,
+        locked: club.fixed.map(({ rider, bike }) => ({ rider, bike })),
+        not: club.never.filter(({ rider }) => here.some(({ id }) => id === rider)),
+        before: club.before,
+        rounds: club.rounds,
+      },
+      edition: list.edition,
+      // Pairs of another list are of no use.
+      subject: String(list.edition),
+    };
+  },
+};
+
 /** A step that can be taken back. Pairs stay as they are where that costs nothing. */
-const step = (by: (club: ClubState) => Partial<Morning>): Change<PageState> =>
-  club((now) => ({
-    ...by(now),
-    before: now.plan?.pairs.map(({ rider, bike }) => ({ rider, bike })) ?? now.before,
-    past: [...now.past, morningOf(now)].slice(-mostSteps),
-  }));
+const step =
+  (by: (club: ClubState) => Partial<Morning>): Change<PageState> =>
+  (state) => {
+    const pairs = lastAnswer(state, planQuestion).answer?.pairs;
+    return club((now) => ({
+      ...by(now),
+      before: pairs?.map(({ rider, bike }) => ({ rider, bike })) ?? now.before,
+      past: [...now.past, morningOf(now)].slice(-mostSteps),
+    }))(state);
+  };
 
 const without = (list: string[], item: string): string[] => list.filter((one) => one !== item);
 const isPair = (pair: PairIds) => (other: PairIds) => other.rider === pair.rider && other.bike === pair.bike;
@@ -153,14 +180,6 @@ export function tableRead({ riders, set_aside, unknown_columns }: ReadRidersAnsw
 
 export function tableRefused(problem: Note): Change<PageState> {
   return club(() => ({ coming: null, said: { added: 0, problem, setAside: [], unknown: [] } }));
-}
-
-export function planned(plan: ClubDayAnswer): Change<PageState> {
-  return club(() => ({ plan, refusal: null }));
-}
-
-export function planRefused(refusal: Note): Change<PageState> {
-  return club(() => ({ refusal }));
 }
 
 export function pairFixed(pair: PairIds, out: boolean): Change<PageState> {

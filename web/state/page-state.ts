@@ -1,18 +1,7 @@
 // Everything the page knows, in one plain object. It is replaced, never changed in place; screens are drawn from it.
-import type {
-  AssessAnswer,
-  BikeFacts,
-  BikeKind,
-  ChangesAnswer,
-  ForecastAnswer,
-  JudgedBike,
-  Note,
-  SetAside,
-  SideViewAnswer,
-  Stage,
-} from "../engine/wire-answers";
+import type { BikeKind, Note, SetAside, Stage } from "../engine/wire-answers";
 import type { Language } from "../texts/languages";
-import type { ListedEntry, ListRowsAnswer } from "../engine/wire-lists";
+import type { ListRowsAnswer } from "../engine/wire-lists";
 import type {
   BrakeWish,
   Confidence,
@@ -26,6 +15,7 @@ import { noClub } from "./club-day";
 import type { ClubState } from "./club-day";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
+import type { Answers } from "./answers";
 import type { Printing } from "./printing";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
@@ -120,10 +110,6 @@ export interface TapeState {
   draft: TapedBike;
   kept: KeptBike[];
   nextNumber: number;
-  /** The verdict on the draft alone. */
-  judged: JudgedBike | null;
-  /** What is wrong with the draft, by the field it concerns. */
-  problems: (Note | SetAside)[];
 }
 
 /** What the engine tells of the list it holds; its bikes are asked for as they come near the screen. */
@@ -131,11 +117,7 @@ export type LoadedList = Omit<ListRowsAnswer, "entries">;
 
 export interface ListState {
   loaded: LoadedList | null;
-  /** Bikes as they hang on the rack before there is a rider, from the place `from` on. */
-  hanging: { entries: ListedEntry[]; from: number };
-  /** All that the list says of the bikes on screen. */
-  facts: BikeFacts[];
-  /** Counts the loads, so that answers about an older list are told from answers about this one. */
+  /** Counts the lists and their changes, so that answers about an older list are told from answers about this one. */
   edition: number;
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
@@ -162,9 +144,8 @@ export interface PageState {
   /** The rider taken out last, until somebody goes on. */
   removed: WaitingRider | null;
   tape: TapeState;
-  /** Ids of the bikes to see side by side, and what was told about them last. */
+  /** Ids of the bikes to see side by side. */
   picked: string[];
-  beside: JudgedBike[];
   keeping: KeepingState;
   list: ListState;
   opening: Opening | null;
@@ -173,25 +154,9 @@ export interface PageState {
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
-  judged: {
-    answer: AssessAnswer | null;
-    /** What was asked, but for the window of rows. */
-    question: string;
-    /** The rider it is about: another one may have been taken in hand since. */
-    about: number;
-    /** The place of the first bike in the answer. */
-    from: number;
-    /** Why the figures on screen are not about what is typed now. */
-    refusal: Note | null;
-  };
-  /** What would put another bike first; asked for only while it is unfolded. */
-  whatIf: { open: boolean; answer: ChangesAnswer | null };
-  bike: {
-    /** `judged` is null for a bike that the wishes leave out. */
-    detail: { id: string; judged: JudgedBike | null } | null;
-    sideView: { id: string; answer: SideViewAnswer } | null;
-    forecast: ForecastAnswer | null;
-  };
+  /** What would put another bike first is unfolded. */
+  whatIfOpen: boolean;
+  answers: Answers;
 }
 
 export const noMonth: MonthEntry = { year: "", month: "" };
@@ -226,8 +191,6 @@ export const noWants: WantsEntry = {
 
 export const noList: ListState = {
   loaded: null,
-  hanging: { entries: [], from: 0 },
-  facts: [],
   edition: 0,
   sample: false,
   refusal: null,
@@ -273,9 +236,8 @@ export function firstState(
     wants: noWants,
     waiting: [],
     removed: null,
-    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
+    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1 },
     picked: [],
-    beside: [],
     keeping: noKeeping,
     list: noList,
     opening: null,
@@ -283,8 +245,7 @@ export function firstState(
     club: noClub,
     rows: firstRows,
     printing: null,
-    judged: { answer: null, question: "", about: 1, from: 0, refusal: null },
-    whatIf: { open: false, answer: null },
-    bike: { detail: null, sideView: null, forecast: null },
+    whatIfOpen: false,
+    answers: {},
   };
 }

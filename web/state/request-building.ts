@@ -23,7 +23,7 @@ import { massSent } from "./typed-mass";
 export const draftId = "taped-draft";
 
 /** The readings that go to the engine, in its order: problems name them by that place. */
-export function sentReadings(rider: RiderEntry): ReadingEntry[] {
+export function sentReadings(rider: Pick<RiderEntry, "readings">): ReadingEntry[] {
   return rider.readings.filter((reading) => reading.figure.text.trim() !== "" && reading.on !== "");
 }
 

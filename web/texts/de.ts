@@ -25,6 +25,7 @@ export const german: Translation = {
     keep: "Speichern",
   },
   shownIn: "Längen in",
+  overdue: "Das dauert länger als sonst. Was grau ist, gilt noch nicht für das, was du eingegeben hast.",
   colon: ": ",
   optional: "optional",
   rider: {

@@ -23,6 +23,7 @@ export const english = {
     keep: "Save",
   },
   shownIn: "Show lengths in",
+  overdue: "This takes longer than usual. What is grey is not yet about what you typed.",
   /** Between what is spoken of and what is said of it. */
   colon: ": ",
   optional: "optional",

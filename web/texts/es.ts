@@ -25,6 +25,7 @@ export const spanish: Translation = {
     keep: "Guardar",
   },
   shownIn: "Medidas en",
+  overdue: "Esto tarda más de lo normal. Lo que está en gris aún no corresponde a lo que has escrito.",
   colon: ": ",
   optional: "opcional",
   rider: {

@@ -25,6 +25,7 @@ export const french: Translation = {
     keep: "Enregistrer",
   },
   shownIn: "Mesures en",
+  overdue: "C’est plus long que d’habitude. Ce qui est en gris ne tient pas encore compte de votre saisie.",
   colon: " : ",
   optional: "facultatif",
   rider: {

@@ -25,6 +25,7 @@ export const dutch: Translation = {
     keep: "Bewaren",
   },
   shownIn: "Lengtes in",
+  overdue: "Dit duurt langer dan anders. Wat grijs is, hoort nog niet bij wat je hebt ingevuld.",
   colon: ": ",
   optional: "optioneel",
   rider: {

@@ -1,5 +1,6 @@
 // Two to four bikes side by side: their spans on one scale, then what differs, and folded away what is the same on all.
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
+import { bikeIn, closeUp, factsIn } from "../../engine/close-up";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { CheckSign } from "../../parts/check-sign";
@@ -7,22 +8,23 @@ import { Fold } from "../../parts/fold";
 import { ForWhom } from "../../parts/for-whom";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
+import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { bikePicked, picksCleared } from "../../state/picking";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { BackToRack } from "../bike/back-to-rack";
 import { FactList } from "../bike/bike-facts";
-import { factsOf } from "../rack/rack-bikes";
 import { DisplayUnit } from "../rack/rack-head";
 import { besideRows, differs } from "./beside-rows";
 import type { BikeBeside, Cell, FactRow } from "./beside-rows";
 
 export function SideBySide({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { picked, beside, judged } = state;
+  const { picked } = state;
+  const { answer, fresh } = answerTo(state, closeUp);
   const bikes = picked.flatMap((id): BikeBeside[] => {
-    const told = beside.find((bike) => bike.id === id);
-    return told === undefined ? [] : [{ judged: told, facts: factsOf(state, id) }];
+    const judged = bikeIn(answer, id);
+    return judged === null ? [] : [{ judged, facts: factsIn(answer, id) }];
   });
   const missing = picked.length - bikes.length;
   const rows = besideRows(texts, figures, bikes);
@@ -32,10 +34,10 @@ export function SideBySide({ state }: { state: PageState }) {
       <BackToRack />
       <ScreenHead title={texts.beside.title} aside={<DisplayUnit unit={state.unit} />}>
         {picked.length < 2 && <p>{texts.beside.needMore}</p>}
-        <ForWhom rider={judged.answer?.rider ?? null} />
+        <ForWhom rider={answer?.assessed?.rider ?? null} />
       </ScreenHead>
       <div class="inset stack">
-        {missing > 0 && beside.length > 0 && (
+        {missing > 0 && fresh && (
           <div>
             <p>{texts.beside.missing({ number: missing })}</p>
             <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
@@ -44,10 +46,10 @@ export function SideBySide({ state }: { state: PageState }) {
           </div>
         )}
         {bikes.length > 0 && (
-          <>
+          <div class="told stack">
             <BikesOnTape
               bikes={bikes.map(({ judged }) => judged)}
-              rider={judged.answer?.rider ?? null}
+              rider={answer?.assessed?.rider ?? null}
               named
             />
             <Differences bikes={bikes} rows={rows.filter(differs)} />
@@ -58,7 +60,7 @@ export function SideBySide({ state }: { state: PageState }) {
                 </Fold>
               </section>
             )}
-          </>
+          </div>
         )}
         <div class="buttons">
           {picked.length < 4 && (

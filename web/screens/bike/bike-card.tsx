@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
 import { Mark } from "../../drawings/signs";
+import { bikeIn, closeUp } from "../../engine/close-up";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TextField, TickField } from "../../parts/fields";
@@ -10,6 +11,7 @@ import { riderName } from "../../parts/rider-switch";
 import { ScreenHead } from "../../parts/screen-head";
 import { missingWords } from "../../parts/what-is-missing";
 import { ShareText } from "../../parts/share-text";
+import { answerTo } from "../../state/answers";
 import { VerdictHead } from "../../parts/verdict-head";
 import type { PageState } from "../../state/page-state";
 import { riderSaid } from "../../state/rider-changes";
@@ -22,19 +24,20 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
   const { texts, figures, change } = usePage();
   const [named, setNamed] = useState(false);
   const { rider, today } = state;
-  const { detail } = state.bike;
-  const judged = detail?.id === id ? detail.judged : null;
+  const { answer, fresh, pending } = answerTo(state, closeUp);
+  // A card is not even drawn in grey: on paper it outlives every mark.
+  const judged = fresh ? bikeIn(answer, id) : null;
   if (judged === null) {
     return (
       <>
         <BackToRack />
         <ScreenHead title={texts.card.title}>
-          <p>{missingWords(texts, rider)}</p>
+          <p role="status">{pending ? texts.whatIf.busy : missingWords(texts, rider)}</p>
         </ScreenHead>
       </>
     );
   }
-  const judgedRider = state.judged.answer?.rider ?? null;
+  const judgedRider = answer?.assessed?.rider ?? null;
   const words = cardWords(texts, figures, judged, judgedRider, {
     rider: named ? riderName(texts, rider) : null,
     today,

@@ -142,7 +142,7 @@ function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
     ([reason, number]) => byCode(texts.wishes.because, reason, { number }) ?? reason,
   );
   return (
-    <div class="hidden-bikes">
+    <div class="hidden-bikes told">
       <p>
         <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>
         {texts.colon}

@@ -3,9 +3,11 @@ import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
 import { MassField } from "../../parts/mass-field";
 import { worded } from "../../parts/notes";
+import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
 import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
+import { lastAnswer } from "../../state/answers";
 import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
@@ -24,8 +26,8 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ judged }: PageState, texts: Texts, figures: Figures): string | null {
-  const { refusal } = judged;
+function massProblemOf(state: PageState, texts: Texts, figures: Figures): string | null {
+  const { refusal } = lastAnswer(state, rackQuestion);
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
 
@@ -33,7 +35,7 @@ export function RiderMore({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
-  const { refusal } = state.judged;
+  const { refusal } = lastAnswer(state, rackQuestion);
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
   const massProblem = massProblemOf(state, texts, figures);
