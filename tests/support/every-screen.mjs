@@ -54,7 +54,7 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("button", { name: "Merge them" }).waitFor();
   await look("two lists before they are merged");
   await page.getByRole("button", { name: "Back to the list" }).click();
-  await page.getByRole("button", { name: "Save", exact: true }).click();
+  await page.locator(".screen.current").getByRole("button", { name: "Save list", exact: true }).click();
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
   await look("saving a list");
   await page.getByRole("button", { name: "Back to the list" }).click();
@@ -66,7 +66,7 @@ export async function walkEveryScreen(page, look) {
   await first.waitFor();
   await page.getByText("Filter and sort").click();
   await page.getByText("What would change the answer").click();
-  await page.getByText(/stands first\./).waitFor();
+  await page.getByText(/comes first\./).waitFor();
   await look("rack");
   await first.getByRole("button").first().click();
   await page.getByRole("img", { name: /Side view/ }).waitFor();

@@ -80,7 +80,7 @@ export async function saved(page, { form = "Saddlerule (JSON)", separator } = {}
   await press(page, "Save");
   await page.getByRole("radio", { name: form }).check();
   if (separator) await choice(page, "Between columns").selectOption({ label: separator });
-  const button = page.getByRole("button", { name: "Save", exact: true });
+  const button = page.getByRole("button", { name: "Save list", exact: true });
   await eventually(async () => assert.notEqual(await button.getAttribute("aria-disabled"), "true"));
   const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
   const text = readFileSync(await download.path(), "utf8");

@@ -35,6 +35,7 @@ class Family {
   day = firstDay;
   hand = 0;
   riders = ["49.5", "56"].map((text) => ({
+    population: "gb",
     stage: "starting",
     readings: [{ on: firstDay, text }],
     price: "",

@@ -56,7 +56,7 @@ test("a pasted table with a title and a total; who is left hears why", async () 
     .getByText("Row 7, Name: “Total” looks like a row of totals.")
     .or(page.getByText(/looks like a row of totals/))
     .waitFor();
-  await page.getByText("Not measured yet.").waitFor();
+  await page.getByText("More to measure.").waitFor();
   await page.getByRole("heading", { name: "What to get" }).waitFor();
   assert.deepEqual(faults, []);
   await close();

@@ -74,7 +74,7 @@ for (const { name, launch } of browsers) {
     test(`${name}: from the inside leg to the saddle setting, in a club's page under a strict policy`, async (test) => {
       const visit = await Visit.to(`${club.strict.address}/main`, { test, browser, size: screens.laptop });
       await visit.types("Inside leg", "49.5");
-      await visit.reads(/14 fit now/);
+      await visit.reads(/14 fit/);
       await eventually(async () => assert.equal((await told(visit, "verdict")).at(-1)?.verdict, "fits_now"));
       await visit.press("button", /^Loan \d/);
       await visit.sees("img", /^Side view of the bike, to scale/);
@@ -94,8 +94,12 @@ for (const { name, launch } of browsers) {
     });
 
     const refusals = {
-      "/gone": ["strict", "address_gone", /Nothing is at this address any more \(the server said 404\)/],
-      "/web-page": ["strict", "address_web_page", /A web page came, and no list/],
+      "/gone": [
+        "strict",
+        "address_gone",
+        /There is nothing at this address any more \(the server said 404\)/,
+      ],
+      "/web-page": ["strict", "address_web_page", /A web page came instead of a list/],
       "/picture": ["strict", "file_is_other", /“picture.json” could not be opened|“picture” could not/],
       "/private": [
         "open",

@@ -61,7 +61,10 @@ test("the card prints alone on one sheet of A5 or A4, with setting, days to rais
     assert.ok(said.includes(bike));
     assert.match(said, /Saddle at 49\.5 cm/);
     assert.match(said, /As of 25 November 2026/);
-    assert.match(said, /When to move the saddle\n+\d+ \w+ 202\d: \d+(\.5)? cm/);
+    assert.match(
+      said,
+      /When to move the saddle\s+Measure again before each step\.\s+About \w+ 202\d: \d+(\.5)? cm/,
+    );
     assert.match(said, /Too small from about \w+ 20\d\d/);
     assert.match(said, /Helmet on, every ride\./);
     assert.match(

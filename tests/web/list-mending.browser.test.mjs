@@ -46,7 +46,7 @@ test("a row that cannot be used is named by row and column, and mended in its ow
   await odd.getByText(/row 6, saddle.lowest/i).waitFor();
   assert.match(await odd.textContent(), /forty/);
   await odd.getByRole("button", { name: "Fix it: Loan 03" }).click();
-  await page.getByRole("heading", { name: "Change Loan 03" }).waitFor();
+  await page.getByRole("heading", { name: "Edit Loan 03" }).waitFor();
   const lowest = field(page, "Saddle at its lowest (cm)");
   assert.equal(await lowest.inputValue(), "forty");
   assert.equal(await field(page, "shelf").inputValue(), "c");
@@ -79,7 +79,7 @@ test("swapped heights are repaired by a tap, never unasked, and taken back", asy
   await odd.getByText("left out").waitFor();
   await odd.getByRole("button", { name: "Swap them" }).click();
   await odd.getByText(/Saddle 49.5.cm to 63.cm/).waitFor();
-  await page.getByText("Repaired Loan 02.").waitFor();
+  await page.getByText("Fixed Loan 02.").waitFor();
   await eventually(async () => assert.match((await focused(page)).text, /Loan 02/));
   await press(page, "Undo");
   await odd.getByText(/look swapped/).waitFor();
@@ -100,7 +100,7 @@ test("inches typed as centimetres are repaired all at once, and all taken back a
     .getByRole("button", { name: /^Read .* 17.5 in$/ })
     .waitFor();
   await page.getByRole("button", { name: /Fix all/ }).click();
-  await page.getByText(/Repaired \d+ bikes/).waitFor();
+  await page.getByText(/Fixed \d+ bikes/).waitFor();
   await entry(page, "B")
     .getByText(/Saddle 44.5.cm to 62.2.cm/)
     .waitFor();
@@ -151,7 +151,7 @@ test("an empty file is refused in words, and the way to a new list stays", async
   await field(page, "Title of the list").fill("Shed");
   await press(page, "Save this bike");
   await page.getByRole("heading", { name: "Shed" }).waitFor();
-  await page.getByText("No bike in this list yet.").waitFor();
+  await page.getByText("No bikes in this list yet.").waitFor();
   await close();
 });
 

@@ -95,7 +95,7 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
   await choice(page, "Include").selectOption({
     label: "Only those left out (1)",
   });
-  const button = page.getByRole("button", { name: "Save", exact: true });
+  const button = page.getByRole("button", { name: "Save list", exact: true });
   await eventually(async () => assert.equal(await button.getAttribute("aria-disabled"), "false"));
   const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
   assert.equal(download.suggestedFilename(), "shed-set-aside.json");
@@ -167,7 +167,7 @@ test("where the browser lets a page keep the file, the list is saved back into i
   // As another form it is a new file; who thinks better of it loses nothing.
   await press(page, "Save");
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
-  const button = page.getByRole("button", { name: "Save", exact: true });
+  const button = page.getByRole("button", { name: "Save list", exact: true });
   await eventually(async () => assert.equal(await button.getAttribute("aria-disabled"), "false"));
   await page.evaluate(() => (window.refuse = true));
   await button.click();

@@ -20,7 +20,11 @@ after(async () => {
   rmSync(folder, { recursive: true });
 });
 
-const rider = { stage: "starting", readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }] };
+const rider = {
+  population: "gb",
+  stage: "starting",
+  readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }],
+};
 
 async function openRack(list, viewport = screens.phone) {
   const opened = await openPage(browser, viewport, { now: `${today}T10:00:00` });

@@ -20,6 +20,7 @@ async function judged() {
   const engine = await openBuiltEngine();
   engine.ask({ do: "load" }, readFileSync(list));
   const rider = {
+    population: "gb",
     stage: "starting",
     readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }],
   };

@@ -54,7 +54,7 @@ test("the club's page leads to its bikes", async (test) => {
   await page.getByRole("link", { name: "Look through our bikes on your phone" }).click();
   await judges(page);
   await goTo(page, "Bikes");
-  await page.getByText("2 fit now").first().waitFor();
+  await page.getByText("2 fit").first().waitFor();
   await page.getByText("Loan 02, 14 in, two hand brakes").waitFor();
 });
 
@@ -213,7 +213,7 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
   }
   await club.nginx.start("location = /bikes.json { return 410; }\n");
   await page.goto(`${club.nginx.origin}/fit/?gone#list=../bikes.json`);
-  await page.getByText("Nothing is at this address any more").first().waitFor();
+  await page.getByText("There is nothing at this address any more").first().waitFor();
   await club.nginx.stop();
   await page.goto(`${club.nginx.origin}/fit/?gone-for-good#list=../bikes.json`);
   await page.getByText("The list could not be reached").first().waitFor();

@@ -22,7 +22,7 @@ async function typesReading(visit) {
 
 async function seesClubsRack(visit) {
   await visit.goTo("Bikes");
-  await visit.reads("2 fit now");
+  await visit.reads("2 fit");
   await visit.reads("Loan 02, 14 in, two hand brakes");
 }
 

@@ -921,7 +921,7 @@ export const german: Translation = {
     alike: "In beiden gleich: {count}",
     nothing: "nichts",
     mergeDo: "Zusammenführen",
-    save: "Speichern",
+    save: "Liste speichern",
     saveTitle: "Liste speichern",
     form: "Format",
     forms: {

@@ -918,7 +918,7 @@ export const spanish: Translation = {
     alike: "Igual en las dos: {count}",
     nothing: "vacío",
     mergeDo: "Unirlas",
-    save: "Guardar",
+    save: "Guardar la lista",
     saveTitle: "Guardar la lista",
     form: "Formato",
     forms: {

@@ -918,7 +918,7 @@ export const french: Translation = {
     alike: "Identique dans les deux : {count}",
     nothing: "rien",
     mergeDo: "Fusionner",
-    save: "Enregistrer",
+    save: "Enregistrer la liste",
     saveTitle: "Enregistrer la liste",
     form: "Format",
     forms: {

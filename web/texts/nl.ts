@@ -919,7 +919,7 @@ export const dutch: Translation = {
     alike: "In beide gelijk: {count}",
     nothing: "leeg",
     mergeDo: "Voeg samen",
-    save: "Bewaren",
+    save: "Lijst bewaren",
     saveTitle: "Lijst bewaren",
     form: "Bestandstype",
     forms: {

@@ -144,7 +144,7 @@ TEST_CASE("a morning that contradicts itself is refused with its place", "[engin
          "riders[2].id",
          "club_rider_twice"},
         {"a figure that is none",
-         {{"riders", {{{"id", "1"}, {"rider", {{"readings", {{{"on", "2026-11-28"}, {"inseam", "4x"}}}}}}}}}},
+         {{"riders", {{{"id", "1"}, {"rider", {{"readings", {{{"on", "2026-11-28"}, {"inseam", "x4"}}}}}}}}}},
          "riders[0].rider.readings[0].inseam",
          "figure_not_a_number"},
         {"an absent bike that is not in the list",

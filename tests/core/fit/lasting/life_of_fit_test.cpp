@@ -266,8 +266,9 @@ TEST_CASE("the curve's area is the mean of the months", "[lasting]") {
 
 TEST_CASE("today's chance in the curve is the verdict's, where the reading is an average one", "[lasting]") {
     Child child = girl_of_five;
-    child.inseam = 526.5; // the median of girls of five
-    const Rider rider = rider_for(child);
+    child.inseam = 526.5; // the median of Dutch girls of five
+    Rider rider = rider_for(child);
+    rider.population = Population::nl;
     const FitForecast forecast = forecast_for(rider);
     const InseamToday inseam = RiderGrowth::of(rider, today).today();
     for (const double lowest : {560.0, 610.0, 625.0, 640.0}) {

@@ -216,7 +216,9 @@ TEST_CASE("the position is that of the offending value and the path leads to it"
     const Problem figure = problem_of("{ \"id\": \"gr\xC3\xBCn\",\n  \"saddle_lowest\": 5 }");
     CHECK(figure.position == TextPosition{2, 20});
     CHECK(figure.where == "saddle_lowest");
-    const Problem item = problem_of("{ \"id\": \"A\", \"brakes\": [\"coaster\",\n \"foot\"] }");
+    // One saddle height alone carries no bike whose other cells cannot be read.
+    const Problem item =
+        problem_of("{ \"id\": \"A\", \"saddle_lowest\": 50, \"brakes\": [\"coaster\",\n \"foot\"] }");
     CHECK(item.position == TextPosition{2, 2});
     CHECK(item.where == "brakes[1]");
     const Problem twice = problem_of("{ \"id\": \"A\",\n \"id\": \"B\" }");

@@ -131,7 +131,7 @@ TEST_CASE("yes and no are what people and spreadsheets of five languages write",
         CHECK(json_of("available", cell) == "false");
     }
     CHECK(json_of("available", "maybe") == "\"maybe\"");
-    CHECK(json_of("available", "1") == "1");
+    CHECK(json_of("available", "1") == "true");
 }
 
 TEST_CASE("brakes and colours are lists, and brakes may be known to be none", "[catalogue]") {
