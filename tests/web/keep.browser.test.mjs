@@ -303,8 +303,8 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
       readFileSync(sample("loan-shed.json"), "utf8"),
       /was not saved with this button\. Open a list of bikes under “List”\./,
     ],
-    [text.slice(0, text.length / 2), /is damaged, and nothing of it was taken/],
-    [damaged((file) => (file.version = 2)), /was saved by a newer Saddlerule/],
+    [text.slice(0, text.length / 2), /is damaged, so nothing was loaded from it/],
+    [damaged((file) => (file.version = 3)), /was saved by a newer Saddlerule/],
     [damaged((file) => delete file.version), /is damaged \(at version\)/],
     [
       damaged((file) => (file.riders[0].rider.stage = "flying")),

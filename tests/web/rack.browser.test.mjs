@@ -110,7 +110,7 @@ test("coming back from a bike far down the rack, its place is found again", asyn
   });
   // Named before it is pressed: the rows that are drawn change as the page scrolls to it.
   const rack = page.getByRole("list", { name: "Bikes, best first" });
-  const name = await rack.getByRole("button").nth(6).textContent();
+  const name = await rack.getByRole("button").nth(2).textContent();
   await rack.getByRole("button", { name, exact: true }).click();
   await page.getByRole("heading", { name, level: 2 }).waitFor();
   await page.getByRole("button", { name: "Back to the bikes" }).click();
@@ -155,7 +155,7 @@ test("what would change the answer is worked out when it is unfolded, and again 
   await sentence.waitFor({ state: "detached" });
   await page.getByText(/Right now, .* comes first\./).waitFor();
   await page
-    .getByRole("button", { name: /would stand first/ })
+    .getByRole("button", { name: /would come first/ })
     .first()
     .click();
   await page.getByRole("button", { name: "Back to the bikes" }).waitFor();
@@ -172,7 +172,7 @@ test("a reading below an earlier one is questioned, and the answer stays", async
   await page.getByRole("button", { name: "Add an earlier measurement" }).click();
   await page.getByLabel("Measured on").fill("2026-08-01");
   await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("52");
-  await page.getByText(/less than the reading before it, and legs do not shrink/).waitFor();
+  await page.getByText(/less than the one before, and legs do not shrink/).waitFor();
   assert.ok(await page.getByRole("heading", { name: "Saddle height to look for" }).isVisible());
   await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("48");
   await page.getByText(/legs do not shrink/).waitFor({ state: "detached" });

@@ -123,6 +123,6 @@ test("six riders with long names fit a narrow phone, each target 44 px high", as
     );
   assert.deepEqual(low, []);
   await page.getByRole("radio", { name: "Child 1" }).check();
-  await page.getByRole("button", { name: "Remove Rider 1" }).waitFor();
+  await page.getByRole("button", { name: "Remove Child 1" }).waitFor();
   await close();
 });

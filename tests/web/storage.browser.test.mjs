@@ -297,7 +297,7 @@ test("one button says what it wipes, asks once, and leaves no trace", async () =
 const unreadable = {
   "is damaged": [{ version: 1, riders: "none" }, /cannot be read\. It is left as it is/],
   "is no record at all": ["nonsense", /cannot be read\. It is left as it is/],
-  "was kept by a newer page": [{ version: 2, brood: [] }, /A newer Saddlerule kept something/],
+  "was kept by a newer page": [{ version: 3, brood: [] }, /A newer Saddlerule saved something/],
 };
 
 for (const [what, [value, sentence]] of Object.entries(unreadable)) {

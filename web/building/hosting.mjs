@@ -31,10 +31,10 @@ export function nginxExample(path = "/fit/") {
   const headers = Object.entries(siteHeaders).map(
     ([name, value]) => `    add_header ${name} "${value}" always;`,
   );
-  return `# The site of Saddlerule, for the server section of nginx. Change ${path} where the folder lies elsewhere.
+  return `# The site of Saddlerule, for the server section of nginx. Change ${path} if the folder is elsewhere.
 location ${path} {
 ${headers.join("\n")}
-    # Asked for again each time, but for what is in files/, which is called by its content.
+    # Requested again each time, except for what is in files/, whose names depend on their content.
     expires -1;
     location ${path}files/ { expires 1d; }
     location = ${path}manifest.webmanifest { default_type application/manifest+json; }
@@ -49,9 +49,9 @@ ${headers.join("\n")}
 /** For a file .htaccess in the site's folder. */
 export function apacheExample() {
   const headers = Object.entries(siteHeaders).map(([name, value]) => `Header always set ${name} "${value}"`);
-  return `# The site of Saddlerule, for a file called .htaccess in its folder. Takes mod_headers, mod_mime and mod_deflate.
+  return `# The site of Saddlerule, for a file called .htaccess in its folder. Needs mod_headers, mod_mime and mod_deflate.
 ${headers.join("\n")}
-# Asked for again each time, but for what is in files/, which is called by its content.
+# Requested again each time, except for what is in files/, whose names depend on their content.
 Header set Cache-Control "no-cache"
 Header set Cache-Control "max-age=86400" "expr=%{REQUEST_URI} =~ m#/files/#"
 AddType application/wasm .wasm
