@@ -1,10 +1,10 @@
 // Shared by the tests: builders and checkers in the words of the domain, so that a test body is one sentence.
 #pragma once
 
-#include "core/fit/verdict/fit_verdict.h"
-#include "core/fit/verdict/saddle_window.h"
 #include "core/base/quantities/calendar_date.h"
 #include "core/base/quantities/length.h"
+#include "core/fit/verdict/fit_verdict.h"
+#include "core/fit/verdict/saddle_window.h"
 
 #include <catch2/catch.hpp>
 

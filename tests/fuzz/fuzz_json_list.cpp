@@ -1,6 +1,6 @@
 // Any bytes as a list in JSON: read without a fault of the engine, and what was read saved without loss.
-#include "core/lists/catalogue/json_catalogue_reader.h"
 #include "core/base/text/utf8_text.h"
+#include "core/lists/catalogue/json_catalogue_reader.h"
 #include "tests/fuzz/saved_and_read_again.h"
 
 #include <cstdint>

@@ -1,7 +1,7 @@
 // Any bytes as a list in a table, told by what stands in it or taken for Windows-1252: read without a fault of the
 // engine, and what was read saved without loss.
-#include "core/lists/catalogue/table_catalogue_reader.h"
 #include "core/base/text/utf8_text.h"
+#include "core/lists/catalogue/table_catalogue_reader.h"
 #include "tests/fuzz/saved_and_read_again.h"
 
 #include <cstdint>

@@ -50,7 +50,7 @@ export function TapeStrip({ scale, window, label }: TapeStripProps) {
               </text>
             ),
         )}
-        {window !== null && window.target !== null && (
+        {window?.target != null && (
           <line class="tape-target" x1={at(window.target)} x2={at(window.target)} y1="0" y2={targetLength} />
         )}
       </svg>

@@ -82,5 +82,6 @@ function factsOf({ judged, facts }: BikeBeside): Partial<BikeFacts> {
 }
 
 export function differs({ cells }: FactRow): boolean {
-  return cells.some(({ text, stops }) => text !== cells[0]?.text || stops !== cells[0]?.stops);
+  const [first] = cells;
+  return first !== undefined && cells.some(({ text, stops }) => text !== first.text || stops !== first.stops);
 }

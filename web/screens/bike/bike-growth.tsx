@@ -32,7 +32,7 @@ export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
           <ul class="drawing-key">
             <li class="key-rider">{texts.growth.keyNeed}</li>
             <li class="key-bike">{texts.growth.keyBike}</li>
-            {(judged.pauses ?? []).length > 0 && <li class="key-pause">{texts.pauses.key}</li>}
+            {judged.pauses.length > 0 && <li class="key-pause">{texts.pauses.key}</li>}
           </ul>
         </>
       )}
@@ -61,7 +61,7 @@ export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
 export function growthSentences(
   texts: Texts,
   figures: Figures,
-  { verdict, fits_from: from, outgrown, span_mm: span, pauses = [] }: JudgedBike,
+  { verdict, fits_from: from, outgrown, span_mm: span, pauses }: JudgedBike,
   forecast: ForecastAnswer | null,
 ): string[] {
   const { growth } = texts;

@@ -92,7 +92,7 @@ function Compared({ merge }: { merge: Merge }) {
           <Switch
             name="merge-all"
             legend={texts.desk.mergeAll}
-            chosen={Object.keys(merge.take).length === 0 ? all : null}
+            chosen={merge.take.size === 0 ? all : null}
             onChoose={(side) => {
               if (side !== null) change(tookAll(side));
             }}

@@ -72,7 +72,7 @@ export function lastingWords(
   bike: JudgedBike,
   told = { cost: true },
 ): string | null {
-  const { months_of_fit: months, cost_per_month: cost, fits_from: from, pauses = [], verdict } = bike;
+  const { months_of_fit: months, cost_per_month: cost, fits_from: from, pauses, verdict } = bike;
   if (verdict === "outgrown") return null;
   const parts: string[] = [];
   if (verdict === "too_tall" && from !== null)
@@ -106,7 +106,7 @@ export function fitsAfter(pause: Pause, { outgrown }: Pick<JudgedBike, "outgrown
 export function pauseSentences(
   texts: Texts,
   figures: Figures,
-  { pauses = [], outgrown }: Pick<JudgedBike, "pauses" | "outgrown">,
+  { pauses, outgrown }: Pick<JudgedBike, "pauses" | "outgrown">,
 ): string[] {
   return pauses.flatMap((pause, place) => {
     const until = pauses[place + 1]?.from ?? outgrown?.p50 ?? null;

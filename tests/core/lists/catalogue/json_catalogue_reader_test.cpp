@@ -182,7 +182,8 @@ TEST_CASE("prices without a currency are noted once and kept", "[catalogue]") {
     CHECK(list.bikes[0].unknown_fields == std::vector<UnknownField>{{"price", "9"}});
 }
 
-TEST_CASE("a cell that cannot be read is left open with a note where both saddle heights were measured", "[catalogue]") {
+TEST_CASE("a cell that cannot be read is left open with a note where both saddle heights were measured",
+          "[catalogue]") {
     const Catalogue list = list_of(
         R"({"units":"cm","currency":"EUR","bikes":[)"
         R"({"id":"A","saddle_lowest":50,"saddle_highest":63,"wheel":"seventeen","price":"120,-","gears":"3x7"},)"
@@ -200,7 +201,8 @@ TEST_CASE("a cell that cannot be read is left open with a note where both saddle
     for (const Problem& note : list.notes)
         CHECK(code_name(note.code) == "list_cell_not_read");
     CHECK(list.notes[0].where == "bikes[0].wheel");
-    CHECK(sentence(list.notes[0]).find("\"seventeen\" for wheel cannot be read (2 times)") != std::string::npos);
+    CHECK(sentence(list.notes[0]).find("\"seventeen\" for wheel cannot be read (2 times)") !=
+          std::string::npos);
     // What a bike is, and a saddle that was measured half, are not left open.
     REQUIRE(list.set_aside.size() == 2);
     CHECK(list.set_aside[0].problem.where == "bikes[2].wheel");
