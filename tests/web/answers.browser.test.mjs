@@ -60,13 +60,13 @@ class Family {
   }
 
   question(list) {
-    const { stage, readings, price } = this.rider;
+    const { population, stage, readings, price } = this.rider;
     const typed = readings.filter(({ text }) => text !== "");
     const sent = typed.map(({ on, text }) => ({ on, inseam: text, unit: "cm", shoes: true }));
     return {
       list,
       today: this.day,
-      rider: { stage, ...(sent.length > 0 && { readings: sent }) },
+      rider: { population, stage, ...(sent.length > 0 && { readings: sent }) },
       wants: { order: "lasts", ...(price !== "" && { max_price: Number(price) }) },
       resale_share: 0.5,
       bike: this.bike,
