@@ -125,7 +125,7 @@ constexpr std::string_view references[] = {
 
 constexpr std::string_view requests[] = {"load",    "new_list", "list",      "entry", "check_entry",
                                          "edit",    "compare",  "merge",     "save",  "assess",
-                                         "changes", "forecast", "side_view", "about"};
+                                         "changes", "forecast", "side_view", "years_ahead", "about"};
 
 void write_problems(JsonWriter& json) {
     for (std::size_t i = 0; i < problem_code_count(); ++i) {

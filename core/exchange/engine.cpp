@@ -13,6 +13,7 @@
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
 #include "core/exchange/taped_bikes.h"
+#include "core/exchange/years_answer.h"
 #include "core/fit/drawing/side_view.h"
 #include "core/fit/growth/inseam_forecast.h"
 #include "core/fit/growth/rider_growth.h"
@@ -43,6 +44,7 @@ enum class Task {
     changes,
     forecast,
     side_view,
+    years_ahead,
     about,
 };
 
@@ -60,6 +62,7 @@ constexpr WireName<Task> task_names[] = {
     {"changes", Task::changes},
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
+    {"years_ahead", Task::years_ahead},
     {"about", Task::about},
 };
 
@@ -142,6 +145,8 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return forecast(fields);
     case Task::side_view:
         return side_view(fields, request_text);
+    case Task::years_ahead:
+        return years_answer(fields, request_text, loaded(), listed(), file.may_go_on);
     case Task::about:
         break;
     }
@@ -214,7 +219,8 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
 Engine::Engine() : state_(std::make_unique<State>()) {}
 Engine::~Engine() = default;
 
-std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress) {
+std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress,
+                           const MayGoOn& may_go_on) {
     if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
         return error_answer({.code = ProblemCode::request_not_utf8,
                              .figures = {{"byte", std::to_string(ill_formed + 1)}},
@@ -224,7 +230,8 @@ std::string Engine::answer(std::string_view request, std::string file, const Rea
     if (!read)
         return error_answer(read.problem());
     const GivenFile given{.bytes = std::make_shared<const std::string>(std::move(file)),
-                          .progress = progress};
+                          .progress = progress,
+                          .may_go_on = may_go_on};
     if (read->kind != JsonValue::Kind::array)
         return state_->answer_one(*read, request, given);
     std::string answers = "[";

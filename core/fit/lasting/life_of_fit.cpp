@@ -32,7 +32,7 @@ struct Course {
         for (const StageOfForecast& stage : forecast.stages()) {
             const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
             const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
-            const std::size_t days = stage.last_day + 1 - stage.first_day;
+            const std::size_t days = std::min(stage.last_day + 1 - stage.first_day, most_moments - count);
             for (std::size_t i = 0; i < days; ++i) {
                 const std::size_t day = stage.first_day + i;
                 months[count + i] = forecast.months()[day];
@@ -74,15 +74,17 @@ DateQuantiles dates_of_passing(const Course& course, const Limits& limits, Calen
 /// Beyond this score the normal cdf is 0 or 1 to seven decimals.
 constexpr double practically_certain = 5.3;
 
-double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
-    const double reach = course.reach[i];
-    const double leave = course.leave[i];
+double chance_between(double reach, double leave, const QuickNormal& normal) {
     if (reach >= practically_certain || leave <= -practically_certain)
         return 0.0;
     if (reach <= -practically_certain && leave >= practically_certain)
         return 1.0;
     const double chance = normal.cdf(leave) - normal.cdf(reach);
     return chance > 0.0 ? chance : 0.0;
+}
+
+double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
+    return chance_between(course.reach[i], course.leave[i], normal);
 }
 
 double mean_months(const Course& course) {
@@ -192,6 +194,25 @@ std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan&
             curve[month] = chance_of_fitting(course, i, normal);
     }
     return curve;
+}
+
+double FitLimits::chance() const {
+    return chance_between(reach, leave, QuickNormal::table());
+}
+
+void fit_limits(const FitForecast& forecast, Length lowest, Length highest, std::span<FitLimits> months) {
+    const std::vector<double>& days = forecast.months();
+    double left = practically_certain + 1.0;
+    for (const StageOfForecast& stage : forecast.stages()) {
+        const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
+        const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
+        for (std::size_t day = stage.first_day; day <= stage.last_day; ++day) {
+            left = std::min(left, to_leave.on(day));
+            const auto month = static_cast<std::size_t>(days[day]);
+            if (month < months.size() && static_cast<double>(month) == days[day])
+                months[month] = {.reach = to_reach.on(day), .leave = left};
+        }
+    }
 }
 
 } // namespace saddlerule
