@@ -2,6 +2,7 @@
 // loads the list, where one is given, and prints the answer as the engine gives it.
 #include "core/exchange/engine.h"
 
+#include <chrono>
 #include <cstdio>
 #include <memory>
 #include <optional>
@@ -36,7 +37,12 @@ int main(int argc, char** argv) {
     saddlerule::Engine engine;
     if (argc == 3)
         engine.answer(R"({"do":"load"})", *catalogue);
-    const std::string answer = engine.answer(*request, *catalogue);
+    const auto asked = std::chrono::steady_clock::now();
+    const auto may_go_on = [&](double limit_ms) {
+        const std::chrono::duration<double, std::milli> passed = std::chrono::steady_clock::now() - asked;
+        return passed.count() < limit_ms;
+    };
+    const std::string answer = engine.answer(*request, *catalogue, {}, may_go_on);
     std::fwrite(answer.data(), 1, answer.size(), stdout);
     return 0;
 }

@@ -21,6 +21,7 @@ test("the module exports the functions of the list and imports nothing but three
   const imported = WebAssembly.Module.imports(module).map((entry) => `${entry.module}.${entry.name}`);
   assert.deepEqual(imported.sort(), [
     "env.emscripten_notify_memory_growth",
+    "env.saddlerule_may_go_on",
     "env.saddlerule_progress",
     "wasi_snapshot_preview1.proc_exit",
   ]);

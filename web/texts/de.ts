@@ -1031,6 +1031,8 @@ export const german: Translation = {
         "{value} kann hier nicht stimmen: zwischen {low} und {high} wurde erwartet.",
       request_date_malformed: "„{value}“ ist kein Datum.",
       request_bike_unknown: "Es gibt kein Rad „{id}“ in der Liste.",
+      request_bike_kept_and_out: "Das Rad „{id}“ soll zugleich behalten und ausgelassen werden.",
+      request_given_twice: "„{value}“ ist zweimal angegeben.",
       reading_in_future:
         "Die Messung ist vom {date}, und heute ist der {today}. Sie zählt als heute gemacht.",
       reading_before_birth: "Die Messung ist vom {date}, vor der Geburt des Kindes.",

@@ -1025,6 +1025,8 @@ export const english = {
       request_value_out_of_range: "",
       request_date_malformed: "",
       request_bike_unknown: "",
+      request_bike_kept_and_out: "",
+      request_given_twice: "",
       reading_in_future: "",
       reading_before_birth: "",
       rider_born_in_future: "",

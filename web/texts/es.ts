@@ -1013,6 +1013,8 @@ export const spanish: Translation = {
       request_value_out_of_range: "{value} no puede ser aquí: se espera entre {low} y {high}.",
       request_date_malformed: "«{value}» no es una fecha.",
       request_bike_unknown: "No hay ninguna bici «{id}» en la lista.",
+      request_bike_kept_and_out: "La bici «{id}» se quiere conservar y excluir a la vez.",
+      request_given_twice: "«{value}» figura dos veces.",
       reading_in_future: "La medida es del {date} y hoy es {today}. Cuenta como hecha hoy.",
       reading_before_birth: "La medida es del {date}, antes de nacer.",
       rider_born_in_future:

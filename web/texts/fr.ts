@@ -1020,6 +1020,8 @@ export const french: Translation = {
       request_value_out_of_range: "{value} est impossible ici : on attend entre {low} et {high}.",
       request_date_malformed: "« {value} » n’est pas une date.",
       request_bike_unknown: "Il n’y a pas de vélo « {id} » dans la liste.",
+      request_bike_kept_and_out: "Le vélo « {id} » est à la fois à garder et à écarter.",
+      request_given_twice: "« {value} » est indiqué deux fois.",
       reading_in_future:
         "La mesure est du {date}, et nous sommes le {today}. Elle compte comme faite aujourd’hui.",
       reading_before_birth: "La mesure est du {date}, avant la naissance de l’enfant.",

@@ -1020,6 +1020,8 @@ export const dutch: Translation = {
       request_value_out_of_range: "{value} kan hier niet kloppen: tussen {low} en {high} werd verwacht.",
       request_date_malformed: "“{value}” is geen datum.",
       request_bike_unknown: "Er is geen fiets “{id}” in de lijst.",
+      request_bike_kept_and_out: "Fiets “{id}” moet tegelijk blijven en worden weggelaten.",
+      request_given_twice: "“{value}” is twee keer opgegeven.",
       reading_in_future: "De meting is van {date}, en vandaag is het {today}. Hij telt als vandaag gedaan.",
       reading_before_birth: "De meting is van {date}, voor het kind geboren was.",
       rider_born_in_future: "De geboorte, {date}, is na vandaag, {today}. De leeftijd telt als onbekend.",
