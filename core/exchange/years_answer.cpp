@@ -1,5 +1,6 @@
 #include "core/exchange/years_answer.h"
 
+#include "core/exchange/catalogue_answer.h"
 #include "core/exchange/check_json.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/problem_answer.h"
@@ -180,8 +181,16 @@ void read_limits(RequestFields& fields, FamilyQuestion& question) {
 
 YearsRequest read_request(RequestFields& fields, std::string_view request_text, const Catalogue* list,
                           std::span<const Bike> bikes) {
-    YearsRequest request{.question = {.today = fields.required_day("today"), .riders = {}, .bikes = {}}, .taped = {},
-                         .ids = {}, .currency = {}, .limit_ms = {}, .other_currency = {}};
+    YearsRequest request{.question = {.today = fields.required_day("today"),
+                                      .riders = {},
+                                      .bikes = {},
+                                      .most_per_year = {},
+                                      .most_bikes = {}},
+                         .taped = {},
+                         .ids = {},
+                         .currency = {},
+                         .limit_ms = {},
+                         .other_currency = {}};
     FamilyQuestion& question = request.question;
     read_riders(fields, request);
     request.taped = taped_bikes(fields, request_text, list);
