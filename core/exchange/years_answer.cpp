@@ -51,7 +51,8 @@ private:
 };
 
 /// The currency that plans count in: the request's, the list's, or the one that most bikes are priced in.
-std::optional<Currency> currency_of(RequestFields& fields, const Catalogue* list, const std::vector<FamilyBike>& bikes) {
+std::optional<Currency> currency_of(RequestFields& fields, const Catalogue* list,
+                                    const std::vector<FamilyBike>& bikes) {
     if (const auto code = fields.optional_text("currency")) {
         const auto currency = Currency::from_code(*code);
         if (!currency)
@@ -66,7 +67,8 @@ std::optional<Currency> currency_of(RequestFields& fields, const Catalogue* list
         if (!bike.bike->price)
             continue;
         const Currency currency = bike.bike->price->currency();
-        const auto found = std::find_if(counts.begin(), counts.end(), [&](const auto& one) { return one.first == currency; });
+        const auto found = std::find_if(counts.begin(), counts.end(),
+                                        [&](const auto& one) { return one.first == currency; });
         if (found == counts.end())
             counts.push_back({currency, 1});
         else
@@ -131,8 +133,8 @@ void read_ids(RequestFields& fields, std::string_view name, const BikeNames& nam
         if (const auto bike = names.find((*ids)[place]))
             mark(*bike, place);
         else
-            fields.report(std::string(name) + "[" + std::to_string(place) + "]", ProblemCode::request_bike_unknown,
-                          {{"id", (*ids)[place]}});
+            fields.report(std::string(name) + "[" + std::to_string(place) + "]",
+                          ProblemCode::request_bike_unknown, {{"id", (*ids)[place]}});
     }
 }
 
@@ -160,8 +162,10 @@ int months_to(CalendarDate today, CalendarDate day) {
 }
 
 void read_limits(RequestFields& fields, FamilyQuestion& question) {
-    question.months = static_cast<int>(fields.optional_number("horizon_months", possible_months).value_or(usual_plan_months));
-    question.resale_share = fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
+    question.months = static_cast<int>(
+        fields.optional_number("horizon_months", possible_months).value_or(usual_plan_months));
+    question.resale_share =
+        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
     question.least_chance = fields.optional_number("min_probability", possible_chance).value_or(surely);
     if (const auto most = fields.optional_number("max_per_year", possible_money))
         question.most_per_year = Amount::main_units(*most);
@@ -209,7 +213,8 @@ YearsRequest read_request(RequestFields& fields, std::string_view request_text, 
     }
     const BikeNames names(question.bikes);
     read_prices(fields, names, question.bikes);
-    read_ids(fields, "owned", names, [&](std::size_t bike, std::size_t) { question.bikes[bike].owned = true; });
+    read_ids(fields, "owned", names,
+             [&](std::size_t bike, std::size_t) { question.bikes[bike].owned = true; });
     read_ids(fields, "keep", names, [&](std::size_t bike, std::size_t) { question.bikes[bike].kept = true; });
     read_ids(fields, "not", names, [&](std::size_t bike, std::size_t place) {
         question.bikes[bike].out = true;
@@ -274,7 +279,8 @@ private:
     const std::string& id_of(std::size_t bike) const { return request_.question.bikes[bike].bike->id; }
 
     std::string month_text(int month) const {
-        const int months = 12 * request_.question.today.year() + static_cast<int>(request_.question.today.month()) - 1 + month;
+        const int months = 12 * request_.question.today.year() +
+                           static_cast<int>(request_.question.today.month()) - 1 + month;
         const int of_year = months % 12 + 1;
         return std::to_string(months / 12) + (of_year < 10 ? "-0" : "-") + std::to_string(of_year);
     }
@@ -329,7 +335,8 @@ private:
             number_field(json_, "least_probability", stretch.least_chance, 6);
             json_.key("checks").array([&] {
                 for (const CheckResult& result : stretch.checks) {
-                    if (result.finding.state == CheckState::look || result.finding.state == CheckState::unknown)
+                    if (result.finding.state == CheckState::look ||
+                        result.finding.state == CheckState::unknown)
                         write(json_, result);
                 }
             });
@@ -340,7 +347,9 @@ private:
         const PlannedRider& planned = plan_.riders[rider];
         json_.object([&] {
             field(json_, "id", request_.ids[rider]);
-            json_.key("stretches").array_of(planned.stretches, [&](const PlannedStretch& one) { write_stretch(one); });
+            json_.key("stretches").array_of(planned.stretches, [&](const PlannedStretch& one) {
+                write_stretch(one);
+            });
             json_.key("gaps").array_of(planned.gaps, [&](const PlannedGap& gap) { write_gap(gap); });
             json_.key("not_yet");
             if (planned.not_yet)
@@ -351,8 +360,9 @@ private:
             for (const PlannedStretch& stretch : planned.stretches)
                 months += stretch.to - stretch.from;
             money_field("net", planned.share_of_cost.in_main_units());
-            number_field(json_, "net_a_month",
-                         months > 0 ? std::optional(planned.share_of_cost.in_main_units() / months) : std::nullopt, 3);
+            number_field(
+                json_, "net_a_month",
+                months > 0 ? std::optional(planned.share_of_cost.in_main_units() / months) : std::nullopt, 3);
         });
     }
 

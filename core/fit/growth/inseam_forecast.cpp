@@ -137,7 +137,8 @@ private:
     std::vector<double> lowest_yet_;
 };
 
-std::vector<double> tabulated_months(CalendarDate today, const std::vector<CalendarDate>& also_on, int horizon) {
+std::vector<double> tabulated_months(CalendarDate today, const std::vector<CalendarDate>& also_on,
+                                     int horizon) {
     std::vector<double> months;
     for (int month = 0; month <= horizon; ++month)
         months.push_back(month);

@@ -37,7 +37,8 @@ struct FinePrices {
             for (std::size_t month = one.bike * months; month < (one.bike + 1) * months; ++month)
                 prices.busy[month] = std::llround(busy[month]);
         }
-        std::transform(shed.begin(), shed.end(), prices.shed.begin(), [](double price) { return std::llround(price); });
+        std::transform(shed.begin(), shed.end(), prices.shed.begin(),
+                       [](double price) { return std::llround(price); });
         prices.year = year;
         return prices;
     }
@@ -67,6 +68,7 @@ struct Misses {
                product(year, other.year);
     }
     double square() const { return along(*this); }
+
 private:
     static constexpr double newest = 0.05;
 
@@ -246,7 +248,9 @@ private:
     }
 
     /// Money is looked at in parts of a year's: the other misses are about one.
-    double year_unit() const { return static_cast<double>(std::max<std::int64_t>(problem_.most_per_year.value_or(0), 1000)); }
+    double year_unit() const {
+        return static_cast<double>(std::max<std::int64_t>(problem_.most_per_year.value_or(0), 1000));
+    }
 
     std::size_t place(std::uint32_t pair) const {
         const RotaIndex::Pair& one = index_->pairs[pair];

@@ -20,9 +20,10 @@ void RotaBound::price_bikes() {
         if (index_.first_pair[bike] == index_.first_pair[bike + 1])
             continue;
         for (int month = months - 1; month >= 0; --month) {
-            busy_left_[cell(bike, month)] =
-                busy_left_[cell(bike, month + 1)] + prices_->busy[bike * static_cast<std::size_t>(months) + month];
-            const double charge = prices_->year[index_.year(month)] * static_cast<double>(problem.bikes[bike].price);
+            busy_left_[cell(bike, month)] = busy_left_[cell(bike, month + 1)] +
+                                            prices_->busy[bike * static_cast<std::size_t>(months) + month];
+            const double charge =
+                prices_->year[index_.year(month)] * static_cast<double>(problem.bikes[bike].price);
             const std::int64_t money = problem.bikes[bike].net + static_cast<std::int64_t>(charge);
             profit_[cell(bike, month)] =
                 std::max(profit_[cell(bike, month + 1)], takings(bike, month, all_riders) - money);

@@ -48,7 +48,8 @@ public:
     }
     /// A month without a bike.
     Worth without(int rider, int month) const {
-        return {month >= index_.problem.counted_from[static_cast<std::size_t>(rider)] ? scale_.month() : 0, 0};
+        return {month >= index_.problem.counted_from[static_cast<std::size_t>(rider)] ? scale_.month() : 0,
+                0};
     }
 
     /// The least that prices give back to any plan for what is bought from this month on: what a bike takes in from its

@@ -12,7 +12,9 @@ RotaIndex::RotaIndex(const RotaProblem& of) : problem(of) {
     std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
         const RotaRide& x = problem.rides[a];
         const RotaRide& y = problem.rides[b];
-        return x.bike != y.bike ? x.bike < y.bike : x.rider != y.rider ? x.rider < y.rider : x.first < y.first;
+        return x.bike != y.bike     ? x.bike < y.bike
+               : x.rider != y.rider ? x.rider < y.rider
+                                    : x.first < y.first;
     });
     pair_of_ride.resize(rides);
     first_pair.assign(problem.bikes.size() + 1, 0);

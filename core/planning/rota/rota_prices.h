@@ -51,7 +51,8 @@ private:
 /// Any prices that are not negative give a bound; good ones give a close one. All in the unit of Worth::major.
 struct RotaPrices {
     std::vector<std::int64_t> part; ///< of each pair: what the rider pays for getting on the bike
-    std::vector<std::int64_t> busy; ///< of each bike in each month (bike * months + month), for riding it then
+    std::vector<std::int64_t>
+        busy; ///< of each bike in each month (bike * months + month), for riding it then
     std::vector<std::int64_t> shed; ///< of each month, for riding a bike that takes a place in the shed
     std::vector<double> year;       ///< of each year, for each thousandth spent
 

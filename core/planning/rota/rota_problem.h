@@ -36,7 +36,7 @@ struct RotaProblem {
     std::vector<RotaBike> bikes;
     std::vector<RotaRide> rides;
     std::vector<std::uint32_t> chances; ///< of fitting, in millionths
-    std::vector<int> counted_from;      ///< for each rider, the month from which a month without a bike counts
+    std::vector<int> counted_from; ///< for each rider, the month from which a month without a bike counts
 
     std::vector<int> year_of_month;
     std::optional<std::int64_t> most_per_year; ///< money for purchases in a calendar year

@@ -43,13 +43,15 @@ struct State {
         return mixed;
     }
     const UsedBike* find(std::uint32_t bike) const {
-        const auto found = std::lower_bound(used.begin(), used.end(), bike,
-                                            [](const UsedBike& one, std::uint32_t id) { return one.bike < id; });
+        const auto found =
+            std::lower_bound(used.begin(), used.end(), bike,
+                             [](const UsedBike& one, std::uint32_t id) { return one.bike < id; });
         return found != used.end() && found->bike == bike ? &*found : nullptr;
     }
     UsedBike& entry(std::uint32_t bike) {
-        const auto found = std::lower_bound(used.begin(), used.end(), bike,
-                                            [](const UsedBike& one, std::uint32_t id) { return one.bike < id; });
+        const auto found =
+            std::lower_bound(used.begin(), used.end(), bike,
+                             [](const UsedBike& one, std::uint32_t id) { return one.bike < id; });
         if (found != used.end() && found->bike == bike)
             return *found;
         return *used.insert(found, UsedBike{.bike = bike});
@@ -71,10 +73,10 @@ struct Option {
 
 class Search {
 public:
-    Search(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale, Worth to_beat, std::size_t width,
-           const KeepGoing& keep_going)
-        : index_(index), problem_(index.problem), bound_(bound), scale_(scale), to_beat_(to_beat), width_(width),
-          keep_going_(keep_going) {
+    Search(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale, Worth to_beat,
+           std::size_t width, const KeepGoing& keep_going)
+        : index_(index), problem_(index.problem), bound_(bound), scale_(scale), to_beat_(to_beat),
+          width_(width), keep_going_(keep_going) {
         find_twins();
     }
 
@@ -97,9 +99,8 @@ public:
             keep_the_best();
         }
         if (!states_.empty())
-            finish(*std::min_element(states_.begin(), states_.end(), [](const State& a, const State& b) {
-                return a.so_far < b.so_far;
-            }));
+            finish(*std::min_element(states_.begin(), states_.end(),
+                                     [](const State& a, const State& b) { return a.so_far < b.so_far; }));
         return result_;
     }
 
@@ -139,7 +140,9 @@ private:
         if (a.size() != b.size())
             return a.size() < b.size() ? -1 : 1;
         for (std::size_t i = 0; i < a.size(); ++i) {
-            const auto months = [](const RotaRide& ride) { return std::tuple(ride.rider, ride.first, ride.last); };
+            const auto months = [](const RotaRide& ride) {
+                return std::tuple(ride.rider, ride.first, ride.last);
+            };
             if (months(*a[i]) != months(*b[i]))
                 return months(*a[i]) < months(*b[i]) ? -1 : 1;
             for (int month = a[i]->first; month <= a[i]->last; ++month) {
@@ -154,7 +157,8 @@ private:
     Worth bound_of(const State& state, int month) const {
         Worth sum = state.so_far;
         for (int rider = 0; rider < problem_.riders; ++rider)
-            sum += state.on[rider] == no_ride ? bound_.free(rider, month) : bound_.coming(state.on[rider], month);
+            sum += state.on[rider] == no_ride ? bound_.free(rider, month)
+                                              : bound_.coming(state.on[rider], month);
         sum.major -= bound_.profits(month) + bound_.places(month) + bound_.promised_money(month, state.spent);
         if (month >= problem_.months)
             return sum;
@@ -222,9 +226,10 @@ private:
                 continue;
             if (option.ride != no_ride) {
                 const std::uint32_t bike = problem_.rides[option.ride].bike;
-                const bool taken = std::any_of(chosen_.begin(), chosen_.begin() + rider, [&](const Option& other) {
-                    return other.ride != no_ride && problem_.rides[other.ride].bike == bike;
-                });
+                const bool taken =
+                    std::any_of(chosen_.begin(), chosen_.begin() + rider, [&](const Option& other) {
+                        return other.ride != no_ride && problem_.rides[other.ride].bike == bike;
+                    });
                 if (taken)
                     continue;
             }
@@ -332,7 +337,8 @@ private:
         std::erase_if(next.used, [&](const UsedBike& used) {
             if (problem_.most_bikes && problem_.bikes[used.bike].kept)
                 return false;
-            for (std::uint32_t pair = index_.first_pair[used.bike]; pair < index_.first_pair[used.bike + 1]; ++pair) {
+            for (std::uint32_t pair = index_.first_pair[used.bike]; pair < index_.first_pair[used.bike + 1];
+                 ++pair) {
                 if (index_.pairs[pair].last > month_)
                     return false;
             }
@@ -409,7 +415,8 @@ private:
                 if (ride != no_ride && ride == on)
                     ++rota.back().to;
                 else if (ride != no_ride)
-                    rota.push_back({.rider = rider, .bike = problem_.rides[ride].bike, .from = month, .to = month + 1});
+                    rota.push_back(
+                        {.rider = rider, .bike = problem_.rides[ride].bike, .from = month, .to = month + 1});
                 on = ride;
             }
         }
@@ -446,8 +453,8 @@ private:
 
 } // namespace
 
-RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale, Worth to_beat,
-                             std::size_t width, const KeepGoing& keep_going) {
+RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale,
+                             Worth to_beat, std::size_t width, const KeepGoing& keep_going) {
     return Search(index, bound, scale, to_beat, width, keep_going).run();
 }
 

@@ -32,8 +32,8 @@ std::vector<FutureRider> future_riders(const FamilyQuestion& question) {
 
 class PlanWriter {
 public:
-    PlanWriter(const FamilyQuestion& question, const std::vector<FutureRider>& riders, const FamilyNumbers& numbers,
-               const BestRota& best)
+    PlanWriter(const FamilyQuestion& question, const std::vector<FutureRider>& riders,
+               const FamilyNumbers& numbers, const BestRota& best)
         : question_(question), riders_(riders), numbers_(numbers), best_(best) {}
 
     FamilyPlan written() {
@@ -78,7 +78,8 @@ private:
     }
 
     PlannedGap gap(std::size_t rider, int from, int to) const {
-        return {.from = from, .to = to, .look_for = look_for(riders_[rider], from, to, question_.least_chance)};
+        return {
+            .from = from, .to = to, .look_for = look_for(riders_[rider], from, to, question_.least_chance)};
     }
 
     PlannedStretch written(const RotaStretch& stretch) const {
@@ -106,8 +107,8 @@ private:
                 ride.last + 1 < stretch.to)
                 continue;
             for (int month = stretch.from; month < stretch.to; ++month)
-                planned.least_chance =
-                    std::min(planned.least_chance, static_cast<double>(numbers_.problem.chance(ride, month)) / 1e6);
+                planned.least_chance = std::min(
+                    planned.least_chance, static_cast<double>(numbers_.problem.chance(ride, month)) / 1e6);
         }
         return planned;
     }
@@ -127,7 +128,8 @@ private:
             const FutureRider& rider = riders_[static_cast<std::size_t>(stretch.rider)];
             wanted.lowest_at_most =
                 std::min(wanted.lowest_at_most, rider.lowest_at_most(stretch.from, stretch.to, share));
-            wanted.highest_at_least = std::max(wanted.highest_at_least, rider.highest_at_least(stretch.to, share));
+            wanted.highest_at_least =
+                std::max(wanted.highest_at_least, rider.highest_at_least(stretch.to, share));
         }
         if (wanted.lowest_at_most < *own.saddle_lowest || wanted.highest_at_least > *own.saddle_highest) {
             wanted.lowest_at_most = *own.saddle_lowest;

@@ -49,7 +49,8 @@ FutureRider::FutureRider(const Rider& rider, CalendarDate today, int months)
     const std::vector<double>& days = forecast_.months();
     for (int month = 0; month < months; ++month) {
         Moment moment;
-        moment.day = static_cast<std::size_t>(std::lower_bound(days.begin(), days.end(), month) - days.begin());
+        moment.day =
+            static_cast<std::size_t>(std::lower_bound(days.begin(), days.end(), month) - days.begin());
         for (const StageFrom& stage : forecast_.timeline()) {
             if ((stage.from - today).in_months() <= month)
                 moment.stage = stage.stage;
@@ -109,7 +110,8 @@ CheckedRider FutureRider::checked(int month) const {
     Rider rider = rider_;
     std::optional<EstimatedMass> estimated;
     if (rider.mass)
-        rider.mass = Mass::kilograms(rider.mass->in_kilograms() * (then.median_mass / moments_[0].median_mass));
+        rider.mass =
+            Mass::kilograms(rider.mass->in_kilograms() * (then.median_mass / moments_[0].median_mass));
     else
         estimated = EstimatedMass{then.median_mass};
     return CheckedRider::of(rider, then.inseam, estimated);
