@@ -206,7 +206,7 @@ private:
                 const UsedBike* used = state.find(problem_.rides[option.ride].bike);
                 if (used != nullptr && (used->sold || (used->rode >> rider & 1U) != 0))
                     continue;
-                if (options.size() > width_) {
+                if (options.size() > 4 + width_ / 64) { // their product is gone through
                     result_.left_out = std::min(result_.left_out, state.bound + (option.raise - now));
                     break;
                 }
