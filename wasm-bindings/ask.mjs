@@ -52,30 +52,19 @@ const file = options.catalogue === undefined ? undefined : readOrStop(options.ca
 const request = readOrStop(0, "the request").toString("utf8");
 
 /**
- * The requests of an array as texts of their own, or null where there is no well-formed array. They are asked one at a
- * time, since answers about long lists are large.
+ * The requests of an array, or null where there is no well-formed array: then the engine says what is wrong, and where. They
+ * are asked one at a time, since answers about long lists are large. A figure too large for a double has no form in JSON
+ * any more once it is read; as a text the engine refuses it in its place.
  */
 function requestsIn(text) {
   try {
-    if (!Array.isArray(JSON.parse(text))) return null;
+    const read = JSON.parse(text, (key, value) =>
+      value === Infinity || value === -Infinity ? String(value) : value,
+    );
+    return Array.isArray(read) ? read.map((one) => JSON.stringify(one)) : null;
   } catch {
-    return null; // the engine says what is wrong, and where
+    return null;
   }
-  const requests = [];
-  let depth = 0;
-  let start = 0;
-  for (const match of text.matchAll(/"(?:[^"\\]|\\.)*"|[[\]{},]/gs)) {
-    const token = match[0];
-    if (token === "[" || token === "{") {
-      if (++depth === 1) start = match.index + 1;
-    } else if ((token === "]" || token === "}") && --depth > 0) {
-      continue;
-    } else if (token === "]" || (token === "," && depth === 1)) {
-      requests.push(text.slice(start, match.index));
-      start = match.index + 1;
-    }
-  }
-  return requests.length === 1 && requests[0].trim() === "" ? [] : requests;
 }
 
 // A list that cannot be loaded is the answer to everything that was asked about it. Where it can, a `load` among the
@@ -89,12 +78,20 @@ function answerTo(one) {
   return JSON.stringify(answer, null, 2);
 }
 
+// Whoever reads the answers may have enough of them (`| head`): no reason to go on, nor to complain.
+process.stdout.on("error", (error) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
+const print = (text) => new Promise((printed) => process.stdout.write(text, printed));
+
 const requests = requestsIn(request);
 if (requests === null) {
-  process.stdout.write(answerTo(request) + "\n");
+  await print(answerTo(request) + "\n");
 } else {
-  process.stdout.write("[");
-  requests.forEach((one, place) => process.stdout.write((place > 0 ? ",\n" : "\n") + answerTo(one)));
-  process.stdout.write("\n]\n");
+  await print("[");
+  for (const [place, one] of requests.entries()) await print((place > 0 ? ",\n" : "\n") + answerTo(one));
+  await print("\n]\n");
 }
 process.exitCode = refused ? 1 : 0;

@@ -5,11 +5,16 @@ import { EngineError } from "./engine-error.js";
 
 /**
  * All that the module imports. The engine has no input, output or clock of its own; while it reads a file it says how far
- * it is, while it plans it asks whether there is time left, and it leaves only when it is giving up (out of memory), and then says so instead of hanging.
+ * it is, while it plans it asks whether there is time left, and it leaves only when it is giving up (out of memory), and then
+ * says so instead of hanging.
  */
 function hostImports(progress, mayGoOn) {
   return {
-    env: { emscripten_notify_memory_growth() {}, saddlerule_progress: progress, saddlerule_may_go_on: mayGoOn },
+    env: {
+      emscripten_notify_memory_growth() {},
+      saddlerule_progress: progress,
+      saddlerule_may_go_on: mayGoOn,
+    },
     wasi_snapshot_preview1: {
       proc_exit(status) {
         throw new EngineError("engine_stopped", `the engine stopped (status ${status})`);

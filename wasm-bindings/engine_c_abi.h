@@ -1,5 +1,5 @@
-// The engine as five plain C functions, and two of the host's: the only way in and out of the wasm module. Whoever calls them owns nothing; the
-// three buffers (request, file, answer) live inside the engine and are reused from call to call.
+// The engine as five plain C functions, and two of the host's: the only way in and out of the wasm module. Whoever calls them
+// owns nothing; the three buffers (request, file, answer) live inside the engine and are reused from call to call.
 #pragma once
 
 #include <stddef.h>

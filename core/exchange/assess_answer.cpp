@@ -6,6 +6,7 @@
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
+#include "core/fit/verdict/likely_heights.h"
 
 #include <algorithm>
 #include <array>
@@ -14,27 +15,17 @@ namespace saddlerule {
 namespace {
 
 std::string_view name_of(WheelSizeReason reason) {
-    switch (reason) {
-    case WheelSizeReason::only_one:
-        return "only_one";
-    case WheelSizeReason::room_to_grow:
-        return "room_to_grow";
-    case WheelSizeReason::smaller_also:
-        break;
-    }
-    return "smaller_also";
+    constexpr std::array<std::string_view, 4> names{"only_one", "most_fit", "largest_that_suits", "also"};
+    return names[static_cast<std::size_t>(reason)];
 }
 
 std::string_view sentence_of(WheelSizeReason reason) {
-    switch (reason) {
-    case WheelSizeReason::only_one:
-        return "no other wheel size suits this reading";
-    case WheelSizeReason::room_to_grow:
-        return "the largest that suits: it leaves room to grow (common practice)";
-    case WheelSizeReason::smaller_also:
-        break;
-    }
-    return "suits too, with less room to grow";
+    constexpr std::array<std::string_view, 4> sentences{
+        "no other wheel size suits this measurement", "more bikes of this size fit than of any other",
+        "the largest whose saddle usually goes low enough with something to spare: it leaves space "
+        "to grow into (common practice)",
+        "suits this measurement too"};
+    return sentences[static_cast<std::size_t>(reason)];
 }
 
 void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
@@ -52,6 +43,13 @@ void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
     });
 }
 
+void range_field(JsonWriter& json, std::string_view name, const ClosedRange<Length>& range) {
+    json.key(name).object([&] {
+        field(json, "low", range.low());
+        field(json, "high", range.high());
+    });
+}
+
 void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& rider,
                  const std::vector<Problem>& notes) {
     json.key("rider").object([&] {
@@ -60,8 +58,11 @@ void rider_field(JsonWriter& json, const Assessment& assessment, const Rider& ri
             field(json, "sd", assessment.judge.inseam().sd);
         });
         field(json, "basis", name_of(assessment.judge.inseam().basis));
+        field(json, "population", wire_name(population_names, rider.population));
         field(json, "stage", wire_name(stage_names, rider.stage));
         field(json, "window_mm", assessment.window);
+        range_field(json, "window_likely_mm",
+                    likely_window(assessment.judge.estimate(), assessment.judge.offsets()));
         json.key("wheel_sizes").array_of(assessment.wheel_sizes, [&](const SuitableWheelSize& size) {
             write_wheel_size(json, size);
         });
@@ -80,6 +81,20 @@ void dates_field(JsonWriter& json, std::string_view name, const std::optional<Da
         field(json, "p10", dates->p10);
         field(json, "p50", dates->p50);
         field(json, "p90", dates->p90);
+    });
+}
+
+std::string_view name_of(PauseCause cause) {
+    return name_of(cause == PauseCause::too_tall ? Verdict::too_tall : Verdict::outgrown);
+}
+
+void pauses_field(JsonWriter& json, const std::vector<PauseInFit>& pauses) {
+    json.key("pauses").array_of(pauses, [&](const PauseInFit& pause) {
+        json.object([&] {
+            field(json, "from", pause.from);
+            field(json, "to", pause.to);
+            field(json, "code", name_of(pause.cause));
+        });
     });
 }
 
@@ -171,6 +186,8 @@ void detail_fields(JsonWriter& json, const RiderJudge& judge, const JudgedBike& 
         json.object([&] {
             field(json, "on", raise.on);
             field(json, "saddle_mm", raise.saddle);
+            if (raise.stage)
+                field(json, "stage", wire_name(stage_names, *raise.stage));
         });
     });
     std::vector<CheckResult> checks;
@@ -185,9 +202,11 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
     json.object([&] {
         field(json, "id", bike.id);
         field(json, "name", bike.name);
-        field(json, "taped", std::any_of(parts.taped.begin(), parts.taped.end(), [&](const Bike& taped) {
-                  return &taped == &bike;
-              }));
+        const auto taped = std::find_if(parts.taped.begin(), parts.taped.end(),
+                                        [&](const Bike& other) { return &other == &bike; });
+        field(json, "taped", taped != parts.taped.end());
+        if (taped != parts.taped.end())
+            field(json, "notes", parts.taped_notes[static_cast<std::size_t>(taped - parts.taped.begin())]);
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
@@ -201,9 +220,14 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         number_field(json, "fits_probability", fit.probability, 6); // a millionth: 0.8 decides
         field(json, "margin_mm", fit.margin);
         setting_fields(json, fit.setting);
+        // A setting to the millimetre would be read as one, whoever guessed the leg.
+        if (fit.setting && judge.inseam().basis != InseamBasis::measured)
+            range_field(json, "saddle_likely_mm",
+                        likely_setting(SaddleSpan::of(bike), judge.estimate(), judge.offsets()));
         to_measure_field(json, bike);
         dates_field(json, "fits_from", judged.life.fits_from);
         dates_field(json, "outgrown", judged.life.outgrown);
+        pauses_field(json, judged.life.pauses);
         months_field(json, judged.life.months_of_fit);
         cost_fields(json, judged.cost);
         standing_fields(json, judged);
@@ -311,7 +335,12 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
                 write_left_out(json, left_out);
             });
         left_out_counts_field(json, assessment.left_out);
-        field(json, "set_aside", parts.taped_set_aside);
+        json.key("set_aside").array([&] {
+            for (const auto& entries : {parts.list_set_aside, parts.taped_set_aside}) {
+                for (const SetAside& entry : entries)
+                    write_set_aside(json, entry);
+            }
+        });
     });
     return json.take();
 }

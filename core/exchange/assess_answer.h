@@ -27,7 +27,9 @@ struct AssessAnswerParts {
     std::optional<std::vector<std::string>>
         only;                    ///< ids, sorted: the other bikes are ranked, but not written
     std::span<const Bike> taped; ///< handed over with the request
-    const std::vector<SetAside>& taped_set_aside;
+    std::span<const std::vector<Problem>> taped_notes; ///< of each of them
+    std::span<const SetAside> list_set_aside;          ///< as `load` has them
+    std::span<const SetAside> taped_set_aside;
     const std::vector<Problem>& notes; ///< questions about the rider's figures
 };
 

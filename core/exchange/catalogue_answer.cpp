@@ -5,16 +5,19 @@
 #include "core/exchange/problem_answer.h"
 
 namespace saddlerule {
-void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
-    json.array_of(set_aside, [&](const SetAside& entry) {
-        json.object([&] {
-            field(json, "number", entry.number);
-            text_field(json, "id", entry.id);
-            text_field(json, "name", entry.name);
-            problem_fields(json, entry.problem);
-            field(json, "source", entry.source);
-        });
+
+void write_set_aside(JsonWriter& json, const SetAside& entry) {
+    json.object([&] {
+        field(json, "number", entry.number);
+        text_field(json, "id", entry.id);
+        text_field(json, "name", entry.name);
+        problem_fields(json, entry.problem);
+        field(json, "source", entry.source);
     });
+}
+
+void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
+    json.array_of(set_aside, [&](const SetAside& entry) { write_set_aside(json, entry); });
 }
 
 std::string load_answer(const KeptList& list) {

@@ -10,6 +10,7 @@
 
 namespace saddlerule {
 
+void write_set_aside(JsonWriter& json, const SetAside& entry);
 void write(JsonWriter& json, const std::vector<SetAside>& set_aside);
 
 std::string load_answer(const KeptList& list);

@@ -5,13 +5,17 @@
 #include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/changes_answer.h"
+#include "core/exchange/club_day_answer.h"
+#include "core/exchange/club_day_request.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/judged_question.h"
 #include "core/exchange/list_desk.h"
 #include "core/exchange/problem_answer.h"
+#include "core/exchange/read_riders_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/side_view_answer.h"
+#include "core/exchange/suits_answer.h"
 #include "core/exchange/taped_bikes.h"
 #include "core/exchange/years_answer.h"
 #include "core/fit/drawing/side_view.h"
@@ -20,6 +24,7 @@
 #include "core/lists/catalogue/bike_reader.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <optional>
 #include <span>
@@ -44,6 +49,9 @@ enum class Task {
     changes,
     forecast,
     side_view,
+    read_riders,
+    club_day,
+    suits,
     years_ahead,
     about,
 };
@@ -62,6 +70,9 @@ constexpr WireName<Task> task_names[] = {
     {"changes", Task::changes},
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
+    {"read_riders", Task::read_riders},
+    {"club_day", Task::club_day},
+    {"suits", Task::suits},
     {"years_ahead", Task::years_ahead},
     {"about", Task::about},
 };
@@ -145,6 +156,12 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return forecast(fields);
     case Task::side_view:
         return side_view(fields, request_text);
+    case Task::read_riders:
+        return read_riders(fields);
+    case Task::club_day:
+        return club_day(fields, listed());
+    case Task::suits:
+        return suits(fields, listed());
     case Task::years_ahead:
         return years_answer(fields, request_text, loaded(), listed(), file.may_go_on);
     case Task::about:
@@ -173,6 +190,9 @@ std::string Engine::State::assess(RequestFields& fields, std::string_view reques
                                   .rows = rows,
                                   .only = std::move(only),
                                   .taped = last->taped.bikes,
+                                  .taped_notes = last->taped.notes,
+                                  .list_set_aside =
+                                      loaded() && !rows ? loaded()->set_aside : std::span<const SetAside>(),
                                   .taped_set_aside = last->taped.set_aside,
                                   .notes = last->notes};
     return assess_answer(last->assessment, last->question.rider, parts);
@@ -188,9 +208,9 @@ std::string Engine::State::changes(RequestFields& fields, std::string_view reque
 
 std::string Engine::State::forecast(RequestFields& fields) {
     const CalendarDate today = fields.required_day("today");
-    const Rider rider = required_rider(fields);
+    const Rider rider = required_rider(fields, today);
     const auto months = fields.optional_number("months", forecast_months);
-    fields.require(months.has_value(), "months", "a number of months, 1 to 96");
+    fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
     if (auto problem = fields.finish())
         return error_answer(*problem);
     return forecast_answer(rider, today, static_cast<int>(*months));
@@ -198,7 +218,7 @@ std::string Engine::State::forecast(RequestFields& fields) {
 
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
     const CalendarDate today = fields.required_day("today");
-    const Rider rider = required_rider(fields);
+    const Rider rider = required_rider(fields, today);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const auto id = fields.optional_text("bike");
     fields.require(id.has_value(), "bike", "the id of a bike");

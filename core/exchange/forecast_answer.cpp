@@ -98,6 +98,7 @@ std::string forecast_answer(const Rider& rider, CalendarDate today, int months) 
         write_distribution(json, today, forecast.at(today));
         json.key("windows").array([&] { write_windows(json, rider, today, months, forecast); });
         field(json, "basis", name_of(growth.basis()));
+        field(json, "population", wire_name(population_names, rider.population));
         field(json, "less_certain_for_young_child", growth.less_certain_for_young_child());
         json.key("readings").array_of(pooled_by_day(rider), [&](const DayReading& day) {
             write_reading(json, day);

@@ -26,7 +26,7 @@ Wants optional_wants(RequestFields& fields) {
 
 FitQuestion fit_question(RequestFields& fields) {
     FitQuestion question{.rider = {}, .today = fields.required_day("today"), .wants = {}};
-    question.rider = required_rider(fields);
+    question.rider = required_rider(fields, question.today);
     question.wants = optional_wants(fields);
     question.resale_share =
         fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);

@@ -146,6 +146,40 @@ std::optional<Length> RequestFields::optional_length(std::string_view name, std:
     return *length;
 }
 
+std::optional<Mass> RequestFields::optional_mass(std::string_view name, ClosedRange<Mass> allowed) {
+    const std::string in_kilograms = std::string(name) + "_kg";
+    const std::string unit_name = std::string(name) + "_unit";
+    const auto limits =
+        *ClosedRange<double>::between(allowed.low().in_kilograms(), allowed.high().in_kilograms());
+    if (const auto number = optional_number(in_kilograms, limits)) {
+        if (object_.find(name))
+            report(name, ProblemCode::request_field_unknown,
+                   {{"field", name}, {"known", "either " + in_kilograms + " or " + std::string(name)}});
+        known_.emplace_back(name);
+        known_.emplace_back(unit_name);
+        return Mass::kilograms(*number);
+    }
+    const MassUnit unit = optional_choice(unit_name, weighing_units).value_or(MassUnit::kilogram);
+    const auto text = optional_text(name);
+    if (!text)
+        return std::nullopt;
+    auto mass = read_mass(*text, unit);
+    if (!mass) {
+        Problem problem = std::move(mass).problem();
+        problem.where = path_of(name);
+        report(std::move(problem));
+        return std::nullopt;
+    }
+    if (!allowed.contains(*mass)) {
+        report(name, ProblemCode::request_value_out_of_range,
+               {{"value", *text},
+                {"low", figure_text(limits.low()) + " kg"},
+                {"high", figure_text(limits.high()) + " kg"}});
+        return std::nullopt;
+    }
+    return *mass;
+}
+
 CalendarDate RequestFields::required_day(std::string_view name) {
     const auto day = optional_day(name);
     require(day.has_value(), name, "a date, YYYY-MM-DD");

@@ -8,7 +8,9 @@
 #include "core/base/quantities/calendar_date.h"
 #include "core/base/quantities/closed_range.h"
 #include "core/base/quantities/length.h"
+#include "core/base/quantities/mass.h"
 #include "core/base/typed_text/length_text.h"
+#include "core/base/typed_text/mass_text.h"
 
 #include <optional>
 #include <span>
@@ -31,6 +33,8 @@ constexpr WireName<LengthUnit> typing_units[] = {
     {"in", LengthUnit::inch},
     {"mm", LengthUnit::millimetre},
 };
+
+constexpr WireName<MassUnit> weighing_units[] = {{"kg", MassUnit::kilogram}, {"lb", MassUnit::pound}};
 
 /// The name that stands for `value`.
 template <typename Value, std::size_t count>
@@ -65,6 +69,10 @@ public:
     /// bare numbers count in the unit that `unit_name` gives (cm where it is absent).
     std::optional<Length> optional_length(std::string_view name, std::string_view unit_name,
                                           ClosedRange<Length> allowed);
+
+    /// A mass given either as a number of kilograms in `<name>_kg`, or as typed text in `name`, whose bare numbers
+    /// count in the unit that `<name>_unit` gives (kg where it is absent).
+    std::optional<Mass> optional_mass(std::string_view name, ClosedRange<Mass> allowed);
 
     CalendarDate required_day(std::string_view name);
 

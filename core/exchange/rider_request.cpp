@@ -1,5 +1,7 @@
 #include "core/exchange/rider_request.h"
 
+#include "core/fit/growth/rider_history.h"
+
 namespace saddlerule {
 namespace {
 
@@ -12,7 +14,7 @@ ClosedRange<Quantity> range(Quantity low, Quantity high) {
 const auto possible_length = range(Length::millimetres(1.0), Length::metres(10.0));
 const auto possible_sd_mm = range(0.1, 500.0);
 const auto possible_sole_mm = range(0.0, 100.0);
-const auto possible_mass_kg = range(1.0, 300.0);
+const auto possible_mass = *ClosedRange<Mass>::between(Mass::kilograms(1.0), Mass::kilograms(300.0));
 
 Result<Reading> reading_from_request(const JsonValue& value, const std::string& path) {
     RequestFields fields(value, path);
@@ -32,7 +34,7 @@ void read_readings(RequestFields& fields, Rider& rider) {
         return;
     if (list->kind != JsonValue::Kind::array) {
         fields.report("readings", ProblemCode::request_field_wrong_type,
-                      {{"found", list->kind_name()}, {"kind", "a list of readings in square brackets"}});
+                      {{"found", list->kind_name()}, {"kind", "a list of measurements in square brackets"}});
         return;
     }
     for (const JsonValue& item : list->items) {
@@ -52,7 +54,8 @@ Length millimetres_or(std::optional<double> given, Length usual) {
 
 } // namespace
 
-Result<Rider> rider_from_request(const JsonValue& value, const std::string& path) {
+Result<Rider> rider_from_request(const JsonValue& value, const std::string& path, CalendarDate today,
+                                 std::optional<Stage> unsaid_stage) {
     RequestFields fields(value, path);
     Rider rider;
     read_readings(fields, rider);
@@ -64,28 +67,29 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
         millimetres_or(fields.optional_number("reading_sd_mm", possible_sd_mm), rider.accuracy.reading_sd);
     rider.born = fields.optional_day_or_month("born");
     rider.sex = fields.optional_choice("sex", sex_names);
+    rider.population = fields.optional_choice("population", population_names).value_or(Population::any);
     rider.stature = fields.optional_length("stature", "stature_unit", possible_length);
-    if (const auto mass = fields.optional_number("mass_kg", possible_mass_kg))
-        rider.mass = Mass::kilograms(*mass);
-    const auto stage = fields.optional_choice("stage", stage_names);
+    rider.mass = fields.optional_mass("mass", possible_mass);
+    const auto said = fields.optional_choice("stage", stage_names);
+    const auto stage = said ? said : unsaid_stage;
     fields.require(stage.has_value(), "stage", "gliding, side_wheels, starting or riding");
     rider.stage = stage.value_or(Stage::starting);
     rider.confidence = fields.optional_choice("confidence", confidence_names).value_or(Confidence::usual);
     rider.riding_from = fields.optional_day_or_month("riding_from");
     if (auto problem = fields.finish())
         return *std::move(problem);
-    if (rider.readings.empty() && !rider.stature && !rider.born)
+    if (says_nothing_of_size(rider, today))
         return Problem{
             .code = ProblemCode::rider_without_measure, .figures = {}, .where = path, .position = {}};
     return rider;
 }
 
-Rider required_rider(RequestFields& fields) {
+Rider required_rider(RequestFields& fields, CalendarDate today) {
     const JsonValue* value = fields.optional("rider");
     fields.require(value != nullptr, "rider", "a group of fields in braces");
     if (value == nullptr)
         return {};
-    auto rider = rider_from_request(*value, fields.path_of("rider"));
+    auto rider = rider_from_request(*value, fields.path_of("rider"), today);
     if (rider)
         return std::move(rider).value();
     fields.report(std::move(rider).problem());

@@ -2,6 +2,7 @@
 
 #include "core/lists/catalogue/bike_ids.h"
 #include "core/lists/catalogue/bike_reader.h"
+#include "core/lists/keeping/list_slips.h"
 
 #include <algorithm>
 
@@ -35,6 +36,9 @@ TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, con
                               .currency = list != nullptr ? list->currency : std::nullopt,
                               .places = nullptr,
                               .origin = no_origin};
+    KeptList by_themselves; // what their figures count in; no list that they are compared with
+    by_themselves.facts = {.units = context.units, .currency = context.currency};
+    SlipFinder slips(by_themselves);
     for (std::size_t i = 0; i < entries->items.size(); ++i) {
         const JsonValue& entry = entries->items[i];
         const std::string path = fields.path_of("taped[" + std::to_string(i) + "]");
@@ -50,8 +54,12 @@ TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, con
                        .figures = {{"id", bike->id}},
                        .where = "id",
                        .position = {}});
-        else
+        else {
+            std::vector<Problem>& notes = taped.notes.emplace_back();
+            for (Slip& slip : slips.slips_of({.source = entry.written_in(request_text), .bike = &*bike}))
+                notes.push_back(std::move(slip.problem).within(path));
             taped.bikes.push_back(std::move(bike).value());
+        }
     }
     give_missing_ids(taped.bikes);
     return taped;

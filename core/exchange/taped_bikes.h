@@ -11,6 +11,7 @@ namespace saddlerule {
 
 struct TapedBikes {
     std::vector<Bike> bikes;
+    std::vector<std::vector<Problem>> notes; ///< of each bike: figures that look like a slip of the hand
     std::vector<SetAside> set_aside;
 };
 

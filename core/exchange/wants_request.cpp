@@ -29,7 +29,7 @@ constexpr WireName<Order> order_names[] = {
 };
 
 const auto possible_price = *ClosedRange<double>::between(0.0, 1e9);
-const auto possible_most_kg = *ClosedRange<double>::between(0.0, 1000.0);
+const auto possible_most = *ClosedRange<Mass>::between(Mass(), Mass::kilograms(1000.0));
 const auto possible_wheel = *ClosedRange<double>::between(1.0, 50.0);
 
 } // namespace
@@ -39,8 +39,7 @@ Result<Wants> wants_from_request(const JsonValue& value, const std::string& path
     Wants wants;
     if (const auto price = fields.optional_number("max_price", possible_price))
         wants.max_price = Amount::main_units(*price);
-    if (const auto mass = fields.optional_number("max_mass_kg", possible_most_kg))
-        wants.max_mass = Mass::kilograms(*mass);
+    wants.max_mass = fields.optional_mass("max_mass", possible_most);
     wants.brakes = fields.optional_choice("brakes", brake_wishes).value_or(BrakeWish::any);
     wants.kind = fields.optional_choice("kind", kind_wishes).value_or(KindWish::any);
     wants.gears = fields.optional_choice("gears", gears_wishes).value_or(GearsWish::any);

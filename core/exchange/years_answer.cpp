@@ -92,7 +92,7 @@ void read_rider(RequestFields& fields, const JsonValue& item, std::size_t place,
     RequestFields rider_fields(item, fields.path_of("riders[" + std::to_string(place) + "]"));
     const auto id = rider_fields.optional_text("id");
     rider_fields.require(id.has_value(), "id", "a text in double quotes");
-    Rider rider = required_rider(rider_fields);
+    Rider rider = required_rider(rider_fields, request.question.today);
     rider.pedals_from = rider_fields.optional_day_or_month("pedals_from");
     if (id && std::find(request.ids.begin(), request.ids.end(), *id) != request.ids.end())
         rider_fields.report("id", ProblemCode::request_given_twice, {{"value", *id}});

@@ -92,7 +92,7 @@ async function pressRowInSight(page) {
 }
 
 /** From such a press to the paint that shows the bike, the median of several. */
-export async function openingTimes(browser, list, runs) {
+export async function pressingTimes(browser, list, runs) {
   const times = [];
   for (const [control, prepared] of Object.entries(openings)) {
     const measured = [];

@@ -11,7 +11,8 @@ import { loadavg } from "node:os";
 import { wasmFile } from "../support/built-engine.mjs";
 import { serveClub, siteBuilder } from "../support/built-site.mjs";
 import { launchBrowser, screens } from "../support/open-page.mjs";
-import { slowdown } from "../support/slow-device.mjs";
+import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
+import { usualSlowdown as slowdown } from "../support/slow-device.mjs";
 
 const runs = 5;
 
@@ -102,6 +103,7 @@ async function visits(browser, club, compiling) {
   const context = await browser.newContext({ viewport: screens.phone, locale: "en-GB" });
   await context.addInitScript(`(${slowElsewhere})(${slowdown}, ${compiling}); (${hurried})();`);
   const page = await context.newPage();
+  await page.addInitScript(keepStageChosen, usualStage);
   const session = await context.newCDPSession(page);
   await session.send("Network.enable");
   await session.send("Network.emulateNetworkConditions", line);

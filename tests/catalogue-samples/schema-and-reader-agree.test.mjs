@@ -50,10 +50,14 @@ function verdictOfSchema(list) {
   return { bikes, file };
 }
 
-/** The same of the reader: the problem of each bike, and the code for the file. A note on what it could not read counts. */
+/** The same of the reader: the problem of each bike, or the note on a cell that was left open, and the code for the file. A note on what it could not read counts. */
 function verdictOfReader(bytes) {
   const answer = engine.ask({ do: "load" }, bytes);
   const bikes = new Map((answer.set_aside ?? []).map((entry) => [entry.number - 1, entry]));
+  for (const entry of answer.notes ?? []) {
+    const inBike = /^bikes\[(\d+)\]/.exec(entry.where);
+    if (entry.code === "list_cell_not_read" && inBike) bikes.set(Number(inBike[1]), entry);
+  }
   const note = (answer.notes ?? []).find(({ code }) => code.startsWith("file_"));
   return { bikes, file: answer.error?.code ?? note?.code ?? null };
 }
@@ -271,6 +275,17 @@ const lengths = [
   "20 po",
   "20 pulgadas",
   "20 duim",
+  "20 ins",
+  "50 cms",
+  "50 Zentimeter",
+  "50 centim\u00e8tres",
+  "50 cent\u00edmetros",
+  "1 Fu\u00df 8",
+  "2 pieds",
+  "1' - 7\"",
+  "1'-7 1/2\"",
+  "19 \u2153 in",
+  "49.5\u202fcm\u2009",
   "20 inches",
   "20 Inch.",
   "20 in.",
@@ -403,6 +418,18 @@ const wheels = [
   "16in47",
   "47-305-1",
   "47x305",
+  "16 x 1.75",
+  '20x1.95"',
+  "12 1/2 x 2 1/4",
+  "12.5",
+  "700x35C",
+  "47\u2013305",
+  "ETRTO 47-305",
+  "305",
+  "16 x 1 3/8",
+  "26 x 1 3/8",
+  "16 x",
+  "470",
   "26 x 1.75",
   "",
   "-305",

@@ -6,12 +6,17 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { openEngine } from "../../wasm-bindings/engine-client.js";
+import { openNativeEngine } from "./native-engine.mjs";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 export const wasmFile = join(root, "build/wasm/wasm-bindings/saddlerule.wasm");
 export const sample = (name) => join(root, "catalogue-samples", name);
 
-export const openBuiltEngine = () => openEngine(readFileSync(wasmFile));
+/** The shipped engine. `NATIVE_ENGINE` names a native_ask to be asked in its place. */
+export const openBuiltEngine = async () =>
+  process.env.NATIVE_ENGINE === undefined
+    ? openEngine(readFileSync(wasmFile))
+    : openNativeEngine(process.env.NATIVE_ENGINE);
 
 /** Runs ask.mjs as a shell would. */
 export function askFromShell(stdin, ...args) {

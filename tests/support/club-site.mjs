@@ -29,6 +29,7 @@ const types = {
   ".css": "text/css",
   ".json": "application/json",
   ".bin": "application/octet-stream",
+  ".txt": "text/plain; charset=utf-8",
 };
 
 /** A club's page with `body` in it. Scripts and styles come from addresses: the policy lets in nothing else. */

@@ -1,23 +1,24 @@
 // Ways to meddle with the engine's worker from a test: its script is a text that the page puts into a Blob.
 
-/** Runs `script` in every worker of the page before the worker's own. To be called before the page is opened. */
-export function inEveryThread(context, script) {
-  return context.addInitScript((text) => {
-    const RealBlob = Blob;
-    window.Blob = class extends RealBlob {
-      constructor(parts = [], options = {}) {
-        super(options.type === "text/javascript" ? [text, ...parts] : parts, options);
-      }
-    };
-  }, `(${script.toString()})();\n`);
+/** Runs `script` with `given` in every worker of the page before the worker's own. To be called before the page is opened. */
+export function inEveryThread(context, script, given) {
+  return context.addInitScript(
+    (text) => {
+      const RealBlob = Blob;
+      window.Blob = class extends RealBlob {
+        constructor(parts = [], options = {}) {
+          super(options.type === "text/javascript" ? [text, ...parts] : parts, options);
+        }
+      };
+    },
+    `(${script.toString()})(${JSON.stringify(given)});\n`,
+  );
 }
 
 /** A device that reads slowly: 30 ms at every step of the way. */
 export function readsSlowly() {
   const { Instance } = WebAssembly;
   WebAssembly.Instance = function (module, imports) {
-    // What unpacks the engine imports nothing.
-    if (imports === undefined) return new Instance(module);
     const { saddlerule_progress: progress } = imports.env;
     imports.env.saddlerule_progress = (done, total) => {
       const until = performance.now() + 30;

@@ -10,7 +10,7 @@ export async function walkEveryScreen(page, look) {
     return frame.clientWidth >= 60 * parseFloat(getComputedStyle(frame).fontSize);
   });
   /** Where the rider is typed: on a wide page beside the rack. */
-  const toRider = () => goTo(page, wide ? "Rack" : "Rider");
+  const toRider = () => goTo(page, wide ? "Bikes" : "Your child");
   const windowStands = () => page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   const inseam = page.getByRole("textbox", { name: "Inside leg", exact: true });
 
@@ -21,17 +21,17 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("radio", { name: "inches" }).first().check();
   await inseam.fill("19 1/2");
   await windowStands();
-  for (const fold of ["Age, height and weight", "Earlier readings"]) {
+  for (const fold of ["Age, height and weight", "Earlier measurements"]) {
     await page.getByText(fold).first().click();
   }
-  await page.getByRole("button", { name: "Add an earlier reading" }).click();
+  await page.getByRole("button", { name: "Add an earlier measurement" }).click();
   await look("rider, all unfolded");
 
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await look("rack, empty");
   await openList(page, sample("every-mistake.json"));
   await page
-    .getByText(/set aside/)
+    .getByText(/left out/)
     .first()
     .waitFor();
   await look("list with bikes set aside");
@@ -40,16 +40,16 @@ export async function walkEveryScreen(page, look) {
   await look("list");
   await page.getByRole("button", { name: "Add a bike" }).click();
   await look("entry of a list");
-  await page.getByRole("button", { name: "Do not add it" }).click();
+  await page.getByRole("button", { name: "Discard this bike" }).click();
   await page.getByRole("button", { name: "Measure bikes" }).click();
-  await page.getByText("More to measure").click();
+  await page.getByText("More measurements").click();
   await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("17.5");
   await page.getByRole("textbox", { name: "Saddle at its highest" }).fill("12");
-  await page.getByText("As it stands, it will be set aside").waitFor();
+  await page.getByText("As it is, this bike is left out").waitFor();
   await look("measuring bike after bike");
   await page.getByRole("button", { name: "Done measuring" }).click();
   await page.getByText(/^Added /).waitFor();
-  await page.getByRole("button", { name: "Merge another list into it" }).click();
+  await page.getByRole("button", { name: "Merge with another list" }).click();
   await page.getByRole("button", { name: /\(.* bikes?\)$/ }).click();
   await page.getByRole("button", { name: "Merge them" }).waitFor();
   await look("two lists before they are merged");
@@ -61,10 +61,10 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("button", { name: "Close Loan shed, autumn list" }).click();
   await look("before a list is closed");
   await page.getByRole("button", { name: "Keep it open" }).click();
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
   await first.waitFor();
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByText("What would change the answer").click();
   await page.getByText(/stands first\./).waitFor();
   await look("rack");
@@ -73,16 +73,16 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("img", { name: /years/i }).waitFor();
   await look("one bike");
 
-  await goTo(page, "Tape one");
+  await goTo(page, "Measure");
   await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("19");
   await look("tape one");
 
   await toRider();
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add a child" }).click();
   await inseam.fill("20");
   await windowStands();
   await look("two riders");
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   // With large letters no more rows than these are near the screen.
   for (const place of [0, 1]) {
     await page
@@ -100,11 +100,11 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("button", { name: "Copy as text" }).click();
   await look("card");
 
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await look("keep, off");
-  await page.getByRole("checkbox", { name: "Keep on this device" }).check();
-  await page.getByText("Kept as you type.").waitFor();
-  await page.getByRole("button", { name: "Wipe everything" }).click();
+  await page.getByRole("checkbox", { name: "Save on this device" }).check();
+  await page.getByText("Saved as you type.").waitFor();
+  await page.getByRole("button", { name: "Delete everything" }).click();
   await look("keep, on, before a wipe");
   await page.evaluate(() => {
     IDBFactory.prototype.open = () => {

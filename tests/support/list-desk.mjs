@@ -33,7 +33,7 @@ export const jsonList = (bikes, head = {}) =>
 export async function openDesk(browser, viewport, files = [], options = {}) {
   const opened = await openPage(browser, viewport, options);
   opened.page.setDefaultTimeout(10_000);
-  await goTo(opened.page, "The list");
+  await goTo(opened.page, "List");
   for (const file of files) {
     await openList(opened.page, file);
     await opened.page.getByRole("button", { name: "See the bikes" }).waitFor();

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
+import { keepStageChosen, usualStage } from "./choose-stage.mjs";
 
 /** `PAGE` names another build of the page. */
 export const pageFile = process.env.PAGE ?? join(root, "build/page/saddlerule.html");
@@ -24,15 +25,21 @@ export function launchBrowser() {
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
- * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it.
+ * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it;
+ * `address` is that of another build; `stage` is how every rider rides, null where the test chooses that itself.
  */
-export async function openPage(browser, viewport, { now, pickers, prepare, ...options } = {}) {
+export async function openPage(
+  browser,
+  viewport,
+  { now, pickers, prepare, address = pageAddress, stage = usualStage, ...options } = {},
+) {
   const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
   await context.addInitScript(() => {
     window.showOpenFilePicker = undefined;
     window.showSaveFilePicker = undefined;
   });
+  if (stage !== null) await context.addInitScript(keepStageChosen, stage);
   if (pickers) await context.addInitScript(pickers);
   await prepare?.(context);
   const page = await context.newPage();
@@ -42,10 +49,10 @@ export async function openPage(browser, viewport, { now, pickers, prepare, ...op
   page.on("console", (message) => faults.push(`console: ${message.text()}`));
   page.on("request", (request) => {
     // The engine's thread is a blob: a text that the page made itself.
-    if (request.url() !== pageAddress && !/^(data|blob):/.test(request.url()))
+    if (request.url() !== address && !/^(data|blob):/.test(request.url()))
       faults.push(`request: ${request.url()}`);
   });
-  await page.goto(pageAddress);
+  await page.goto(address);
   await page.locator(".screen.current .screen-title").waitFor();
   return { page, faults, close: () => context.close() };
 }
@@ -57,7 +64,7 @@ export async function goTo(page, name) {
 
 /** Opens files through the page's file chooser. */
 export async function openList(page, file) {
-  await goTo(page, "The list");
+  await goTo(page, "List");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: /^Open (a|another) list/ }).click(),

@@ -14,9 +14,11 @@ const { build } = pageRequire("esbuild");
 const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
 process.on("exit", () => rmSync(folder, { recursive: true }));
 
-/** `path` below web/. */
-export async function pageModule(path) {
-  const outfile = join(folder, path.replaceAll("/", "-").replace(/ts$/, "mjs"));
-  await build({ entryPoints: [join(root, "web", path)], bundle: true, format: "esm", outfile });
+/** Paths below web/. Several become one module, which share what they import. */
+export async function pageModule(...paths) {
+  const outfile = join(folder, paths.join("-").replaceAll("/", "-").replace(/ts$/, "mjs"));
+  const contents = paths.map((path) => `export * from "./${path}";`).join("\n");
+  const stdin = { contents, resolveDir: join(root, "web") };
+  await build({ stdin, bundle: true, format: "esm", outfile });
   return import(pathToFileURL(outfile).href);
 }

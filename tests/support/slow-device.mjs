@@ -3,13 +3,13 @@
 import { inEveryThread } from "./engine-thread.mjs";
 import { openPage, screens } from "./open-page.mjs";
 
-export const slowdown = 4;
+export const usualSlowdown = 4;
 
 /**
- * The browser slows only the page's own thread down. The engine's thread is held up here before everything it says, for three
- * times as long as it worked on it.
+ * The browser slows only the page's own thread down. The engine's thread is held up here before everything it says, for as
+ * much longer as it is to be slower.
  */
-function slowThread() {
+function slowThread(slowdown) {
   const { postMessage } = self;
   let from = 0;
   let listener;
@@ -24,7 +24,7 @@ function slowThread() {
   });
   self.postMessage = (message) => {
     const now = performance.now();
-    const until = now + 3 * (now - from);
+    const until = now + (slowdown - 1) * (now - from);
     while (performance.now() < until);
     from = performance.now();
     postMessage.call(self, message);
@@ -52,11 +52,16 @@ function watchful() {
 }
 
 /** `noticed` gives what came up since it was called last. */
-export async function openSlowly(browser, viewport = screens.phone) {
+export async function openSlowly(
+  browser,
+  viewport = screens.phone,
+  { slowdown = usualSlowdown, ...options } = {},
+) {
   const opened = await openPage(browser, viewport, {
     bypassCSP: true,
+    ...options,
     prepare: async (context) => {
-      await inEveryThread(context, slowThread);
+      await inEveryThread(context, slowThread, slowdown);
       await context.addInitScript(watchful);
     },
   });

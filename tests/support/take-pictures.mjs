@@ -50,7 +50,7 @@ try {
   await phone.page.getByRole("button", { name: "Card for the fridge" }).click();
   await phone.page.getByRole("article", { name: "Saddle card" }).waitFor();
   await take(phone.page, "card-phone");
-  await goTo(phone.page, "Rack");
+  await goTo(phone.page, "Bikes");
   const ticks = phone.page.getByRole("checkbox", { name: /^Side by side/ });
   for (const place of [0, 2]) await ticks.nth(place).check();
   await phone.page.getByRole("button", { name: "Side by side", exact: true }).click();
@@ -58,7 +58,7 @@ try {
   await take(phone.page, "side-by-side-phone");
   await openList(phone.page, sample("every-mistake.json"));
   await phone.page
-    .getByText(/set aside/)
+    .getByText(/left out/)
     .first()
     .waitFor();
   await phone.page.getByRole("button", { name: "Measure bikes" }).click();

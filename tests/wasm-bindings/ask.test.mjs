@@ -1,8 +1,11 @@
 // ask.mjs as scripts use it.
 
 import assert from "node:assert/strict";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { join } from "node:path";
 import test from "node:test";
-import { askFromShell, sample } from "../support/built-engine.mjs";
+import { askFromShell, root, sample } from "../support/built-engine.mjs";
 
 const request = {
   do: "assess",
@@ -29,7 +32,7 @@ test("an array is answered by an array; one refusal among them is exit 1", () =>
   assert.ok(answers[1].error.problem);
 });
 
-test("a batch is split at its own commas, whatever stands inside the requests", () => {
+test("each request of a batch is answered, whatever is inside the requests", () => {
   const name = 'tricky ", [ ] { } \\" name';
   const odd = { ...request, taped: [{ id: "t", name, saddle_lowest: 48, saddle_highest: 60 }] };
   const run = askFromShell(` [ ${JSON.stringify(odd, null, 1)} ,{"do":"about"},\n${JSON.stringify(odd)}]\n`);
@@ -103,6 +106,22 @@ test("wrong usage is exit 2, with the usage on standard error", () => {
     assert.match(run.stderr, /usage: node ask\.mjs/);
     assert.equal(run.stdout, "");
   }
+});
+
+test("it ends quietly when whoever reads its answers goes away", async () => {
+  const batch = JSON.stringify(Array.from({ length: 2000 }, () => ({ do: "about" })));
+  const asking = spawn(process.execPath, [join(root, "wasm-bindings/ask.mjs")], {
+    stdio: ["pipe", "pipe", "pipe"],
+  });
+  let complaint = "";
+  asking.stderr.on("data", (said) => (complaint += said));
+  // It may be gone before it has read all of the batch.
+  asking.stdin.on("error", () => undefined);
+  asking.stdin.end(batch);
+  await once(asking.stdout, "data");
+  asking.stdout.destroy();
+  const [status, signal] = await once(asking, "close");
+  assert.deepEqual([status, signal, complaint], [0, null, ""]);
 });
 
 test("--help prints the usage and exits 0", () => {

@@ -81,10 +81,10 @@ test("bikes set aside are shown with their place, their reason and what stands i
     page,
     file("half.json", list([bike("good"), { name: "upside down", saddle_lowest: 49.5, saddle_highest: 36 }])),
   );
-  await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+  await page.getByRole("heading", { name: "1 bike left out" }).waitFor();
   const shown = (await shownText(page)).replaceAll("\u00a0", " ");
   assert.match(shown, /upside down/);
   assert.match(shown, /line 1, column \d+/i);
-  assert.match(shown, /36 cm is below the lowest, 49\.5 cm/);
+  assert.match(shown, /36 cm, is below the lowest, 49\.5 cm/);
   await close();
 });

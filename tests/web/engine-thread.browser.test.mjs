@@ -44,7 +44,7 @@ for (const { name, launch } of browsers) {
       const answered = () => visit.run(() => window.answered);
       const before = await answered();
       assert.ok(before > 0);
-      await visit.goTo("The list");
+      await visit.goTo("List");
       await visit.opensFile(sample("loan-shed.json"));
       await visit.sees("heading", "Loan shed, autumn list");
       await eventually(async () => assert.ok((await answered()) > before));

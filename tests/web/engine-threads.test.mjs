@@ -3,46 +3,17 @@
 
 import assert from "node:assert/strict";
 import test from "node:test";
-import { openBuiltEngine } from "../support/built-engine.mjs";
 import { pageModule } from "../support/page-modules.mjs";
+import { virtualTime } from "../support/virtual-time.mjs";
+import { workers } from "../support/stand-in-workers.mjs";
 
 const { engineThreads } = await pageModule("engine/engine-threads.ts");
-const { warmUp } = await pageModule("engine/warm-up.ts");
 
-const soon = () => new Promise((resolve) => setTimeout(resolve, 5));
-/** Longer than the reserve is waited with. */
-const rested = () => new Promise((resolve) => setTimeout(resolve, 300));
-
-/** Workers of which each knows its number and what it was told. */
-function workers() {
-  const made = [];
-  const start = () => {
-    const worker = {
-      number: made.length,
-      told: [],
-      ended: false,
-      terminate: () => (worker.ended = true),
-      postMessage(message) {
-        const { engine } = message;
-        worker.told.push(message);
-        const say = (said) =>
-          setTimeout(() => worker.ended || worker.onmessage({ data: { engine, ...said } }));
-        if ("module" in message) say({ module: message.module });
-        else if (message.request?.do === "break") say({ failure: "unreachable" });
-        else if (message.request?.do !== "wait" && "request" in message)
-          say({ answer: { worker: worker.number, engine, text: "" } });
-      },
-    };
-    setTimeout(() => worker.onmessage({ data: { engine: 0, started: true } }));
-    made.push(worker);
-    return worker;
-  };
-  return { made, start };
-}
+const pass = virtualTime();
 
 const opened = () => {
   const { made, start } = workers();
-  const threads = engineThreads(start, (thread) => thread.make({ module: {} }));
+  const threads = engineThreads(start, (thread) => thread.make({}));
   return { made, threads };
 };
 
@@ -64,36 +35,22 @@ test("engines in use share a thread, each under its own number", async () => {
   assert.ok(made[0].ended, "a thread ends with its last engine");
 });
 
-test("an engine that is to work apart gets the thread in reserve, which is there and warm before it is wanted", async () => {
+test("an engine that is to work apart gets a thread of its own, and never a third one", async () => {
   const { made, threads } = opened();
   const first = await threads.open(false);
-  await rested();
-  assert.equal(made.length, 2);
-  const before = made[1].told.length;
-  assert.ok(before > 3, "the reserve has read a list");
-  const second = await threads.open(true);
-  assert.equal((await second.ask({ do: "list" })).worker, 1);
-  first.end();
-  assert.ok(made[0].ended);
-  await rested();
-  assert.equal(made.length, 3, "and there is another one in reserve");
-  assert.equal(made[2].told.length, 1, "code is warm for all threads alike");
-  second.end();
-  await rested();
-  assert.ok(
-    made.every(({ ended }) => ended),
-    "without engines there is no reserve",
-  );
-});
-
-test("before there is a reserve, an engine that is to work apart gets a thread of its own, and never a third one", async () => {
-  const { made, threads } = opened();
-  await threads.open(false);
+  assert.equal(made.length, 1, "nothing is started before it is wanted");
   const second = await threads.open(true);
   const third = await threads.open(true);
   assert.equal((await second.ask({ do: "list" })).worker, 1);
   assert.ok((await third.ask({ do: "list" })).worker < 2);
   assert.equal(made.length, 2);
+  first.end();
+  third.end();
+  second.end();
+  assert.ok(
+    made.every(({ ended }) => ended),
+    "a thread ends with its last engine",
+  );
 });
 
 test("an engine that is ended takes what it was asked with it, and leaves the others of its thread", async () => {
@@ -122,35 +79,7 @@ test("a worker that breaks takes all its engines with it, and the next engine ge
   const waiting = [one, other].map((engine) => engine.ask({ do: "wait" }));
   made[0].onerror({ message: "broken", preventDefault: () => undefined });
   for (const answer of waiting) await assert.rejects(answer, /broken/);
-  await soon();
+  await pass(10);
   const next = await threads.open(false);
   assert.equal((await next.ask({ do: "list" })).worker, made.length - 1);
-});
-
-test("what an engine is warmed up with, an engine takes", async () => {
-  const engine = await openBuiltEngine();
-  const asked = [];
-  const ask = async (request, file) => {
-    const answer = engine.ask(request, file);
-    asked.push([request.do, answer]);
-    return answer;
-  };
-  let ended = false;
-  await warmUp({ ask, end: () => (ended = true) }, () => true);
-  assert.ok(ended);
-  assert.deepEqual(
-    asked.map(([what]) => what),
-    ["load", "assess", "save", "load"],
-  );
-  for (const [what, { error, counts }] of asked) {
-    assert.equal(error, undefined, what);
-    if (what === "load") assert.deepEqual([counts.bikes, counts.set_aside], [5, 0]);
-  }
-});
-
-test("warming up stops where the engine's thread is wanted", async () => {
-  const asked = [];
-  const ask = async (request) => asked.push(request.do);
-  await warmUp({ ask, end: () => asked.push("end") }, () => asked.length < 1);
-  assert.deepEqual(asked, ["load", "end"]);
 });

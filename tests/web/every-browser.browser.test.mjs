@@ -51,35 +51,35 @@ for (const { name, launch } of browsers) {
       const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
       await typesReading(visit, "19 1/2", "inches");
       await visit.reads("Best: 19½ in");
-      await visit.reads("Look at 16 inch wheels first");
+      await visit.reads("Start with 16 inch wheels");
       await fits(visit, "rider");
 
-      await visit.goTo("The list");
+      await visit.goTo("List");
       await visit.opensFile(sample("loan-shed.json"));
       await visit.sees("heading", "Loan shed, autumn list");
       await visit.press("button", "See the bikes");
-      await visit.sees("heading", "The rack");
+      await visit.sees("heading", "Bikes");
       await visit.reads(/\d+ fit now/);
       const [first] = await visit.all("article");
-      assert.match(first.words, /^Fits now.* Saddle at 19½ in/);
+      assert.match(first.words, /^Saddle height fits.* Saddle at 19½ in/);
       const best = await visit.sees("button", /^Loan \d/);
       assert.ok(first.words.includes(best.name));
       await visit.press("button", best.name);
       await visit.sees("heading", best.name);
       await visit.sees("img", /^Side view of the bike, to scale/);
       await fits(visit, "one bike");
-      await visit.reads("Both feet reach the ground flat.");
+      await visit.reads("Both feet are flat on the ground.");
 
-      await visit.goTo("Tape one");
+      await visit.goTo("Measure");
       await visit.types(/^Saddle at its lowest/, "21 in");
       await visit.types(/^Saddle at its highest/, "26 1/2 in");
-      await visit.reads("Too tall today");
+      await visit.reads("Still too big");
       await fits(visit, "tape one");
       await visit.types(/^Saddle at its lowest/, "19 in");
       await visit.reads("Saddle at 19½ in");
-      await visit.press("button", "Keep it on the rack");
-      await visit.goTo("Rack");
-      await visit.reads("taped by you");
+      await visit.press("button", "Add it to the bikes");
+      await visit.goTo("Bikes");
+      await visit.reads("measured by you");
       await fits(visit, "rack");
 
       assert.deepEqual(await visit.faults(), []);
@@ -93,7 +93,7 @@ for (const { name, launch } of browsers) {
       await visit.reads("47 to 50.5 cm");
       await visit.press("button", "Swap morning, in inches");
       await visit.reads(/\d+ fit now/);
-      await visit.press("radio", /^Rides with confidence/);
+      await visit.press("radio", /^Rides well/);
       await visit.reads("54.6 to 59.7 cm");
       assert.deepEqual(await visit.faults(), []);
     });
@@ -101,7 +101,7 @@ for (const { name, launch } of browsers) {
     test(`${name}: a table, bikes side by side, a card, a list mended, and all of it kept`, async (test) => {
       const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
       await typesReading(visit, "49.5", "centimetres");
-      await visit.goTo("The list");
+      await visit.goTo("List");
       await visit.opensFile(join(root, "web/pictures/rider-phone.png"));
       await visit.sees("alert");
       await visit.reads("“rider-phone.png” could not be opened.");
@@ -112,12 +112,12 @@ for (const { name, launch } of browsers) {
       await visit.types("Name", "Hall 41");
       await visit.types(/^Saddle at its lowest/, "48");
       await visit.types(/^Saddle at its highest/, "62");
-      await visit.press("button", "Keep it");
+      await visit.press("button", "Save this bike");
       await visit.reads("41 bikes");
       await fits(visit, "list");
 
       await visit.press("button", "See the bikes");
-      await visit.sees("heading", "The rack");
+      await visit.sees("heading", "Bikes");
       await visit.reads(/\d+ fit now/);
       await visit.press("checkbox", /^Side by side/, 0);
       await visit.press("checkbox", /^Side by side/, 1);
@@ -132,20 +132,20 @@ for (const { name, launch } of browsers) {
       await fits(visit, "card");
       assert.ok(first.words.length > 0);
 
-      await visit.goTo("Keep");
-      await visit.press("checkbox", "Keep on this device");
-      await visit.reads("Kept as you type.");
+      await visit.goTo("Save");
+      await visit.press("checkbox", "Save on this device");
+      await visit.reads("Saved as you type.");
       await fits(visit, "keep");
       await visit.opens(pageAddress);
-      await visit.goTo("Rider");
+      await visit.goTo("Your child");
       await visit.reads("47 to 50.5 cm");
       assert.equal((await visit.sees("textbox", "Inside leg")).value, "49.5");
-      await visit.goTo("The list");
+      await visit.goTo("List");
       await visit.reads("41 bikes");
-      await visit.goTo("Keep");
-      await visit.press("button", "Wipe everything");
-      await visit.press("button", "Yes, wipe all of it");
-      await visit.reads("Everything is wiped.");
+      await visit.goTo("Save");
+      await visit.press("button", "Delete everything");
+      await visit.press("button", "Yes, delete everything");
+      await visit.reads("Everything is deleted.");
       await visit.opens(pageAddress);
       assert.equal((await visit.sees("textbox", "Inside leg")).value, "");
       assert.deepEqual(await visit.faults(), []);

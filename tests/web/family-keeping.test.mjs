@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import test from "node:test";
 import { pageModule } from "../support/page-modules.mjs";
+import { virtualTime } from "../support/virtual-time.mjs";
 
 const { fileText, readFileText } = await pageModule("keeping/family-file.ts");
 const { familyIn, familyBroughtBack, isFault } = await pageModule("keeping/family-form.ts");
@@ -138,7 +139,9 @@ function page(device) {
   };
 }
 
-const settled = () => new Promise((resolve) => setTimeout(resolve, 600));
+/** Longer than the page waits for somebody to finish a word. */
+const pass = virtualTime();
+const settled = () => pass(600);
 const inStore = async (device) => (await device.read()).value.riders[0].rider.readings[0].figure.text;
 
 test("of two pages with one store none writes over what the other wrote", async () => {

@@ -27,7 +27,7 @@ async function openRack(options = {}) {
   await inseam(page).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
   await openList(page, sample("loan-shed.json"));
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await rackOf(page).getByRole("article").first().waitFor();
   return opened;
 }
@@ -61,11 +61,14 @@ test("the card prints alone on one sheet of A5 or A4, with setting, days to rais
     assert.ok(said.includes(bike));
     assert.match(said, /Saddle at 49\.5 cm/);
     assert.match(said, /As of 25 November 2026/);
-    assert.match(said, /When to raise the saddle\n+\d+ \w+ 202\d: \d+(\.5)? cm/);
-    assert.match(said, /Outgrown about \w+ 20\d\d/);
+    assert.match(said, /When to move the saddle\n+\d+ \w+ 202\d: \d+(\.5)? cm/);
+    assert.match(said, /Too small from about \w+ 20\d\d/);
     assert.match(said, /Helmet on, every ride\./);
-    assert.match(said, /Never raise the post past its minimum-insertion mark\./);
-    assert.doesNotMatch(said, /Rider 1|Inside leg|Print the card|Tape one|Filter/);
+    assert.match(
+      said,
+      /Never pull the seat post up past its minimum-insertion mark \(MIN or MAX\)\. The mark must stay inside the frame\./,
+    );
+    assert.doesNotMatch(said, /Child 1|Inside leg|Print the card|Measure a bike|Filter/);
     assert.deepEqual(faults, []);
     await close();
   }
@@ -99,9 +102,10 @@ test("the card goes to the device's share sheet as plain text", async () => {
   assert.equal(title, "Saddle card");
   const lines = text.split("\n");
   assert.equal(lines[0], bike);
-  assert.equal(lines[1], "Fits now. As of 25 November 2026.");
-  assert.match(lines[2], /^Saddle at 49\.5 cm: /);
-  assert.ok(lines.includes("When to raise the saddle:"));
+  assert.equal(lines[1], "Saddle height fits. As of 25 November 2026.");
+  assert.equal(lines[2], "For a child who rides without training wheels, still new to it.");
+  assert.match(lines[3], /^Saddle at 49\.5 cm: /);
+  assert.ok(lines.includes("When to move the saddle:"));
   assert.ok(lines.includes("- Helmet on, every ride."));
   assert.doesNotMatch(text, /\u00a0|Rider 1/);
   // Thinking better of it is no fault.
@@ -142,9 +146,9 @@ test("printing the rack prints every bike that matches, and then few are in the 
       );
     };
   });
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill("120");
-  await page.getByText(/hidden by your wishes/).waitFor();
+  await page.getByText(/hidden by your filters/).waitFor();
   const number = Number(
     /\d+/.exec(await page.getByRole("button", { name: /^Print these/ }).textContent())[0],
   );
@@ -157,7 +161,7 @@ test("printing the rack prints every bike that matches, and then few are in the 
   const said = plain(await shownText(page));
   for (const bike of printed) assert.ok(said.includes(bike), bike);
   assert.match(said, /As of 25 November 2026\. Saddle height to look for: 47 to 50\.5 cm\./);
-  assert.doesNotMatch(said, /Filter and order|The first \d+ of/);
+  assert.doesNotMatch(said, /Filter and sort|The first \d+ of/);
   await page.emulateMedia({ media: "screen" });
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
   await page.waitForFunction(
@@ -175,7 +179,7 @@ test("where nothing prints and nothing says so, the next press makes an end of p
     window.print = () => {};
   });
   const few = await rackOf(page).getByRole("article").count();
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByRole("button", { name: /^Print these/ }).click();
   await page.waitForFunction(
     (few) => document.querySelector("main").shadowRoot.querySelectorAll(".row").length > few,
@@ -194,7 +198,7 @@ test("where nothing prints and nothing says so, the next press makes an end of p
 });
 
 async function saveEverything(page) {
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save everything to a file" }).click(),
@@ -206,7 +210,7 @@ async function saveEverything(page) {
 }
 
 async function openSaved(page, text, name = "family.json") {
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByText("Open a saved file").click(),
@@ -222,21 +226,21 @@ test("everything is saved to one file and opens elsewhere: riders, wishes, taped
   const { page, faults, close } = await openRack();
   await rackOf(page).getByRole("checkbox").nth(0).check();
   await rackOf(page).getByRole("checkbox").nth(1).check();
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill("120");
-  await goTo(page, "Tape one");
+  await goTo(page, "Measure");
   await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("48");
   await page.getByRole("textbox", { name: "Saddle at its highest" }).fill("60");
-  await page.getByRole("button", { name: "Keep it on the rack" }).click();
-  await goTo(page, "Rider");
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add it to the bikes" }).click();
+  await goTo(page, "Your child");
+  await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim 🚲");
   await inseam(page).fill("19 1/2 in");
   const { name, text } = await saveEverything(page);
   assert.equal(name, "saddlerule-2026-11-25.json");
   const { form, version, lists } = JSON.parse(text);
   assert.equal(form, "saddlerule family");
-  assert.equal(version, 1);
+  assert.equal(version, 2);
   assert.equal(lists.length, 1);
   assert.equal(lists[0].text, readFileSync(sample("loan-shed.json"), "utf8"));
 
@@ -245,11 +249,11 @@ test("everything is saved to one file and opens elsewhere: riders, wishes, taped
   await other.page.getByText("family.json is open.").waitFor();
   assert.equal(await inseam(other.page).inputValue(), "19 1/2 in");
   assert.ok(await other.page.getByRole("radio", { name: "Wim 🚲" }).isChecked());
-  await goTo(other.page, "Rack");
+  await goTo(other.page, "Bikes");
   await rackOf(other.page).getByRole("article").first().waitFor();
   await other.page.getByText("2 bikes ticked.").waitFor();
-  await other.page.getByRole("radio", { name: "Rider 1" }).check();
-  await other.page.getByText("Filter and order").click();
+  await other.page.getByRole("radio", { name: "Child 1" }).check();
+  await other.page.getByText("Filter and sort").click();
   assert.equal(await other.page.getByRole("textbox", { name: "Price up to" }).inputValue(), "120");
   assert.equal(
     JSON.stringify({
@@ -267,13 +271,13 @@ test("everything is saved to one file and opens elsewhere: riders, wishes, taped
 test("a file that is opened by mistake is taken back", async () => {
   const { page, close } = await openRack();
   const { text } = await saveEverything(page);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   await inseam(page).fill("60");
   await openSaved(page, text);
   await page.getByText("family.json is open.").waitFor();
   await page.getByRole("button", { name: "Undo" }).click();
-  await page.getByText("All is back as it was.").waitFor();
-  await goTo(page, "Rider");
+  await page.getByText("Everything is back as it was.").waitFor();
+  await goTo(page, "Your child");
   assert.equal(await inseam(page).inputValue(), "60");
   await close();
 });
@@ -294,7 +298,7 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
     ["null", /was not saved with this button/],
     [
       readFileSync(sample("loan-shed.json"), "utf8"),
-      /was not saved with this button\. A list of bikes is opened under The list\./,
+      /was not saved with this button\. Open a list of bikes under “List”\./,
     ],
     [text.slice(0, text.length / 2), /is damaged, and nothing of it was taken/],
     [damaged((file) => (file.version = 2)), /was saved by a newer Saddlerule/],
@@ -318,7 +322,7 @@ test("a file that cannot be opened is refused in a sentence, and nothing is lost
   for (const [content, sentence] of bad) {
     await openSaved(page, content, "odd.json");
     await page.getByRole("status").getByText(sentence).waitFor();
-    await page.getByText("What stands here is unchanged.").waitFor();
+    await page.getByText("Nothing here has changed.").waitFor();
     assert.equal(JSON.stringify(JSON.parse((await saveEverything(page)).text)), JSON.stringify(whole));
   }
   assert.deepEqual(faults, []);

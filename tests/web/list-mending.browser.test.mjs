@@ -39,35 +39,35 @@ const hall = folder.file(
 
 test("a row that cannot be used is named by row and column, and mended in its own field", async () => {
   const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
-  await page.getByRole("heading", { name: "2 bikes set aside" }).waitFor();
-  await press(page, "Show: 2 bikes set aside");
+  await page.getByRole("heading", { name: "2 bikes left out" }).waitFor();
+  await press(page, "Show: 2 bikes left out");
   assert.equal((await focused(page)).text, "Bikes in the list");
   const odd = entry(page, "Loan 03");
   await odd.getByText(/row 6, saddle.lowest/i).waitFor();
   assert.match(await odd.textContent(), /forty/);
-  await odd.getByRole("button", { name: "Mend it: Loan 03" }).click();
+  await odd.getByRole("button", { name: "Fix it: Loan 03" }).click();
   await page.getByRole("heading", { name: "Change Loan 03" }).waitFor();
   const lowest = field(page, "Saddle at its lowest (cm)");
   assert.equal(await lowest.inputValue(), "forty");
   assert.equal(await field(page, "shelf").inputValue(), "c");
   await eventually(async () => assert.equal(await lowest.getAttribute("aria-invalid"), "true"));
-  await page.getByText("As it stands, it will be set aside until it is mended.").waitFor();
+  await page.getByText("As it is, this bike is left out until it is fixed.").waitFor();
   await lowest.fill("40,5");
-  await page.getByText("As it stands, it will").waitFor({ state: "detached" });
+  await page.getByText("As it is, this bike is").waitFor({ state: "detached" });
   assert.equal(await lowest.getAttribute("aria-invalid"), "false");
   await lowest.press("Enter");
   assert.equal((await focused(page)).id, "desk-saddle_highest");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByText("Changed Loan 03.").waitFor();
-  await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+  await page.getByRole("heading", { name: "1 bike left out" }).waitFor();
   await page.getByRole("radio", { name: "All 4" }).check();
   await entry(page, "Loan 03")
     .getByText(/Saddle 40.5.cm to 60.cm/)
     .waitFor();
   await press(page, "Undo");
-  await page.getByRole("heading", { name: "2 bikes set aside" }).waitFor();
+  await page.getByRole("heading", { name: "2 bikes left out" }).waitFor();
   await press(page, "Redo");
-  await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+  await page.getByRole("heading", { name: "1 bike left out" }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });
@@ -76,14 +76,14 @@ test("swapped heights are repaired by a tap, never unasked, and taken back", asy
   const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
   const odd = entry(page, "Loan 02");
   await odd.getByText(/look swapped/).waitFor();
-  await odd.getByText("set aside").waitFor();
+  await odd.getByText("left out").waitFor();
   await odd.getByRole("button", { name: "Swap them" }).click();
   await odd.getByText(/Saddle 49.5.cm to 63.cm/).waitFor();
   await page.getByText("Repaired Loan 02.").waitFor();
   await eventually(async () => assert.match((await focused(page)).text, /Loan 02/));
   await press(page, "Undo");
   await odd.getByText(/look swapped/).waitFor();
-  await page.getByText("Taken back: Repaired Loan 02.").waitFor();
+  await page.getByText("Undone: Fixed Loan 02.").waitFor();
   assert.equal(await page.getByText("not saved").count(), 0, "as it was opened");
   assert.deepEqual(faults, []);
   await close();
@@ -99,7 +99,7 @@ test("inches typed as centimetres are repaired all at once, and all taken back a
   await entry(page, "A")
     .getByRole("button", { name: /^Read .* 17.5 in$/ })
     .waitFor();
-  await page.getByRole("button", { name: /Repair all/ }).click();
+  await page.getByRole("button", { name: /Fix all/ }).click();
   await page.getByText(/Repaired \d+ bikes/).waitFor();
   await entry(page, "B")
     .getByText(/Saddle 44.5.cm to 62.2.cm/)
@@ -120,11 +120,11 @@ test("search and the four views show what they say, and none of it loses the pla
   await field(page, "Find a bike").fill("nothing like this");
   await page.getByText("Nothing here.").waitFor();
   await field(page, "Find a bike").fill("");
-  await page.getByRole("radio", { name: "Good 2" }).check();
+  await page.getByRole("radio", { name: "OK 2" }).check();
   await entry(page, "Loan 03").waitFor({ state: "detached" });
   assert.equal(await page.getByRole("article").count(), 2);
   await entry(page, "Loan 04").getByRole("button").first().click();
-  await press(page, "Leave it as it was");
+  await press(page, "Discard changes");
   await eventually(async () =>
     assert.match((await focused(page)).text, /Loan 04/, "back on the row that was opened"),
   );
@@ -149,7 +149,7 @@ test("an empty file is refused in words, and the way to a new list stays", async
   assert.match(await shownText(page), /empty/i);
   await press(page, "Start a new list");
   await field(page, "Title of the list").fill("Shed");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByRole("heading", { name: "Shed" }).waitFor();
   await page.getByText("No bike in this list yet.").waitFor();
   await close();
@@ -158,24 +158,24 @@ test("an empty file is refused in words, and the way to a new list stays", async
 test("a bike is added, copied and removed, and the focus goes along", async () => {
   const { page, faults, close } = await openDesk(browser, tall, [hall]);
   await press(page, "Add a bike");
-  assert.equal(await field(page, "Mark on its tag").inputValue(), "L05", "the next mark by the pattern");
+  assert.equal(await field(page, "Number on its tag").inputValue(), "L05", "the next mark by the pattern");
   await field(page, "Name").fill("Loan 05");
   await field(page, "Saddle at its lowest (cm)").fill("19 1/2 in");
   await choice(page, "Brakes").selectOption({ label: "two hand brakes" });
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByText("Added Loan 05.").waitFor();
   await eventually(async () => assert.match((await focused(page)).text, /Undo/));
   await entry(page, "Loan 05").getByRole("button").first().click();
   assert.equal(await field(page, "Saddle at its lowest (cm)").inputValue(), "19 1/2 in");
   await press(page, "Copy this bike");
   await page.getByText("Copied Loan 05.").waitFor();
-  assert.notEqual(await field(page, "Mark on its tag").inputValue(), "L05");
+  assert.notEqual(await field(page, "Number on its tag").inputValue(), "L05");
   await press(page, "Remove this bike");
   await page.getByText("Removed Loan 05.").waitFor();
   await press(page, "Undo");
-  await page.getByText("Taken back: Removed Loan 05.").waitFor();
-  await goTo(page, "Rack");
-  await page.getByRole("heading", { name: "The rack" }).waitFor();
+  await page.getByText("Undone: Removed Loan 05.").waitFor();
+  await goTo(page, "Bikes");
+  await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
   await page.getByText("Loan 05").first().waitFor();
   assert.deepEqual(faults, []);
   await close();
@@ -186,14 +186,14 @@ test("what a list says of itself is typed, checked and taken back", async () => 
   await press(page, "Title, date, units");
   assert.equal(await field(page, "Title of the list").inputValue(), "Hall list");
   await field(page, "Title of the list").fill("Village hall");
-  const day = field(page, "Measured on (like 2026-10-03)");
+  const day = field(page, "Measured on (for example 2026-10-03)");
   await day.fill("yesterday");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByText(/“yesterday” is not a date/).waitFor();
   assert.equal(await day.getAttribute("aria-invalid"), "true");
   await day.fill("2026-10-03");
-  await field(page, "Currency (like EUR)").fill("EUR");
-  await press(page, "Keep it");
+  await field(page, "Currency (for example EUR)").fill("EUR");
+  await press(page, "Save this bike");
   await page.getByRole("heading", { name: "Village hall" }).waitFor();
   await page.getByText("Measured on 3 October 2026").waitFor();
   await press(page, "Undo");
@@ -207,13 +207,13 @@ test("a table that names no unit is read by the one that is tapped, and says so 
   const bare = folder.file("bare.csv", "id,saddle lowest,saddle highest\nL1,19.5,25\nL2,17,21\n");
   const { page, faults, close } = await openDesk(browser, screens.phone, []);
   await openList(page, bare);
-  await page.getByText("What do its lengths count in?").waitFor();
-  assert.doesNotMatch(await shownText(page), /As it stands in the file/);
+  await page.getByText("Which unit are its lengths in?").waitFor();
+  assert.doesNotMatch(await shownText(page), /As written in the file/);
   await press(page, "in");
-  await page.getByText("What do its lengths count in?").waitFor({ state: "detached" });
+  await page.getByText("Which unit are its lengths in?").waitFor({ state: "detached" });
   await entry(page, "L1").waitFor();
   await press(page, "Title, date, units");
-  const unit = choice(page, "Bare figures are in").locator("option:checked");
+  const unit = choice(page, "Numbers without a unit are in").locator("option:checked");
   await eventually(async () => assert.equal(await unit.textContent(), "inches"));
   assert.deepEqual(faults, []);
   await close();
@@ -226,8 +226,8 @@ test("a list of which nothing can be used is opened to be mended", async () => {
   );
   const { page, faults, close } = await openDesk(browser, screens.phone, []);
   await openList(page, swapped);
-  await press(page, "Open it to mend it");
-  await page.getByRole("button", { name: "Repair all 2" }).click();
+  await press(page, "Open it to fix it");
+  await page.getByRole("button", { name: "Fix all 2" }).click();
   await page.getByText("2 bikes").first().waitFor();
   await page.getByRole("button", { name: "See the bikes" }).waitFor();
   assert.deepEqual(faults, []);

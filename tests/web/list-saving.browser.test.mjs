@@ -72,7 +72,7 @@ for (const { what, separator, decimal } of [
     assert.deepEqual(await cellsOf(text), await cellsOf(JSON.stringify({ units: "cm", bikes })));
     await openList(page, folder.file("again.csv", text));
     await entry(page, '=Loan; "08"').waitFor();
-    await page.getByRole("heading", { name: "1 bike set aside" }).waitFor();
+    await page.getByRole("heading", { name: "1 bike left out" }).waitFor();
     assert.deepEqual(faults, []);
     await close();
   });
@@ -90,10 +90,10 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
   const { page, close } = await openDesk(browser, screens.phone, [shed]);
   await entry(page, "Loan 07").getByRole("button").first().click();
   await field(page, "Price").fill("90");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await press(page, "Save");
-  await choice(page, "What").selectOption({
-    label: "Only what is set aside (1)",
+  await choice(page, "Include").selectOption({
+    label: "Only those left out (1)",
   });
   const button = page.getByRole("button", { name: "Save", exact: true });
   await eventually(async () => assert.equal(await button.getAttribute("aria-disabled"), "false"));
@@ -111,7 +111,7 @@ test("what cannot stand in a table is said before it is saved", async () => {
   const { page, close } = await openDesk(browser, screens.phone, [list]);
   await press(page, "Save");
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
-  await page.getByText("1 of 4 cannot stand in a table and would stay out:").waitFor();
+  await page.getByText("1 of 4 cannot go into a table and would be left out:").waitFor();
   await page.getByRole("radio", { name: "Saddlerule (JSON)" }).check();
   await page.getByText("cannot stand in a table").waitFor({ state: "detached" });
   await close();
@@ -154,10 +154,10 @@ test("where the browser lets a page keep the file, the list is saved back into i
   await page.getByRole("button", { name: /^Open a list/ }).click();
   await entry(page, "A1").getByRole("button").first().click();
   await field(page, "Saddle at its highest (cm)").fill("61,5");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByText("not saved").waitFor();
   await press(page, "Save");
-  await press(page, "Save into hall.json");
+  await press(page, "Save to hall.json");
   await page.getByText("Saved as hall.json.").waitFor();
   const { text, writes } = await page.evaluate(() => window.files.opened);
   assert.equal(writes, 1);
@@ -211,7 +211,7 @@ test("a page with something unsaved asks before it is left, and one without does
   assert.equal(await asks(), false);
   await field(page, "Notes").fill("bell missing");
   await eventually(async () => assert.equal(await asks(), true, "typed and not put in the list"));
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await eventually(async () => assert.equal(await asks(), true));
   await saved(page);
   await eventually(async () => assert.equal(await asks(), false));
@@ -219,6 +219,6 @@ test("a page with something unsaved asks before it is left, and one without does
   await eventually(async () => assert.equal(await asks(), true, "not as it was saved"));
   await press(page, "Redo");
   await eventually(async () => assert.equal(await asks(), false));
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await close();
 });

@@ -80,7 +80,7 @@ test("each of several lists keeps its changes and their undo, and none is closed
   await page.getByText("not saved").first().waitFor({ state: "detached" });
   await lists.getByRole("button", { name: "Close Loan shed" }).click();
   await page.getByRole("heading", { name: "Trailer" }).waitFor();
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await page.getByText("Trailer 01").first().waitFor();
   assert.deepEqual(faults, []);
   await close();
@@ -88,9 +88,9 @@ test("each of several lists keeps its changes and their undo, and none is closed
 
 test("two lists are merged: the same in other units is alike, the rest is chosen side by side, all is taken back", async () => {
   const { page, faults, close } = await openDesk(browser, tall, [trailer, shed]);
-  await press(page, "Merge another list into it");
+  await press(page, "Merge with another list");
   await page.getByRole("button", { name: /^Trailer/ }).click();
-  await page.getByText("1 only in the other. 2 in both, but not alike.", { exact: false }).waitFor();
+  await page.getByText("1 only in the other. 2 in both, but different.", { exact: false }).waitFor();
   const second = page.getByRole("article", { name: "Loan 08" });
   const cells = await second.getByRole("row").allTextContents();
   assert.ok(
@@ -98,7 +98,7 @@ test("two lists are merged: the same in other units is alike, the rest is chosen
     cells.join("; "),
   );
   await second.getByRole("radio", { name: "The other" }).check();
-  await page.getByRole("article", { name: "Loan 07" }).getByRole("radio", { name: "Keep both" }).check();
+  await page.getByRole("article", { name: "Loan 07" }).getByRole("radio", { name: "Take both" }).check();
   await press(page, "Merge them");
   await page.getByText("Merged with Trailer.").waitFor();
   await entry(page, "Trailer 01").waitFor();
@@ -116,13 +116,13 @@ test("two lists are merged: the same in other units is alike, the rest is chosen
 
 test("all that differ are taken from one side by one tap, and the others are left out", async () => {
   const { page, close } = await openDesk(browser, screens.laptop, [shed]);
-  await press(page, "Merge another list into it");
+  await press(page, "Merge with another list");
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Choose a file" }).click(),
   ]);
   await chooser.setFiles(trailer);
-  await page.getByRole("checkbox", { name: "Add the one only in the other" }).uncheck();
+  await page.getByRole("checkbox", { name: "Add the one bike that is only in the other list" }).uncheck();
   await page
     .getByRole("group", { name: "For all that differ" })
     .getByRole("radio", { name: "The other" })
@@ -144,21 +144,21 @@ test("all that differ are taken from one side by one tap, and the others are lef
 test("two lists without a name are both there again after the page was left", async () => {
   const { page, close } = await openDesk(browser, tall);
   for (const mark of ["A1", "B1"]) {
-    if (mark === "B1") await page.getByText("New list, or invented bikes").click();
+    if (mark === "B1") await page.getByText("New list, or made-up bikes").click();
     await press(page, "Start a new list");
-    await press(page, "Leave it as it was");
+    await press(page, "Discard changes");
     await press(page, "Add a bike");
-    await field(page, "Mark on its tag").fill(mark);
+    await field(page, "Number on its tag").fill(mark);
     await field(page, "Saddle at its lowest (cm)").fill("48");
-    await press(page, "Keep it");
+    await press(page, "Save this bike");
     await entry(page, mark).waitFor();
   }
-  await goTo(page, "Keep");
-  await page.getByRole("checkbox", { name: "Keep on this device" }).check();
-  await page.getByText("Kept as you type.").waitFor();
+  await goTo(page, "Save");
+  await page.getByRole("checkbox", { name: "Save on this device" }).check();
+  await page.getByText("Saved as you type.").waitFor();
   await page.reload();
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
-  await goTo(page, "The list");
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
+  await goTo(page, "List");
   await entry(page, "B1").waitFor();
   const lists = page.getByRole("list", { name: "Open lists" }).getByRole("listitem");
   assert.equal(await lists.count(), 2);
@@ -171,19 +171,19 @@ test("a taped bike goes from the rack into the list, a list begins where there i
   const { page, faults, close } = await openPage(browser, screens.phone);
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
-  await goTo(page, "Tape one");
+  await goTo(page, "Measure");
   await field(page, "Saddle at its lowest (cm)").fill("48");
-  await press(page, "Keep it on the rack");
-  await page.getByRole("button", { name: "Put it in the list: Taped bike 1" }).click();
-  await page.getByText("Kept on the rack").waitFor({ state: "detached" });
-  await goTo(page, "The list");
-  await entry(page, "Taped bike 1")
+  await press(page, "Add it to the bikes");
+  await page.getByRole("button", { name: "Add to the list: Measured bike 1" }).click();
+  await page.getByText("Added to the bikes").waitFor({ state: "detached" });
+  await goTo(page, "List");
+  await entry(page, "Measured bike 1")
     .getByText(/Saddle from 48.cm/)
     .waitFor();
   await press(page, "Undo");
-  await entry(page, "Taped bike 1").waitFor({ state: "detached" });
-  await goTo(page, "Tape one");
-  await page.getByRole("button", { name: "Put it in the list: Taped bike 1" }).waitFor();
+  await entry(page, "Measured bike 1").waitFor({ state: "detached" });
+  await goTo(page, "Measure");
+  await page.getByRole("button", { name: "Add to the list: Measured bike 1" }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });
@@ -196,15 +196,15 @@ test("a thousand entries: few are in the page, the last one is reached, changed,
   );
   const { page, faults, close } = await openDesk(browser, screens.phone, [list]);
   const last = entries(page).locator('[aria-posinset="1000"]');
-  for (let turn = 0; turn < 10 && !(await last.isVisible()); ++turn) {
+  await eventually(async () => {
     await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-    await page.waitForTimeout(300);
-  }
+    assert.ok(await last.isVisible());
+  });
   await last.getByRole("button").first().waitFor();
   assert.ok((await entries(page).getByRole("listitem").count()) < 120);
   await last.getByRole("button").first().click();
   await field(page, "Notes").fill("the very last");
-  await press(page, "Keep it");
+  await press(page, "Save this bike");
   await page.getByText(/^Changed /).waitFor();
   await eventually(async () => {
     assert.ok(

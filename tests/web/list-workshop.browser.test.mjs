@@ -35,7 +35,7 @@ const shed = folder.file(
 test("three bikes are measured with the keyboard alone; marks that are taken are passed over", async () => {
   const { page, faults, close } = await openDesk(browser, screens.phone, [shed]);
   await press(page, "Measure bikes");
-  const mark = field(page, "Mark on its tag");
+  const mark = field(page, "Number on its tag");
   await eventually(async () =>
     assert.equal(await mark.inputValue(), "L08", "after L06 come L07, which is taken, and L08"),
   );
@@ -51,7 +51,7 @@ test("three bikes are measured with the keyboard alone; marks that are taken are
     await page.keyboard.type(highest);
     await page.keyboard.press("Enter");
     assert.equal((await focused(page)).text, "Next bike");
-    await page.getByText("Fits in well.").waitFor();
+    await page.getByText("Looks right.").waitFor();
     await page.keyboard.press("Enter");
     await eventually(async () => assert.equal(await mark.inputValue(), next));
     await eventually(async () => assert.equal((await focused(page)).id, "desk-saddle_lowest"));
@@ -85,18 +85,18 @@ test("a tape in inches on a list in centimetres says its unit with each figure",
 test("a mark that is taken, swapped heights and a figure in another unit are said while they are typed", async () => {
   const { page, close } = await openDesk(browser, screens.laptop, [shed]);
   await press(page, "Measure bikes");
-  await field(page, "Mark on its tag").fill("L07");
+  await field(page, "Number on its tag").fill("L07");
   await field(page, "Saddle at its lowest (cm)").fill("50");
-  await page.getByText("Two bikes have the mark “L07”.").waitFor();
+  await page.getByText("Two bikes have the tag “L07”.").waitFor();
   await page.getByRole("button", { name: /Call this one/ }).click();
-  await page.getByText("Two bikes have the mark “L07”.").waitFor({ state: "detached" });
+  await page.getByText("Two bikes have the tag “L07”.").waitFor({ state: "detached" });
   await field(page, "Saddle at its highest (cm)").fill("41");
   await press(page, "Swap them");
   assert.equal(await field(page, "Saddle at its lowest (cm)").inputValue(), "41");
   await field(page, "Saddle at its lowest (cm)").fill("17.5");
   await page.getByRole("button", { name: /^Read .* 17.5 in$/ }).waitFor();
   await field(page, "Saddle at its lowest (cm)").fill("41 horses");
-  await page.getByText("As it stands, it will be set aside until it is mended.").waitFor();
+  await page.getByText("As it is, this bike is left out until it is fixed.").waitFor();
   await close();
 });
 
@@ -106,11 +106,11 @@ test("nothing goes in before there is a height, and a half-filled bike is not lo
   const next = page.getByRole("button", { name: "Next bike" });
   assert.equal(await next.getAttribute("aria-disabled"), "true");
   await next.click({ force: true });
-  await page.getByText("A mark or a name, and one height, make a bike.").waitFor();
+  await page.getByText("A bike needs a tag number or a name, and one saddle height.").waitFor();
   await field(page, "Saddle at its highest (cm)").fill("60");
-  await page.getByRole("navigation").getByRole("button", { name: "Rack" }).click();
-  await page.getByRole("heading", { name: "The rack" }).waitFor();
-  await page.getByRole("navigation").getByRole("button", { name: "The list" }).click();
+  await page.getByRole("navigation").getByRole("button", { name: "Bikes" }).click();
+  await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
+  await page.getByRole("navigation").getByRole("button", { name: "List" }).click();
   assert.equal(await field(page, "Saddle at its highest (cm)").inputValue(), "60");
   await press(page, "Done measuring");
   await entry(page, "L08").waitFor();
@@ -123,10 +123,10 @@ test("the drawing shows the measure in hand, in words too", async () => {
   await page.getByRole("img", { name: /Saddle all the way down/ }).waitFor();
   await field(page, "Saddle at its highest (cm)").focus();
   await page.getByRole("img", { name: /minimum-insertion mark, never past it/ }).waitFor();
-  await page.getByText("More to measure").click();
+  await page.getByText("More measurements").click();
   for (const [name, words] of [
-    ["Standover (cm)", /top of the frame/],
-    ["Lever reach (cm)", /outside of the grip/],
+    ["Frame height (standover) (cm)", /top of the frame/],
+    ["Brake lever reach (cm)", /outside of the grip/],
     ["Bottom bracket height (cm)", /middle of the crank/],
   ]) {
     await field(page, name).focus();

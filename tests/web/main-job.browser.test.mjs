@@ -40,7 +40,7 @@ for (const [name, viewport] of Object.entries(screens)) {
 
     await typeReading(page, "19 1/2", "inches");
     await page.getByText("Best: 19½ in").waitFor();
-    await page.getByText("Look at 16 inch wheels first").waitFor();
+    await page.getByText("Start with 16 inch wheels").waitFor();
 
     await openList(page, sample("loan-shed.json"));
     await page.getByRole("heading", { name: "Loan shed, autumn list" }).waitFor();
@@ -51,7 +51,7 @@ for (const [name, viewport] of Object.entries(screens)) {
     const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
     await first.getByRole("heading", { name: bikes[0].name }).waitFor();
     const said = (await first.textContent()).replaceAll("\u00a0", " ");
-    assert.match(said, /Fits now/);
+    assert.match(said, /Saddle height fits/);
     assert.match(said, /Saddle at 19½ in/);
     assert.ok(fitting.length > 3);
     const counted = Number(
@@ -67,17 +67,17 @@ for (const [name, viewport] of Object.entries(screens)) {
     await first.getByRole("button", { name: bikes[0].name }).click();
     await page.getByRole("heading", { name: bikes[0].name, level: 2 }).waitFor();
     await page.getByRole("img", { name: /Side view of the bike, to scale/ }).waitFor();
-    await shown(page, "Both feet reach the ground flat.").waitFor();
+    await shown(page, "Both feet are flat on the ground.").waitFor();
 
-    await goTo(page, "Tape one");
+    await goTo(page, "Measure");
     await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("21 in");
     await page.getByRole("textbox", { name: "Saddle at its highest" }).fill("26 1/2 in");
-    await shown(page, "Too tall today").waitFor();
+    await shown(page, "Still too big").waitFor();
     await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("19 in");
     await shown(page, "Saddle at 19½ in").waitFor();
-    await page.getByRole("button", { name: "Keep it on the rack" }).click();
-    await goTo(page, "Rack");
-    await shown(page, "taped by you").waitFor();
+    await page.getByRole("button", { name: "Add it to the bikes" }).click();
+    await goTo(page, "Bikes");
+    await shown(page, "measured by you").waitFor();
 
     assert.deepEqual(faults, []);
     await close();
@@ -89,10 +89,10 @@ test("changing the way a child rides changes window and verdicts, and says so al
   await typeReading(page, "49.5", "centimetres");
   await openList(page, sample("loan-shed.json"));
   await page.getByRole("button", { name: "See the bikes" }).first().click();
-  const status = page.getByRole("status").filter({ hasText: "The rack: " });
+  const status = page.getByRole("status").filter({ hasText: "Bikes: " });
   await status.filter({ hasText: /fit now/ }).waitFor();
   const spoken = await status.textContent();
-  await page.getByRole("radio", { name: "Rides with confidence" }).check();
+  await page.getByRole("radio", { name: "Rides well" }).check();
   await page.getByText("54.6 to 59.7 cm").waitFor();
   await status.filter({ hasNotText: spoken }).waitFor();
   assert.match(await status.textContent(), /fit now/);
@@ -118,7 +118,7 @@ test("nothing is shown twice as wide as the screen, from 320 px up", async () =>
   const { page, close } = await openPage(browser, { width: 320, height: 640 });
   await typeReading(page, "19 1/2", "inches");
   await openList(page, sample("loan-shed.json"));
-  for (const screen of ["Rider", "Rack", "Tape one", "The list"]) {
+  for (const screen of ["Your child", "Bikes", "Measure", "List"]) {
     await goTo(page, screen);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     assert.ok(overflow <= 0, `${screen} is ${overflow} px too wide`);

@@ -55,7 +55,7 @@ async function openBike(viewport = screens.phone) {
   await page.getByRole("button", { name: "See the bikes" }).first().click();
   await page.getByRole("button", { name: "Shed 01, 16 in, far levers" }).click();
   await page.getByRole("img", { name: /Side view/ }).waitFor();
-  await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
+  await page.getByRole("heading", { name: "Other checks" }).waitFor();
   return opened;
 }
 
@@ -71,32 +71,29 @@ async function expected() {
 const plain = (text) => text.replaceAll("\u00a0", " ");
 const monthOf = (day) =>
   new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
-const dayOf = (day) =>
-  new Intl.DateTimeFormat("en-GB", {
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-    timeZone: "UTC",
-  }).format(new Date(day));
 
-test("the growth picture's end, its range and the days to raise the saddle are told as text", async () => {
+test("the growth picture's end, its range and the steps of the saddle are told as text", async () => {
   const { page, faults, close } = await openBike();
   const { bike } = await expected();
-  await page.getByRole("img", { name: /saddle height your rider needs over the coming years/ }).waitFor();
+  await page.getByRole("img", { name: /saddle height your child needs over the coming years/ }).waitFor();
   const shown = plain(await shownText(page));
   const { p10, p50, p90 } = bike.outgrown;
   assert.ok(
     shown.includes(
-      `Outgrown about ${monthOf(p50)} (${monthOf(p10)} to ${monthOf(p90)} for 8 of 10 children)`,
+      `Too small from about ${monthOf(p50)} (${monthOf(p10)} to ${monthOf(p90)} for 8 in 10 children)`,
     ),
   );
   assert.ok(bike.raise.length >= 2, "the saddle is to be raised more than once");
-  const raises = await page
-    .getByRole("listitem")
-    .filter({ hasText: /^\d+ \w+ 20\d\d: / })
-    .allTextContents();
-  const { on, saddle_mm } = bike.raise[0];
-  assert.equal(plain(raises[0]), `${dayOf(on)}: ${saddle_mm / 10} cm`);
+  const steps = await page.locator(".raises li").allTextContents();
+  const [first] = bike.raise;
+  assert.equal(first.stage, undefined);
+  assert.equal(plain(steps[0]), `About ${monthOf(first.on)}: ${first.saddle_mm / 10} cm`);
+  // Where the child has to ride better first, that is said over the step.
+  const later = bike.raise.find(({ stage }) => stage === "riding");
+  assert.ok(later !== undefined, "there is a step for a child who rides well");
+  const once = page.locator(".once", { hasText: "Once your child starts, brakes and stops without help" });
+  assert.match(plain(await once.first().textContent()), new RegExp(`perhaps about ${monthOf(later.on)}`));
+  assert.ok(steps.map(plain).includes(`Then: ${later.saddle_mm / 10} cm`));
   assert.deepEqual(faults, []);
   await close();
 });
@@ -134,27 +131,27 @@ test("what asks for a look stands open in the reader's unit, what is fine is fol
   // 82 mm is more than the 75 mm that ISO 8098 allows for young children.
   const lever = page.getByRole("listitem").filter({ hasText: "The brake lever is" });
   await lever.waitFor();
-  assert.match(plain(await lever.textContent()), /look closer.*8\.2 cm from the grip.*7\.5 cm/);
+  assert.match(plain(await lever.textContent()), /check this.*8\.2 cm from the grip.*7\.5 cm/);
   assert.ok(await page.getByText("Standing over the frame").isHidden());
   await page.getByText(`${fine.length} checks are fine`).click();
-  await page.getByText("Standing over the frame, there is 7.5 cm of room.").waitFor();
+  await page.getByText("Standing over the frame, there is 7.5 cm to spare.").waitFor();
   const missing = page.locator("summary").filter({ hasText: "Not measured:" });
-  assert.match(await missing.textContent(), /teeth of the chainring/);
+  assert.match(await missing.textContent(), /teeth on the front chainring/);
   await close();
 });
 
 test("a guessed weight of the rider is said to be one, and typing the real one takes the guess away", async () => {
   const { page, close } = await openBike();
-  await page.getByText("The rider’s weight is a guess from the age.").first().waitFor();
-  await page.getByRole("button", { name: "Type your rider’s weight" }).click();
+  await page.getByText("Your child’s weight is an estimate.").first().waitFor();
+  await page.getByRole("button", { name: "Enter your child’s weight" }).click();
   const field = page.getByRole("textbox", { name: "Weight (kg)" });
   await field.waitFor();
   assert.ok(await field.evaluate((input) => input === input.getRootNode().activeElement));
   await field.fill("19.5");
-  await page.getByRole("navigation").getByRole("button", { name: "Rack", exact: true }).click();
+  await page.getByRole("navigation").getByRole("button", { name: "Bikes", exact: true }).click();
   await page.getByRole("button", { name: "Shed 01, 16 in, far levers" }).click();
-  await page.getByRole("heading", { name: "Beyond the saddle" }).waitFor();
-  assert.equal(await page.getByText("The rider’s weight is a guess from the age.").count(), 0);
+  await page.getByRole("heading", { name: "Other checks" }).waitFor();
+  assert.equal(await page.getByText("Your child’s weight is an estimate.").count(), 0);
   await page
     .locator("summary")
     .filter({ hasText: /checks? (is|are) fine/ })
@@ -175,9 +172,9 @@ test("the cost a month comes with its range, and says what it counts on", async 
     .waitFor();
   const { low, high } = bike.cost_per_month_range;
   await page
-    .getByText(`From ${euros(low)} if it lasts long to ${euros(high)} if it is outgrown early.`)
+    .getByText(`From ${euros(low)} if it fits for long, to ${euros(high)} if your child outgrows it early.`)
     .waitFor();
-  await page.getByText("Counted with 50% of the price coming back").waitFor();
+  await page.getByText("This assumes you get 50% of the price back").waitFor();
   await close();
 });
 
@@ -187,15 +184,20 @@ test("on paper the picture, the setting and the cautions stay, and nothing to pr
   for (const kept of [
     page.getByRole("img", { name: /Side view/ }),
     page.getByRole("img", { name: /saddle height your rider needs/ }),
-    page.getByText("A fit estimate is not a safety check.").filter({ visible: true }).first(),
-    page.getByText("Never raise the post past its minimum-insertion mark.").filter({ visible: true }).first(),
+    page.getByText("A good fit does not make a bike safe.").filter({ visible: true }).first(),
+    page
+      .getByText(
+        "Never pull the seat post up past its minimum-insertion mark (MIN or MAX). The mark must stay inside the frame.",
+      )
+      .filter({ visible: true })
+      .first(),
     page.getByText("above the floor"),
   ]) {
     // What is below comes a part a frame.
     await kept.waitFor();
   }
   assert.ok(await page.getByRole("navigation").isHidden());
-  assert.ok(await page.getByRole("button", { name: "Back to the rack" }).isHidden());
+  assert.ok(await page.getByRole("button", { name: "Back to the bikes" }).isHidden());
   assert.ok(await page.getByRole("radio", { name: "On the pedal" }).isHidden());
   await close();
 });

@@ -23,7 +23,7 @@ test("language, unit and screen are as the address says, and follow it", async (
   await page.locator(".screen.tape.current").waitFor();
   assert.equal(await page.evaluate(() => document.documentElement.lang), "de");
   await page.evaluate(() => (window.location.hash = "language=en&units=in&view=rack"));
-  await page.getByRole("heading", { name: "The rack" }).waitFor();
+  await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
   assert.ok(await page.getByRole("radio", { name: "inches" }).first().isChecked());
   assert.deepEqual(said, []);
   await close();

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
+import { eventually } from "../support/list-desk.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 const today = "2026-11-25";
@@ -48,21 +49,21 @@ for (const bikes of [1000, 20000]) {
     const { page, faults, close } = await openRack(list);
     const rows = page.getByRole("list", { name: "Bikes, best first" }).getByRole("listitem");
     const last = rows.filter({ has: page.getByRole("heading", { name: ranked.at(-1).name, exact: true }) });
-    for (let turn = 0; turn < 10 && !(await last.isVisible()); ++turn) {
+    // The rack grows as its rows are measured: its end is where nothing is left to scroll.
+    await eventually(async () => {
       await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
-      await page.waitForTimeout(300);
-    }
-    await last.waitFor();
+      assert.ok(await last.isVisible());
+    });
     assert.equal(await last.getAttribute("aria-posinset"), String(bikes));
     assert.equal(await last.getAttribute("aria-setsize"), String(bikes));
     assert.ok((await rows.count()) < 100, "rows far away are not drawn");
     await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
-    await page.waitForTimeout(500);
     const middle = rows.filter({ has: page.getByRole("heading") }).first();
-    await middle.waitFor();
-    const place = Number(await middle.getAttribute("aria-posinset"));
-    assert.ok(place > bikes / 4 && place < (bikes * 3) / 4, `half-way down stands place ${place}`);
-    assert.equal(await middle.getByRole("heading").textContent(), ranked[place - 1].name);
+    await eventually(async () => {
+      const place = Number(await middle.getAttribute("aria-posinset"));
+      assert.ok(place > bikes / 4 && place < (bikes * 3) / 4, `half-way down is place ${place}`);
+      assert.equal(await middle.getByRole("heading").textContent(), ranked[place - 1].name);
+    });
     await page.evaluate(() => window.scrollTo(0, 0));
     await page.getByRole("heading", { name: ranked[0].name, exact: true }).waitFor();
     assert.deepEqual(faults, []);
@@ -98,13 +99,17 @@ test("after a jump down the rack, no frame draws more than two rows anew, and al
 test("coming back from a bike far down the rack, its place is found again", async () => {
   const { page, close } = await openRack(sample("swap-morning.json"));
   await page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight / 2));
-  await page.waitForTimeout(500);
+  await eventually(async () => {
+    assert.equal(await page.locator(".screen.rack .row-room").count(), 0);
+    const first = page.locator(".screen.rack [role=listitem]").first();
+    assert.ok(Number(await first.getAttribute("aria-posinset")) > 10);
+  });
   // Named before it is pressed: the rows that are drawn change as the page scrolls to it.
   const rack = page.getByRole("list", { name: "Bikes, best first" });
   const name = await rack.getByRole("button").nth(6).textContent();
   await rack.getByRole("button", { name, exact: true }).click();
   await page.getByRole("heading", { name, level: 2 }).waitFor();
-  await page.getByRole("button", { name: "Back to the rack" }).click();
+  await page.getByRole("button", { name: "Back to the bikes" }).click();
   const again = rack.getByRole("button", { name, exact: true });
   await again.waitFor();
   assert.ok(await again.evaluate((button) => button === button.getRootNode().activeElement));
@@ -123,9 +128,9 @@ test("a bike that no other beats says why it is worth a look, a beaten one names
   const row = (name) =>
     page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
   await row(beaten.name)
-    .getByText(`Not put forward: ${rival.name} lasts as long, costs no more and weighs no more.`)
+    .getByText(`Not suggested: ${rival.name} fits for as long, costs no more and weighs no more.`)
     .waitFor();
-  const worth = await row(lightest.name).getByText("Worth a look").locator("..").textContent();
+  const worth = await row(lightest.name).getByText("Worth trying").locator("..").textContent();
   assert.match(worth, /none weighs less/);
   await close();
 });
@@ -136,20 +141,20 @@ test("what would change the answer is worked out when it is unfolded, and again 
   const { page, faults, close } = await openRack(list, screens.laptop);
   const fold = page.getByText("What would change the answer");
   await fold.click();
-  await page.getByText(`As things are, ${expected.first.name} stands first.`).waitFor();
+  await page.getByText(`Right now, ${expected.first.name} comes first.`).waitFor();
   const longer = expected.changes.find(({ kind }) => kind === "longer_reading");
   const sentence = page.getByRole("button", {
-    name: `If the inside leg were ${Math.round(longer.reading_shift_mm)} mm longer, ${longer.first.name} would stand first.`,
+    name: `If the inside leg were ${Math.round(longer.reading_shift_mm)} mm longer, ${longer.first.name} would come first.`,
   });
   await sentence.waitFor();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("58");
   await sentence.waitFor({ state: "detached" });
-  await page.getByText(/As things are, .* stands first\./).waitFor();
+  await page.getByText(/Right now, .* comes first\./).waitFor();
   await page
     .getByRole("button", { name: /would stand first/ })
     .first()
     .click();
-  await page.getByRole("button", { name: "Back to the rack" }).waitFor();
+  await page.getByRole("button", { name: "Back to the bikes" }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });
@@ -159,8 +164,8 @@ test("a reading below an earlier one is questioned, and the answer stays", async
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
-  await page.getByText("Earlier readings").first().click();
-  await page.getByRole("button", { name: "Add an earlier reading" }).click();
+  await page.getByText("Earlier measurements").first().click();
+  await page.getByRole("button", { name: "Add an earlier measurement" }).click();
   await page.getByLabel("Measured on").fill("2026-08-01");
   await page.getByRole("textbox", { name: "Inside leg (cm)" }).fill("52");
   await page.getByText(/less than the reading before it, and legs do not shrink/).waitFor();

@@ -21,11 +21,11 @@ async function openWithTwo(viewport) {
   await page.getByRole("radio", { name: "centimetres" }).check();
   await inseam(page).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
-  assert.equal(await page.getByRole("radio", { name: "Rider 1" }).count(), 0, "one rider needs no switch");
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  assert.equal(await page.getByRole("radio", { name: "Child 1" }).count(), 0, "one rider needs no switch");
+  await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
   await inseam(page).fill("58");
-  await page.getByRole("radio", { name: "Rides with confidence" }).check();
+  await page.getByRole("radio", { name: "Rides well" }).check();
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   return opened;
 }
@@ -33,20 +33,20 @@ async function openWithTwo(viewport) {
 for (const [name, viewport] of Object.entries(screens)) {
   test(`on a ${name}: from rider, rack and bike another rider is one tap away, with answers of its own`, async () => {
     const { page, faults, close } = await openWithTwo(viewport);
-    await page.getByRole("radio", { name: "Rider 1" }).check();
+    await page.getByRole("radio", { name: "Child 1" }).check();
     await page.getByText("47 to 50.5 cm").waitFor();
     assert.equal(await inseam(page).inputValue(), "49.5");
-    assert.ok(await page.getByRole("radio", { name: "Rides alone, new to it" }).isChecked());
+    assert.ok(await page.getByRole("radio", { name: "No training wheels, still new to it" }).isChecked());
 
     await openList(page, sample("loan-shed.json"));
-    await goTo(page, "Rack");
+    await goTo(page, "Bikes");
     const first = rackOf(page).getByRole("article").first();
     await first.getByText("Saddle at 49.5 cm").waitFor();
     const bikeOfOne = await first.getByRole("heading").textContent();
     await page.getByRole("radio", { name: "Wim" }).check();
     await page
       .getByRole("status")
-      .filter({ hasText: /^Wim\. The rack: / })
+      .filter({ hasText: /^Wim\. Bikes: / })
       .waitFor();
     const bikeOfWim = await first.getByRole("heading").textContent();
     assert.notEqual(bikeOfWim, bikeOfOne);
@@ -54,9 +54,9 @@ for (const [name, viewport] of Object.entries(screens)) {
     await first.getByRole("button").first().click();
     await page.getByRole("heading", { name: bikeOfWim, level: 2 }).waitFor();
     const verdict = page.locator(".verdict-sheet .verdict");
-    await verdict.filter({ hasText: "Fits now" }).waitFor();
-    await page.getByRole("radio", { name: "Rider 1" }).check();
-    await verdict.filter({ hasText: "Too tall today" }).waitFor();
+    await verdict.filter({ hasText: "Saddle height fits" }).waitFor();
+    await page.getByRole("radio", { name: "Child 1" }).check();
+    await verdict.filter({ hasText: "Still too big" }).waitFor();
     await page.getByRole("heading", { name: bikeOfWim, level: 2 }).waitFor();
     assert.deepEqual(faults, []);
     await close();
@@ -66,16 +66,16 @@ for (const [name, viewport] of Object.entries(screens)) {
 test("wishes are each rider's own", async () => {
   const { page, close } = await openWithTwo(screens.phone);
   await openList(page, sample("loan-shed.json"));
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await rackOf(page).getByRole("article").first().waitFor();
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill("100");
-  await page.getByText(/hidden by your wishes/).waitFor();
-  await page.getByRole("radio", { name: "Rider 1" }).check();
-  await page.getByText(/hidden by your wishes/).waitFor({ state: "detached" });
+  await page.getByText(/hidden by your filters/).waitFor();
+  await page.getByRole("radio", { name: "Child 1" }).check();
+  await page.getByText(/hidden by your filters/).waitFor({ state: "detached" });
   assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
   await page.getByRole("radio", { name: "Wim" }).check();
-  await page.getByText(/hidden by your wishes/).waitFor();
+  await page.getByText(/hidden by your filters/).waitFor();
   assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "100");
   await close();
 });
@@ -83,13 +83,13 @@ test("wishes are each rider's own", async () => {
 test("a rider is removed and brought back with everything that was typed", async () => {
   const { page, faults, close } = await openWithTwo(screens.phone);
   await page.getByRole("button", { name: "Remove Wim" }).click();
-  await page.getByRole("status").getByText("Wim is removed.").waitFor();
+  await page.getByRole("status").getByText("Wim was removed.").waitFor();
   assert.equal(await inseam(page).inputValue(), "49.5");
   assert.equal(await page.getByRole("radio", { name: "Wim" }).count(), 0);
   await page.getByRole("button", { name: "Undo" }).click();
   assert.equal(await inseam(page).inputValue(), "58");
   assert.ok(await page.getByRole("radio", { name: "Wim" }).isChecked());
-  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
+  assert.ok(await page.getByRole("radio", { name: "Rides well" }).isChecked());
   await page.getByRole("button", { name: "Remove Wim" }).click();
   await page.getByText("47 to 50.5 cm").waitFor();
   assert.equal(await page.getByRole("button", { name: /^Remove/ }).count(), 0, "the last rider stays");
@@ -99,11 +99,11 @@ test("a rider is removed and brought back with everything that was typed", async
 
 test("a rider who has no reading yet is not shown the answers of another", async () => {
   const { page, close } = await openWithTwo(screens.laptop);
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("heading", { name: "How to measure" }).waitFor();
   assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await inseam(page).fill("forty");
-  await page.getByText(/“forty” is not a figure/).waitFor();
+  await page.getByText(/“forty” is not a number/).waitFor();
   assert.equal(await page.getByRole("heading", { name: "Saddle height to look for" }).count(), 0);
   await close();
 });
@@ -111,7 +111,7 @@ test("a rider who has no reading yet is not shown the answers of another", async
 test("six riders with long names fit a narrow phone, each target 44 px high", async () => {
   const { page, close } = await openPage(browser, { width: 320, height: 640 });
   for (let number = 2; number <= 6; ++number) {
-    await page.getByRole("button", { name: "Add a rider" }).click();
+    await page.getByRole("button", { name: "Add a child" }).click();
     await page.getByRole("textbox", { name: "Name or nickname" }).fill(`Maximiliane the ${number}th`);
   }
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
@@ -122,7 +122,7 @@ test("six riders with long names fit a narrow phone, each target 44 px high", as
       labels.map((label) => label.getBoundingClientRect().height).filter((height) => height < 44),
     );
   assert.deepEqual(low, []);
-  await page.getByRole("radio", { name: "Rider 1" }).check();
+  await page.getByRole("radio", { name: "Child 1" }).check();
   await page.getByRole("button", { name: "Remove Rider 1" }).waitFor();
   await close();
 });

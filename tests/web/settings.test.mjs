@@ -79,7 +79,7 @@ test("an address says the same behind its #, and the console hears of what nobod
   assert.equal(settings.view, null);
   assert.equal(settings.host, "https://school.example");
   assert.equal(said.length, 2);
-  assert.match(said[0], /#view="moon" is not understood; expected: rider, rack, tape or list/);
+  assert.match(said[0], /#view="moon" is not understood; expected: rider, rack, tape, list or club/);
   assert.match(said[1], /#colour="red" is not understood/);
 });
 

@@ -35,7 +35,7 @@ async function openRack(viewport) {
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
   await page.getByText("47 to 50.5 cm").waitFor();
   await openList(page, list);
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await rackOf(page).getByRole("article").first().waitFor();
   return opened;
 }
@@ -85,16 +85,16 @@ for (const [name, viewport] of Object.entries(screens)) {
     );
 
     const same = page.getByText(/^The same on all/);
-    assert.ok(!(await page.getByText("Fits now").nth(0).isVisible()) || table.Fit === undefined);
+    assert.ok(!(await page.getByText("Saddle height fits").nth(0).isVisible()) || table.Fit === undefined);
     await same.click();
     const facts = plain(await page.locator(".screen.beside .facts").textContent());
-    assert.match(facts, /FitFits now/);
+    assert.match(facts, /FitSaddle height fits/);
     assert.match(facts, /SaddleSaddle at 49\.5 cm/);
     const drawn = await page
       .locator(".screen.beside [role=img]")
       .evaluateAll((all) => all.map((one) => one.ariaLabel));
     assert.equal(drawn.length, 3);
-    assert.match(plain(drawn[0]), /^Heights from the floor, \d+ cm to \d+ cm/);
+    assert.match(plain(drawn[0]), /^Heights above the floor, \d+ cm to \d+ cm/);
     assert.match(plain(drawn[1]), /^Saddle [\d.]+ cm to [\d.]+ cm$/);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
     assert.ok(wide <= 0, `${wide} px too wide`);
@@ -156,7 +156,7 @@ test("a bike is ticked from its own screen; one that wishes hide later is said t
   await rackOf(page).getByRole("button", { name: bikes[0].name, exact: true }).click();
   await page.getByRole("button", { name: "Tick for side by side" }).click();
   await page.getByText("1 bike ticked.").waitFor();
-  await page.getByRole("button", { name: "Back to the rack" }).click();
+  await page.getByRole("button", { name: "Back to the bikes" }).click();
   const dear = bikes.findIndex((bike) => bike.price > bikes[0].price && bike.verdict === "fits_now");
   await rackOf(page)
     .getByRole("checkbox", {
@@ -164,11 +164,11 @@ test("a bike is ticked from its own screen; one that wishes hide later is said t
       exact: true,
     })
     .check();
-  await page.getByText("Filter and order").click();
+  await page.getByText("Filter and sort").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill(String(bikes[0].price));
-  await page.getByText(/hidden by your wishes/).waitFor();
+  await page.getByText(/hidden by your filters/).waitFor();
   await openBeside(page);
-  await page.getByText(/1 ticked bike is not here: hidden by your wishes/).waitFor();
+  await page.getByText(/1 ticked bike is not here: hidden by your filters/).waitFor();
   await page.getByRole("button", { name: "Show all bikes" }).click();
   await page.getByRole("columnheader", { name: bikes[dear].name }).waitFor();
   await close();
@@ -178,18 +178,18 @@ test("the columns follow the rider in hand", async () => {
   const { page, close } = await openRack(screens.laptop);
   await tick(page, 0);
   await tick(page, 1);
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("62");
   await page.getByText("2 bikes ticked.").waitFor();
   await openBeside(page);
   await page.getByText(/^The same on all/).click();
   const facts = page.locator(".screen.beside .facts");
   await facts
-    .getByText(/Outgrown|Fits now|Close call/)
+    .getByText(/Already too small|Saddle height fits|Borderline: try it/)
     .first()
     .waitFor();
   const grown = plain(await facts.textContent());
-  await page.getByRole("radio", { name: "Rider 1" }).check();
+  await page.getByRole("radio", { name: "Child 1" }).check();
   await facts.getByText("Saddle at 49.5 cm").waitFor();
   assert.notEqual(plain(await facts.textContent()), grown);
   await close();

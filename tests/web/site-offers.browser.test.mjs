@@ -7,6 +7,7 @@ import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
 import { eventually } from "../support/list-desk.mjs";
+import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
 import { goTo, launchBrowser, screens } from "../support/open-page.mjs";
 
 const sites = siteBuilder();
@@ -26,6 +27,7 @@ async function visit(test, { site = first, more = "", prepare, at = "", viewport
   test.after(() => context.close());
   if (prepare) await context.addInitScript(prepare);
   const page = await context.newPage();
+  await page.addInitScript(keepStageChosen, usualStage);
   page.setDefaultTimeout(15_000);
   await page.goto(`${club.nginx.origin}/fit/${at}`);
   return { club, context, page };
@@ -51,16 +53,16 @@ test("the club's page leads to its bikes", async (test) => {
   await page.goto(`${club.nginx.origin}/`);
   await page.getByRole("link", { name: "Look through our bikes on your phone" }).click();
   await judges(page);
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await page.getByText("2 fit now").first().waitFor();
   await page.getByText("Loan 02, 14 in, two hand brakes").waitFor();
 });
 
 test("the home screen is offered where the browser offers it, and asked for once", async (test) => {
   const { page } = await visit(test);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
-  const button = page.getByRole("button", { name: "Put it on the home screen" });
+  const button = page.getByRole("button", { name: "Add it to the home screen" });
   assert.equal(await button.count(), 0);
   const prevented = await page.evaluate(() => {
     const offer = new Event("beforeinstallprompt", { cancelable: true });
@@ -78,10 +80,10 @@ test("the home screen is offered where the browser offers it, and asked for once
 test("an iPhone is told of its share menu, and not once the page stands on its home screen", async (test) => {
   const asOn = (standalone) => `Object.defineProperty(navigator, "standalone", { value: ${standalone} })`;
   const inSafari = await visit(test, { prepare: asOn(false) });
-  await goTo(inSafari.page, "Keep");
+  await goTo(inSafari.page, "Save");
   await inSafari.page.getByText("tap Share, then “Add to Home Screen”").waitFor();
   const fromHome = await visit(test, { prepare: asOn(true) });
-  await goTo(fromHome.page, "Keep");
+  await goTo(fromHome.page, "Save");
   await isKept(fromHome.page);
   assert.equal(await fromHome.page.getByText("tap Share").count(), 0);
 });
@@ -89,7 +91,7 @@ test("an iPhone is told of its share menu, and not once the page stands on its h
 test("a browser without service workers says that the page takes a signal, and does all else", async (test) => {
   const { page } = await visit(test, { prepare: "delete Navigator.prototype.serviceWorker" });
   await judges(page);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await page.getByText("it takes a signal to open it").waitFor();
 });
 
@@ -97,7 +99,7 @@ test("a new version opened in one page leaves another one with all files of its 
   const later = sites.later();
   const { club, context, page } = await visit(test);
   await judges(page);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
   const other = await context.newPage();
   await other.goto(page.url());
@@ -122,7 +124,7 @@ test("a new version opened in one page leaves another one with all files of its 
   // The host has the other page's files no more; its version is kept for as long as it may ask for them.
   const got = await other.evaluate(async (file) => (await fetch(file)).status, `/fit/${engineIn(first)}`);
   assert.equal(got, 200);
-  await goTo(other, "Rider");
+  await goTo(other, "Your child");
   await other.getByRole("combobox", { name: "Language" }).selectOption("Français");
   await other.getByRole("heading", { name: "Hauteur de selle à chercher" }).waitFor();
 
@@ -141,7 +143,7 @@ test("a list and a unit that the webmaster set hold where the address says nothi
   const site = siteWith("settled", "site-settings.json", said);
   const { page } = await visit(test, { site });
   await page.getByRole("textbox", { name: "Inside leg" }).fill("19.5");
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   await page.getByText("Loan 03, 16 in, two hand brakes").waitFor();
   await page.getByText("Saddle at 19½ in").first().waitFor();
   const other = await visit(test, { site, at: "#units=cm" });
@@ -165,7 +167,7 @@ test("a host that has no settings, and does not know what wasm is", async (test)
     location = /fit/${engineIn(first)} { types { } default_type application/octet-stream; }\n`;
   const { page } = await visit(test, { more });
   await judges(page);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
 });
 
@@ -181,7 +183,7 @@ test("an engine that does not come is fetched again with what is typed next", as
 test("a list that comes too slowly, as a web page, or not at all is shown as it was kept; one that is gone is not", async (test) => {
   const { club, page } = await visit(test, { at: "#list=../bikes.json" });
   await judges(page);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
   await eventually(async () =>
     assert.ok(
@@ -198,13 +200,15 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
     "a café's page": 'location = /bikes.json { types { } default_type text/html; return 200 "<p>Log in"; }\n',
     "the same under a wrong name": 'location = /bikes.json { return 200 "<p>Log in"; }\n',
     "in trouble": "location = /bikes.json { return 502; }\n",
+    "a refusal as JSON": `location = /bikes.json { return 200 '{"error": "log in first"}'; }\n`,
+    "an empty list": `location = /bikes.json { return 200 '{"bikes": []}'; }\n`,
   };
   for (const [trouble, more] of Object.entries(troubles)) {
     await club.nginx.start(more);
     await page.goto(`${club.nginx.origin}/fit/?${encodeURIComponent(trouble)}#list=../bikes.json`);
     await judges(page);
-    await goTo(page, "Rack");
-    await page.getByText(/The list of 3 October 2026 as it was kept on/).waitFor();
+    await goTo(page, "Bikes");
+    await page.getByText(/The list of 3 October 2026, as saved on/).waitFor();
     await page.getByText("Loan 03, 16 in, two hand brakes").waitFor();
   }
   await club.nginx.start("location = /bikes.json { return 410; }\n");
@@ -215,9 +219,40 @@ test("a list that comes too slowly, as a web page, or not at all is shown as it 
   await page.getByText("The list could not be reached").first().waitFor();
 });
 
+const oneBike = '{ "units": "cm", "bikes": [{ "id": "A", "saddle_lowest": 50 }] }';
+
+test("what a server wants kept by nobody, and what other pages of the host fetch, is not kept", async (test) => {
+  const { club, page } = await visit(test, {
+    more:
+      `location = /secret.json { add_header cache-control no-store; return 200 '${oneBike}'; }\n` +
+      `location = /mine.json { add_header cache-control private; return 200 '${oneBike}'; }\n` +
+      "location = /fit/other.html { types { } default_type text/html; return 200 '<p>Other page'; }\n",
+  });
+  await goTo(page, "Keep");
+  await isKept(page);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  const get = (where, path) => where.evaluate(async (path) => (await fetch(path)).status, path);
+  for (const path of ["/secret.json", "/mine.json"]) assert.equal(await get(page, path), 200);
+  const other = await page.context().newPage();
+  await other.goto(`${club.nginx.origin}/fit/other.html`);
+  assert.equal(await get(other, "/bikes.json?other"), 200);
+  // The last one is kept, and so were the others by now if they were to be.
+  await get(page, "/bikes.json?own");
+  const kept = () =>
+    page.evaluate(async () => {
+      const name = (await caches.keys()).find((name) => name.startsWith("saddlerule-lists"));
+      return (await (await caches.open(name)).keys()).map(({ url }) => url.replace(/^.*\/\/[^/]*/, ""));
+    });
+  await eventually(async () => assert.ok((await kept()).includes("/bikes.json?own")));
+  assert.deepEqual(
+    (await kept()).filter((path) => !path.includes("settings")),
+    ["/bikes.json?own"],
+  );
+});
+
 test("as many lists are kept as somebody goes through in a season, and none that is too large", async (test) => {
   const { club, page } = await visit(test);
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   writeFileSync(club.nginx.fileAt("huge.csv"), "name,saddle_lowest\n".padEnd(9 * 1024 * 1024, "x"));

@@ -46,7 +46,7 @@ async function firstVisit(test, browser) {
   const address = `${club.nginx.origin}/fit/`;
   const visit = await Visit.to(address, { test, browser, size: screens.phone });
   await judges(visit);
-  await visit.goTo("Keep");
+  await visit.goTo("Save");
   await visit.reads("it opens here with no signal");
   return { club, address, visit };
 }

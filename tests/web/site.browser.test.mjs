@@ -21,7 +21,7 @@ async function typesReading(visit) {
 }
 
 async function seesClubsRack(visit) {
-  await visit.goTo("Rack");
+  await visit.goTo("Bikes");
   await visit.reads("2 fit now");
   await visit.reads("Loan 02, 14 in, two hand brakes");
 }
@@ -33,7 +33,7 @@ async function faults(visit) {
 
 /** Until this browser holds all that the page needs, and this list. */
 async function isKept(visit, list) {
-  await visit.goTo("Keep");
+  await visit.goTo("Save");
   await visit.reads("it opens here with no signal");
   await eventually(async () =>
     assert.ok(await visit.run(async (list) => (await caches.match(list)) !== undefined, list)),
@@ -61,7 +61,7 @@ for (const { name, launch } of browsers) {
       const visit = await Visit.to(club.address, { test, browser, size: screens.phone });
       await typesReading(visit);
       await seesClubsRack(visit);
-      await visit.goTo("Rider");
+      await visit.goTo("Your child");
       await visit.picks("Language", "Deutsch");
       await visit.sees("heading", "Gesuchte Sattelhöhe");
       await visit.picks("Sprache", "English");
@@ -131,8 +131,8 @@ for (const { name, launch } of browsers) {
       await visit.opens(`${club.nginx.origin}/fit/?again#list=../bikes.json`);
       await typesReading(visit);
       await seesClubsRack(visit);
-      await visit.reads(/The list of (3 October|October 3,) 2026 as it was kept on [\w ,]+ \d{4}:/);
-      await visit.goTo("Rider");
+      await visit.reads(/The list of (3 October|October 3,) 2026, as saved on [\w ,]+ \d{4}\./);
+      await visit.goTo("Your child");
       await visit.picks("Language", "Nederlands");
       await visit.sees("heading", "Zadelhoogte om te zoeken");
 
@@ -143,9 +143,9 @@ for (const { name, launch } of browsers) {
       await club.nginx.start();
       await visit.opens(`${club.nginx.origin}/fit/?later#list=../bikes.json&language=en`);
       await typesReading(visit);
-      await visit.goTo("Rack");
+      await visit.goTo("Bikes");
       await visit.reads("1 fits now");
-      assert.doesNotMatch(await visit.words(), /as it was kept on/);
+      assert.doesNotMatch(await visit.words(), /as saved on/);
     });
   });
 }

@@ -27,9 +27,9 @@ async function typeInseam(page, figure) {
 const inseamOn = (page) => page.getByRole("textbox", { name: "Inside leg" }).inputValue();
 
 async function keepOnDevice(page, on = true) {
-  await goTo(page, "Keep");
-  await page.getByRole("checkbox", { name: "Keep on this device" }).setChecked(on);
-  if (on) await page.getByText("Kept as you type.").waitFor();
+  await goTo(page, "Save");
+  await page.getByRole("checkbox", { name: "Save on this device" }).setChecked(on);
+  if (on) await page.getByText("Saved as you type.").waitFor();
 }
 
 /** Longer than the page waits for somebody to finish a word. */
@@ -37,7 +37,7 @@ const written = (page) => page.waitForTimeout(900);
 
 async function reload(page) {
   await page.goto(pageAddress);
-  await page.getByRole("heading", { name: "The rider" }).waitFor();
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   await page.waitForTimeout(600);
 }
 
@@ -115,10 +115,10 @@ function storedLists(page) {
 
 test("nothing is stored before somebody asks for it, however much is typed", async () => {
   const { page, faults, close } = await openAt();
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add a child" }).click();
   await typeInseam(page, "58");
-  await goTo(page, "Keep");
-  await page.getByText("Off: when you close this page, all is forgotten.").waitFor();
+  await goTo(page, "Save");
+  await page.getByText("Off: everything is lost when you close this page.").waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await reload(page);
@@ -130,31 +130,31 @@ test("nothing is stored before somebody asks for it, however much is typed", asy
 
 test("switched on, riders, readings, wishes and taped bikes survive the page; switched off, they are deleted", async () => {
   const { page, faults, close } = await openAt();
-  await page.getByRole("radio", { name: "Rides with confidence" }).check();
-  await goTo(page, "Tape one");
+  await page.getByRole("radio", { name: "Rides well" }).check();
+  await goTo(page, "Measure");
   await page.getByRole("textbox", { name: "Saddle at its lowest" }).fill("50");
   await page.getByRole("textbox", { name: "Saddle at its highest" }).fill("64");
-  await page.getByRole("button", { name: "Keep it on the rack" }).click();
+  await page.getByRole("button", { name: "Add it to the bikes" }).click();
   await keepOnDevice(page);
   // What is typed from now on is kept as well.
-  await goTo(page, "Rider");
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await goTo(page, "Your child");
+  await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
   await typeInseam(page, "58");
-  await goTo(page, "Rack");
-  await page.getByText("Filter and order").click();
+  await goTo(page, "Bikes");
+  await page.getByText("Filter and sort").click();
   await page.getByRole("textbox", { name: "Price up to" }).fill("90");
   await written(page);
 
   await reload(page);
   assert.equal(await inseamOn(page), "58");
-  await page.getByRole("radio", { name: "Rider 1" }).check();
+  await page.getByRole("radio", { name: "Child 1" }).check();
   assert.equal(await inseamOn(page), "49.5");
-  assert.ok(await page.getByRole("radio", { name: "Rides with confidence" }).isChecked());
-  await goTo(page, "Rack");
+  assert.ok(await page.getByRole("radio", { name: "Rides well" }).isChecked());
+  await goTo(page, "Bikes");
   const rack = page.getByRole("list", { name: "Bikes, best first" });
-  await rack.getByRole("heading", { name: "Taped bike 1" }).waitFor();
-  await page.getByText("Filter and order").click();
+  await rack.getByRole("heading", { name: "Measured bike 1" }).waitFor();
+  await page.getByText("Filter and sort").click();
   assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "");
   await page.getByRole("radio", { name: "Wim" }).check();
   assert.equal(await page.getByRole("textbox", { name: "Price up to" }).inputValue(), "90");
@@ -162,7 +162,7 @@ test("switched on, riders, readings, wishes and taped bikes survive the page; sw
   await keepOnDevice(page, false);
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   assert.equal(await inseamOn(page), "58", "what stands on the page stays there");
   await reload(page);
   assert.equal(await inseamOn(page), "");
@@ -178,7 +178,7 @@ test("open lists are kept as they are, byte by byte, and the one on the rack han
   await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
   await keepOnDevice(page);
   await reload(page);
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   const rack = page.getByRole("list", { name: "Bikes, best first" });
   await rack
     .getByRole("article")
@@ -196,11 +196,11 @@ test("open lists are kept as they are, byte by byte, and the one on the rack han
 });
 
 async function addBike(page, name) {
-  await goTo(page, "The list");
+  await goTo(page, "List");
   await page.getByRole("button", { name: "Add a bike", exact: true }).click();
   await page.getByRole("textbox", { name: "Name", exact: true }).fill(name);
   await page.getByRole("textbox", { name: "Saddle at its lowest (cm)", exact: true }).fill("48,5");
-  await page.getByRole("button", { name: "Keep it", exact: true }).click();
+  await page.getByRole("button", { name: "Save this bike", exact: true }).click();
   await page.getByText(`Added ${name}.`).waitFor();
   await written(page);
 }
@@ -220,7 +220,7 @@ test("what is changed in an open list is kept with it, and no list is written ag
   assert.equal(after.lists["loan-shed.json"].text, readFileSync(sample("loan-shed.json"), "utf8"));
 
   await reload(page);
-  await goTo(page, "The list");
+  await goTo(page, "List");
   await page.getByText("41 bikes").first().waitFor();
   await addBike(page, "Attic find, 20 in");
   await page.getByRole("button", { name: "Undo", exact: true }).click();
@@ -228,7 +228,7 @@ test("what is changed in an open list is kept with it, and no list is written ag
   await addBike(page, "Cellar find, 20 in");
   assert.deepEqual((await storedLists(page)).keys, before.keys, "nor after it was opened again");
   await reload(page);
-  await goTo(page, "The list");
+  await goTo(page, "List");
   await page.getByText("42 bikes").first().waitFor();
   for (const name of ["Shed find, 16 in", "Cellar find, 20 in"]) {
     await page.getByRole("textbox", { name: "Find a bike" }).fill(name);
@@ -263,7 +263,7 @@ test("a reading of another day is an earlier one, and there is room for one of t
   await page.clock.setFixedTime(new Date("2027-03-01T10:00:00"));
   await reload(page);
   assert.equal(await inseamOn(page), "");
-  await page.getByText("Earlier readings").click();
+  await page.getByText("Earlier measurements").click();
   assert.equal(await page.getByRole("textbox", { name: "Inside leg (cm)" }).inputValue(), "49.5");
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await close();
@@ -271,19 +271,21 @@ test("a reading of another day is an earlier one, and there is room for one of t
 
 test("one button says what it wipes, asks once, and leaves no trace", async () => {
   const { page, faults, close } = await openAt();
-  await page.getByRole("button", { name: "Add a rider" }).click();
+  await page.getByRole("button", { name: "Add a child" }).click();
   await keepOnDevice(page);
-  await page.getByText(/This wipes: 2 riders with readings and wishes and what this browser keeps/).waitFor();
-  await page.getByRole("button", { name: "Wipe everything" }).click();
-  await page.getByRole("button", { name: "No, keep it" }).click();
-  await page.getByRole("button", { name: "Wipe everything" }).click();
-  await page.getByRole("button", { name: "Yes, wipe all of it" }).click();
-  await page.getByText("Everything is wiped.").waitFor();
+  await page
+    .getByText(/This deletes: what you entered for 2 children and what this browser has saved/)
+    .waitFor();
+  await page.getByRole("button", { name: "Delete everything" }).click();
+  await page.getByRole("button", { name: "No, delete nothing" }).click();
+  await page.getByRole("button", { name: "Delete everything" }).click();
+  await page.getByRole("button", { name: "Yes, delete everything" }).click();
+  await page.getByText("Everything is deleted.").waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   assert.equal(await inseamOn(page), "");
-  assert.equal(await page.getByRole("radio", { name: "Rider 2" }).count(), 0);
+  assert.equal(await page.getByRole("radio", { name: "Child 2" }).count(), 0);
   await typeInseam(page, "52");
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await written(page);
@@ -310,9 +312,9 @@ for (const [what, [value, sentence]] of Object.entries(unreadable)) {
     await written(page);
     assert.deepEqual((await record(page)).value, value);
 
-    await page.getByRole("button", { name: "See Keep" }).click();
-    await page.getByRole("button", { name: "Keep what stands here" }).click();
-    await page.getByText("Kept as you type.").waitFor();
+    await page.getByRole("button", { name: "Go to “Save and print”" }).click();
+    await page.getByRole("button", { name: "Use what you see here" }).click();
+    await page.getByText("Saved as you type.").waitFor();
     await reload(page);
     assert.equal(await inseamOn(page), "60");
     assert.deepEqual(faults, []);
@@ -340,7 +342,7 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
       Object.defineProperty(IDBTransaction.prototype, "error", error);
     };
   });
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   await typeInseam(page, "60");
   await page
     .getByRole("alert")
@@ -386,10 +388,10 @@ for (const [what, [stub, sentence]] of Object.entries(refusals)) {
     await page.context().addInitScript(stub);
     await reload(page);
     assert.equal(await page.getByRole("alert").getByText(/keep/).count(), 0);
-    await goTo(page, "Keep");
-    await page.getByRole("checkbox", { name: "Keep on this device" }).click();
+    await goTo(page, "Save");
+    await page.getByRole("checkbox", { name: "Save on this device" }).click();
     await page.getByText(sentence).waitFor();
-    await goTo(page, "Rider");
+    await goTo(page, "Your child");
     await typeInseam(page, "49.5");
     await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
     assert.deepEqual(faults, []);
@@ -404,7 +406,7 @@ test("of two tabs the one that somebody comes back to follows the other", async 
   assert.equal(await inseamOn(tab), "49.5");
   await typeInseam(tab, "60");
   await written(tab);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
   await page.waitForTimeout(500);
   assert.equal(await inseamOn(page), "60");
@@ -417,7 +419,7 @@ test("two tabs that are typed in at once keep apart until somebody chooses", asy
   const tab = await anotherTab(page);
   await typeInseam(tab, "60");
   await written(tab);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   await typeInseam(page, "70");
   await page
     .getByRole("alert")
@@ -426,18 +428,18 @@ test("two tabs that are typed in at once keep apart until somebody chooses", asy
   assert.equal(await inseamOn(page), "70");
   assert.match(JSON.stringify((await record(page)).value), /"60"/);
 
-  await page.getByRole("button", { name: "See Keep" }).click();
-  await page.getByRole("button", { name: "Take what is kept on the device" }).click();
-  await page.getByText("Kept as you type.").waitFor();
-  await goTo(page, "Rider");
+  await page.getByRole("button", { name: "Go to “Save and print”" }).click();
+  await page.getByRole("button", { name: "Use what is saved on this device" }).click();
+  await page.getByText("Saved as you type.").waitFor();
+  await goTo(page, "Your child");
   assert.equal(await inseamOn(page), "60");
 
   await typeInseam(page, "71");
   await written(page);
   await typeInseam(tab, "62");
-  await tab.getByRole("button", { name: "See Keep" }).click();
-  await tab.getByRole("button", { name: "Keep what stands here" }).click();
-  await tab.getByText("Kept as you type.").waitFor();
+  await tab.getByRole("button", { name: "Go to “Save and print”" }).click();
+  await tab.getByRole("button", { name: "Use what you see here" }).click();
+  await tab.getByText("Saved as you type.").waitFor();
   await reload(tab);
   assert.equal(await inseamOn(tab), "62");
   assert.deepEqual(faults, []);
@@ -464,7 +466,7 @@ test("what was switched off in one tab is not brought back by another", async ()
 test("what was typed a moment ago is kept when the page is left", async () => {
   const { page, close } = await openAt();
   await keepOnDevice(page);
-  await goTo(page, "Rider");
+  await goTo(page, "Your child");
   await typeInseam(page, "63");
   await page.evaluate(() => dispatchEvent(new Event("pagehide")));
   await page.waitForTimeout(100);

@@ -290,10 +290,10 @@ for (const [language, locale] of [
 }
 
 for (const [language, said] of Object.entries({
-  en: "about a year and a half, maybe one to two years",
+  en: "about a year and a half, most likely one to two years",
   de: "etwa anderthalb Jahre, vielleicht ein bis zwei Jahre",
-  fr: "environ un an et demi, peut-être un an à deux ans",
-  es: "más o menos un año y medio, quizá de un año a dos años",
+  fr: "environ un an et demi, peut-être entre un an et deux ans",
+  es: "cerca de un año y medio, quizá de un año a dos años",
   nl: "ongeveer anderhalf jaar, misschien een tot twee jaar",
 })) {
   test(`${language}: ${said}`, () => {

@@ -30,10 +30,13 @@ for (const [months, words] of [
 }
 
 for (const [range, words] of [
-  [{ p10: 11.6, p50: 16.5, p90: 22.2 }, "about a year and a half, maybe one to two years"],
-  [{ p10: 4, p50: 6, p90: 9 }, "about six months, maybe four to nine months"],
-  [{ p10: 0.2, p50: 2, p90: 5 }, "about two months, maybe up to five months"],
-  [{ p10: 30, p50: 60, p90: 96 }, "about five years, maybe two and a half years to eight years or more"],
+  [{ p10: 11.6, p50: 16.5, p90: 22.2 }, "about a year and a half, most likely one to two years"],
+  [{ p10: 4, p50: 6, p90: 9 }, "about six months, most likely four to nine months"],
+  [{ p10: 0.2, p50: 2, p90: 5 }, "about two months, most likely up to five months"],
+  [
+    { p10: 30, p50: 60, p90: 96 },
+    "about five years, most likely two and a half years to eight years or more",
+  ],
   [{ p10: 23.5, p50: 24, p90: 25 }, "about two years"],
 ]) {
   test(`the range ${JSON.stringify(range)} is told as: ${words}`, () =>
@@ -79,4 +82,26 @@ test("figures of checks come in the reader's unit by the ending of their names",
   assert.equal(plain(inCentimetres.bike), "6.4 kg");
   assert.equal(inCentimetres.slope, "5%");
   assert.equal(plain(inCentimetres.easy_speed), "9 km/h");
+});
+
+// 1 lb is 0.45359237 kg, 1 ft is 0.3048 m and 1 mile 1.609344 km (international yard and pound agreement, 1959).
+test("beside inches, weights are in pounds, turns of the pedals in feet and speeds in miles an hour", () => {
+  const inInches = createFigures("en-GB", "in", symbols);
+  assert.equal(plain(inInches.mass(6.4)), "14.1 lb");
+  assert.equal(plain(inInches.metres(3.1)), "10.2 ft");
+  assert.equal(plain(inInches.speed(9.03)), "6 mph");
+  assert.doesNotMatch(inInches.mass(6.4) + inInches.metres(3.1) + inInches.speed(9.03), / /);
+});
+
+const { massKept, massSent, massShown } = await pageModule("state/typed-mass.ts");
+
+test("a weight keeps the unit in which it was typed, whichever unit the field shows", () => {
+  assert.equal(massKept("40", "lb"), "40 lb");
+  assert.equal(massKept("18,5", "kg"), "18,5");
+  assert.deepEqual([massShown("40 lb", "lb"), massShown("40 lb", "kg")], ["40", "40 lb"]);
+  assert.deepEqual([massShown("18", "lb"), massShown("18", "kg")], ["18 kg", "18"]);
+  assert.deepEqual(
+    [massSent("40 lb"), massSent("18,5"), massSent("heavy"), massSent("")],
+    ["40 lb", 18.5, null, null],
+  );
 });

@@ -6,6 +6,4 @@ import { fileURLToPath } from "node:url";
 export const web = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
 export const root = path.dirname(web);
 
-const wasm = path.join(root, "build/wasm/wasm-bindings");
-export const builtEngine = path.join(wasm, "saddlerule.wasm");
-export const builtUnpacker = path.join(wasm, "unpacking/unpacker.wasm");
+export const builtEngine = path.join(root, "build/wasm/wasm-bindings/saddlerule.wasm");

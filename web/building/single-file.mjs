@@ -1,8 +1,8 @@
 // The single file: engine, script and style in one HTML file that opens from a phone's storage with no network. It carries
-// its own Content-Security-Policy. What is large stands packed in it, and a small script unpacks the page's own.
+// its own Content-Security-Policy. The engine, the sample lists and the languages other than English travel packed in it.
 import { readFile } from "node:fs/promises";
 import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
-import { deflatedUnpacker, packedEngine, packedText } from "./packing.mjs";
+import { deflated } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
@@ -17,11 +17,10 @@ export async function singleFile({ engine, sizes }) {
     sizes,
   });
   const start = await scriptText("page/file-start.ts");
-  const texts = { script, ...(await translatedTexts()), samples: (await sampleTexts()).join("\0") };
   const blocks = {
-    unpacker: deflatedUnpacker,
-    ...Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, packedText(text)])),
-    engine: packedEngine(await readFile(engine)),
+    engine: await readFile(engine),
+    ...(await translatedTexts()),
+    samples: (await sampleTexts()).join("\0"),
   };
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
@@ -39,8 +38,8 @@ function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
     ...trustedTypes,
-    "trusted-types": [...trustedTypes["trusted-types"], "saddlerule-start"],
   });
+  const [engine, ...others] = Object.entries(blocks);
   // The icon is the sign of its tab; without one, browsers ask the server for it.
   return `<!doctype html>
 <html lang="en">
@@ -56,16 +55,18 @@ function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
 </head>
 <body>
 <main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
-${Object.entries(blocks).map(packedBlock).join("\n")}
+${packedBlock(engine)}
 <script>${refuseEndTag(start, "script")}</script>
+${others.map(packedBlock).join("\n")}
+<script>${refuseEndTag(script, "script")}</script>
 </body>
 </html>
 `;
 }
 
-/** As web/page/packed-block.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
-function packedBlock([name, bytes]) {
-  return `<script type="application/x-packed" id="packed-${name}">${bytes.toString("base64")}</script>`;
+/** As web/page/carried-blocks.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
+function packedBlock([name, content]) {
+  return `<script type="application/x-packed" id="packed-${name}">${deflated(content).toString("base64")}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */

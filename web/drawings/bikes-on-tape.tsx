@@ -1,7 +1,8 @@
 // A few bikes under one piece of tape, the rider's window across them: the rack's drawing for bikes on a sheet.
-import type { JudgedBike, SaddleWindow } from "../engine/wire-answers";
+import type { JudgedBike, JudgedRider } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { scaleOver } from "./height-scale";
+import { isGuess, shownWindow } from "./shown-window";
 import { SpanBar, WindowBand } from "./span-bar";
 import { TapeStrip } from "./tape-strip";
 
@@ -9,12 +10,14 @@ const air = 60;
 
 interface BikesOnTapeProps {
   bikes: JudgedBike[];
-  window: SaddleWindow | null;
+  rider: JudgedRider | null;
   named?: boolean;
 }
 
-export function BikesOnTape({ bikes, window, named = false }: BikesOnTapeProps) {
+export function BikesOnTape({ bikes, rider, named = false }: BikesOnTapeProps) {
   const { texts, figures } = usePage();
+  const window = shownWindow(rider);
+  const guess = rider !== null && isGuess(rider);
   const heights = [
     ...bikes.flatMap(({ span_mm: { lowest, highest } }) => [lowest, highest]),
     ...(window === null ? [] : [window.low, window.high]),
@@ -34,7 +37,7 @@ export function BikesOnTape({ bikes, window, named = false }: BikesOnTapeProps) 
         {bikes.map(({ id, name, span_mm, verdict, saddle_mm }) => (
           <div key={id} class="row">
             {named && <p class="lane-name">{name}</p>}
-            <SpanBar scale={scale} span={span_mm} verdict={verdict} saddle={saddle_mm} />
+            <SpanBar scale={scale} span={span_mm} verdict={verdict} saddle={guess ? null : saddle_mm} />
           </div>
         ))}
       </div>

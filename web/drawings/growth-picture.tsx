@@ -1,6 +1,6 @@
 // The years ahead for one bike: the saddle height that the rider will need, as a band that climbs, against what the
 // bike's saddle can do, as a level piece of rule. Where the band enters and leaves the rule, the bike starts and ends.
-import type { ForecastAnswer, JudgedBike, WindowAhead } from "../engine/wire-answers";
+import type { ForecastAnswer, JudgedBike, Pause, WindowAhead } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
 import { growthScale, monthsDrawn, newYears } from "./growth-scale";
@@ -68,6 +68,9 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
           width={width}
           height={bottom - top}
         />
+        {(bike.pauses ?? []).map((pause) => (
+          <PauseStripes key={pause.from} scale={scale} pause={pause} top={top} bottom={bottom} />
+        ))}
         <path class="growth-fringe" d={bandPath(scale, band, "least", "most")} />
         <path class="growth-band" d={bandPath(scale, band, "low", "high")} />
         {tapeMarks(scale.low, scale.high, figures.unit, 8)
@@ -115,6 +118,9 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
             r="6"
           />
         ))}
+        {(bike.pauses ?? []).map((pause) => (
+          <PauseName key={pause.from} scale={scale} pause={pause} name={texts.pauses.names[pause.code]} />
+        ))}
         {bike.verdict === "too_tall" && bike.fits_from?.p50 != null && (
           <Moment scale={scale} on={bike.fits_from.p50} range={bike.fits_from} name={texts.growth.start} />
         )}
@@ -123,6 +129,55 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
         )}
       </svg>
     </div>
+  );
+}
+
+interface PauseProps {
+  scale: GrowthScale;
+  pause: Pause;
+}
+
+/** From where to where a pause is drawn; null: it is beyond the picture. */
+function stretchOf({ scale, pause }: PauseProps): { from: number; to: number } | null {
+  if (pause.from > scale.to) return null;
+  return { from: scale.x(pause.from), to: scale.x(pause.to > scale.to ? scale.to : pause.to) };
+}
+
+const between = 8;
+
+/** Takes the bike's yellow away in stripes while its saddle does not fit. */
+function PauseStripes({ scale, pause, top, bottom }: PauseProps & { top: number; bottom: number }) {
+  const stretch = stretchOf({ scale, pause });
+  if (stretch === null) return null;
+  const { from, to } = stretch;
+  const width = to - from;
+  const height = bottom - top;
+  const stripes: string[] = [];
+  // Each from the left or upper edge down to the lower or right one.
+  for (let start = between; start < width + height; start += between) {
+    const [down, left] = start < height ? [start, 0] : [height, start - height];
+    const [up, right] = start < width ? [0, start] : [start - width, width];
+    stripes.push(`M${from + left} ${top + down}L${from + right} ${top + up}`);
+  }
+  return (
+    <g>
+      <rect class="pause-ground" x={from} y={top} width={width} height={height} />
+      <path class="pause-stripes" d={stripes.join("")} />
+      <path class="pause-edge" d={`M${from} ${top}V${bottom}M${to} ${top}V${bottom}`} />
+    </g>
+  );
+}
+
+/** Below the chart's dates, where the names of its moments are not. */
+function PauseName({ scale, pause, name }: PauseProps & { name: string }) {
+  const stretch = stretchOf({ scale, pause });
+  if (stretch === null) return null;
+  const middle = (stretch.from + stretch.to) / 2;
+  const textAt = Math.min(scale.width - halfAWord, Math.max(halfAWord, middle));
+  return (
+    <text class="growth-figure pause-name" x={textAt} y={scale.height - 38}>
+      {name}
+    </text>
   );
 }
 

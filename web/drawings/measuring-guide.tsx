@@ -1,14 +1,14 @@
 // What to measure on a bike, from where to where: the measure in hand lies on it as a piece of tape, the others as lines.
 import { usePage } from "../page/page-context";
 
-/** From where to where in the drawing, and the lines that lead to the places meant. */
+/** From where to where in the drawing, the lines that lead to the places meant, and the point meant where it is one. */
 const measures = {
-  saddle_lowest: { from: [30, 246], to: [30, 94], leads: "M30 94H138" },
-  saddle_highest: { from: [54, 246], to: [54, 50], leads: "M54 50H132" },
-  standover: { from: [206, 246], to: [206, 116], leads: "" },
-  bottom_bracket_height: { from: [170, 246], to: [170, 196], leads: "" },
-  crank: { from: [170, 196], to: [204, 214], leads: "" },
-  lever_reach: { from: [300, 44], to: [318, 76], leads: "" },
+  saddle_lowest: { from: [30, 246], to: [30, 93], leads: "M30 93H136", dot: [141, 93] },
+  saddle_highest: { from: [54, 246], to: [54, 49], leads: "M54 49H130", dot: [135, 49] },
+  standover: { from: [206, 246], to: [206, 116], leads: "", dot: null },
+  bottom_bracket_height: { from: [170, 246], to: [170, 196], leads: "", dot: null },
+  crank: { from: [170, 196], to: [204, 214], leads: "", dot: null },
+  lever_reach: { from: [300, 44], to: [318, 76], leads: "", dot: null },
 } as const;
 
 export type Measure = keyof typeof measures;
@@ -46,8 +46,8 @@ export function MeasuringGuide({ inHand }: { inHand: Measure }) {
       <path class="chalk-line" d="M262 66l-32 0" />
       <path class="guide-grip" d="M282 34l42 22" />
       <path class="guide-lever" d="M280 52q12 24 54 30" />
-      {Object.entries(measures).map(([name, { from, to, leads }]) => (
-        <Distance key={name} from={from} to={to} leads={leads} tape={name === inHand} />
+      {Object.entries(measures).map(([name, { from, to, leads, dot }]) => (
+        <Distance key={name} from={from} to={to} leads={leads} dot={dot} tape={name === inHand} />
       ))}
     </svg>
   );
@@ -66,10 +66,11 @@ interface DistanceProps {
   from: readonly [number, number];
   to: readonly [number, number];
   leads: string;
+  dot: readonly [number, number] | null;
   tape: boolean;
 }
 
-function Distance({ from, to, leads, tape }: DistanceProps) {
+function Distance({ from, to, leads, dot, tape }: DistanceProps) {
   const line = `M${from.join(" ")}L${to.join(" ")}`;
   if (!tape) return <path class="guide-line" d={line} />;
   return (
@@ -78,6 +79,7 @@ function Distance({ from, to, leads, tape }: DistanceProps) {
       <path class="guide-tape-edge" d={line} />
       <path class="guide-tape" d={line} />
       <path class="guide-tape-marks" d={line} />
+      {dot !== null && <circle class="guide-dot" cx={dot[0]} cy={dot[1]} r="5" />}
     </>
   );
 }

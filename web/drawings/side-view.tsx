@@ -27,10 +27,12 @@ interface SideViewProps {
   view: SideViewAnswer;
   /** The leg on the pedal; null: the foot is on the ground, or there is no leg to draw. */
   pose: LegPose | null;
+  /** Nobody measured the leg: no figure stands for it, nor for the saddle it asks for. */
+  guess: boolean;
   label: string;
 }
 
-export function SideView({ view, pose, label }: SideViewProps) {
+export function SideView({ view, pose, guess, label }: SideViewProps) {
   const [place, width] = useWidth();
   const { figures, texts } = usePage();
 
@@ -145,7 +147,7 @@ export function SideView({ view, pose, label }: SideViewProps) {
         )}
         {drawnSaddle !== null && <SaddleShape at={drawnSaddle} x={x} y={y} scale={scale} />}
 
-        {setting !== null && (
+        {setting !== null && !guess && (
           <g>
             <path class="setting-line" d={`M${x(tapeX)} ${y(setting.y)}H${x(setting.x - 120)}`} />
             <text class="drawing-figure" x={x(tapeX + tapeWidth) + 6} y={y(setting.y) - 6}>
@@ -154,18 +156,20 @@ export function SideView({ view, pose, label }: SideViewProps) {
           </g>
         )}
       </svg>
-      <ul class="drawing-key">
-        <li class="key-bike">
-          {texts.bike.saddle}
-          {texts.colon}
-          {figures.length(setting?.y ?? drawnSaddle?.y ?? 0)}
-        </li>
-        <li class="key-rider">
-          {texts.bike.inseam}
-          {texts.colon}
-          {figures.length(view.inseam_mm)}
-        </li>
-      </ul>
+      {!guess && (
+        <ul class="drawing-key">
+          <li class="key-bike">
+            {texts.bike.saddle}
+            {texts.colon}
+            {figures.length(setting?.y ?? drawnSaddle?.y ?? 0)}
+          </li>
+          <li class="key-rider">
+            {texts.bike.inseam}
+            {texts.colon}
+            {figures.length(view.inseam_mm)}
+          </li>
+        </ul>
+      )}
     </div>
   );
 }

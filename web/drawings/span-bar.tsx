@@ -1,10 +1,11 @@
 // One bike on the rack's scale: its span as a piece of rule, the rider's window behind it, the saddle where it is set.
 import { usePage } from "../page/page-context";
-import type { SaddleWindow, Verdict } from "../engine/wire-answers";
+import type { Verdict } from "../engine/wire-answers";
 import type { Figures } from "../figures/format-figures";
 import type { Texts } from "../texts/texts";
 import { inside } from "./height-scale";
 import type { HeightScale } from "./height-scale";
+import type { ShownWindow } from "./shown-window";
 
 interface Span {
   lowest: number | null;
@@ -15,6 +16,7 @@ interface SpanBarProps {
   scale: HeightScale;
   span: Span;
   verdict: Verdict | null;
+  /** null: it cannot be set, or where is a guess. */
   saddle: number | null;
 }
 
@@ -41,12 +43,15 @@ export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
 }
 
 /** The rider's window, one band behind all bikes. */
-export function WindowBand({ scale, window }: { scale: HeightScale; window: SaddleWindow }) {
+export function WindowBand({ scale, window }: { scale: HeightScale; window: ShownWindow }) {
   const left = inside(scale.percent(window.low));
   const width = inside(scale.percent(window.high)) - left;
   return (
     <div class="band-room" aria-hidden="true">
-      <span class="band" style={{ left: `${left}%`, width: `${width}%` }} />
+      <span
+        class={window.target === null ? "band guess" : "band"}
+        style={{ left: `${left}%`, width: `${width}%` }}
+      />
     </div>
   );
 }

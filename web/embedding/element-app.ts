@@ -1,15 +1,11 @@
 // What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
-import { engine, later, thread, unpacker, words } from "element-files";
-import { compileEngine } from "../engine/compile-engine";
-import type { PackedEngine } from "../engine/compile-engine";
+import { engine, thread, words } from "element-files";
 import { engineOpener } from "../engine/engine-opening";
+import { compiledFrom } from "../engine/inflating";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
-import { fetchedLater } from "../page/later";
-import type { Later, LaterParts } from "../page/later";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { scriptAddress } from "../page/trusted-scripts";
-import { unpackText } from "../page/unpacking";
 import type { OtherLanguage } from "../texts/languages";
 import { tellChanges, tellOutside } from "./element-events";
 import type { Running } from "./element-loader";
@@ -23,50 +19,26 @@ import { tellWebmaster } from "./tell-webmaster";
 
 const beside = (file: string): string => new URL(file, import.meta.url).href;
 
-async function fetched(file: string): Promise<ArrayBuffer> {
+async function fetched(file: string): Promise<Response> {
   const response = await fetch(beside(file));
   if (!response.ok) throw new Error(`${file}: the server said ${response.status}`);
-  return response.arrayBuffer();
-}
-
-/** A packed file, and what unpacks it. */
-async function packedFile(file: string): Promise<PackedEngine> {
-  const [packed, wasm] = await Promise.all([fetched(file), fetched(unpacker)]);
-  return { packed: new Uint8Array(packed), unpacker: wasm };
+  return response;
 }
 
 const engines = engineOpener({
-  travelling: () => packedFile(engine),
-  compiled: async () => compileEngine(await packedFile(engine)),
+  compiled: async () => {
+    const { body } = await fetched(engine);
+    if (body === null) throw new Error(`${engine}: the server sent nothing`);
+    return compiledFrom(body);
+  },
   // A page that has this script from another origin has the engine on the page itself.
   startWorker: () => new Worker(scriptAddress(beside(thread))),
 });
 
-/** Browsers remember that a module did not come, so it is tried again under another address. */
-const laterParts = fetchedLater(
-  (failures) => import(beside(failures === 0 ? later : `${later}?${failures}`)) as Promise<LaterParts>,
-);
-
-/** The page around is told where they do not come. */
-function laterFor(host: HTMLElement): Later {
-  return {
-    now: laterParts.now,
-    load: () =>
-      laterParts.load().catch((failure: unknown) => {
-        const problem = `${later} could not be loaded (${String(failure)}).`;
-        tellWebmaster(problem);
-        tellOutside(host, "problem", { code: "files_not_loaded", problem });
-        throw failure;
-      }),
-  };
-}
-
 const spoken = new Map<OtherLanguage, Promise<string>>();
 
 function packedWords(language: OtherLanguage): Promise<string> {
-  const known =
-    spoken.get(language) ??
-    packedFile(words[language]).then(({ packed, unpacker }) => unpackText(unpacker, packed));
+  const known = spoken.get(language) ?? fetched(words[language]).then((response) => response.text());
   spoken.set(language, known);
   known.catch(() => spoken.delete(language));
   return known;
@@ -99,7 +71,6 @@ export function start(host: HTMLElement): Running {
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
-    later: laterFor(host),
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],

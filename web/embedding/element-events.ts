@@ -1,7 +1,12 @@
 // What the page around is told, as events with plain data. Of the child it learns nothing but the saddle heights that suit.
-import type { JudgedBike, Note } from "../engine/wire-answers";
+import { bikeIn, closeUp } from "../engine/close-up";
+import { draftQuestion } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
+import type { AssessAnswer, JudgedBike, Note } from "../engine/wire-answers";
 import type { Mounted } from "../page/mount-saddlerule";
 import { worded } from "../parts/notes";
+import { answerTo } from "../state/answers";
+import type { Told as ToldAnswer } from "../state/answers";
 import type { PageState } from "../state/page-state";
 
 export type Told = "list" | "problem" | "verdict";
@@ -35,8 +40,9 @@ function countsOf({ bikes, set_aside }: { bikes: number; set_aside: number }): o
   return { bikes, set_aside };
 }
 
-function brokenDown({ judged }: PageState): Note | null {
-  return judged.refusal?.code === "internal" ? judged.refusal : null;
+function brokenDown(state: PageState): Note | null {
+  const { refusal } = answerTo(state, rackQuestion);
+  return refusal?.code === "internal" ? refusal : null;
 }
 
 function inWords(problem: Note, { tools }: Mounted): string {
@@ -44,13 +50,16 @@ function inWords(problem: Note, { tools }: Mounted): string {
   return worded(texts, figures, problem);
 }
 
-/** The verdict on the bike that is looked at: the one that is open, the one that is taped, or the first of the rack. */
+/**
+ * The verdict on the bike that is looked at: the one that is open, the one that is taped, or the first of the rack. null: there
+ * is none, or it is not about what is typed now.
+ */
 function verdictShown(state: PageState, host: Element): object | null {
-  const { screen, judged, rider } = state;
-  const window =
-    judged.about === rider.key && judged.refusal === null ? judged.answer?.rider.window_mm : null;
-  const bike = bikeShown(state, host);
-  if (window == null || bike == null) return null;
+  const { screen } = state;
+  const rack = answerTo(state, rackQuestion);
+  const bike = bikeShown(state, rack, host);
+  if (!rack.fresh || rack.answer === null || bike === null) return null;
+  const { window_mm: window } = rack.answer.rider;
   const { id, name, verdict, saddle_mm, fits_probability } = bike;
   const { low, target, high } = window;
   return {
@@ -64,10 +73,17 @@ function verdictShown(state: PageState, host: Element): object | null {
   };
 }
 
-function bikeShown({ screen, bike, tape, judged }: PageState, host: Element): JudgedBike | null {
-  if ("id" in screen) return bike.detail?.id === screen.id ? bike.detail.judged : null;
-  if (screen.name === "tape") return tape.judged;
-  const rack = host.shadowRoot?.querySelector(".screen.rack");
-  const isSeen = rack != null && rack.getClientRects().length > 0;
-  return isSeen && judged.from === 0 ? (judged.answer?.bikes[0] ?? null) : null;
+function bikeShown(state: PageState, rack: ToldAnswer<AssessAnswer>, host: Element): JudgedBike | null {
+  const { screen } = state;
+  if ("id" in screen) {
+    const { answer, fresh } = answerTo(state, closeUp);
+    return fresh ? bikeIn(answer, screen.id) : null;
+  }
+  if (screen.name === "tape") {
+    const { answer, fresh } = answerTo(state, draftQuestion);
+    return fresh ? (answer?.judged ?? null) : null;
+  }
+  const onPage = host.shadowRoot?.querySelector(".screen.rack");
+  const isSeen = onPage != null && onPage.getClientRects().length > 0;
+  return isSeen && rack.from === 0 ? (rack.answer?.bikes[0] ?? null) : null;
 }

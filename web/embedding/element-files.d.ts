@@ -3,18 +3,13 @@
 /** The script with element-app.ts in it. */
 declare module "element-app-file" {
   export const app: string;
-  /** What its one function is called in it. */
-  export const start: "start";
 }
 
 declare module "element-files" {
-  /** The script with element-later.ts in it. */
-  export const later: string;
-  /** The engine, packed as compile-engine.ts has it, and the wasm that unpacks. */
+  /** The engine, packed for web/engine/inflating.ts. */
   export const engine: string;
-  export const unpacker: string;
   /** The script of the engine's worker. */
   export const thread: string;
-  /** The words of a language as packed-texts.ts has them, packed for unpacking.ts. */
+  /** The words of a language as packed-texts.ts has them. */
   export const words: Record<import("../texts/languages").OtherLanguage, string>;
 }

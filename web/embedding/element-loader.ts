@@ -3,12 +3,14 @@
 //
 // It is written as a plain script, and works as a module too: editors of content management systems take attributes away,
 // and a module without its type="module" would be an error of syntax.
-import { app, start } from "element-app-file";
+import { app } from "element-app-file";
 
 const name = "saddlerule-fit";
 
-/** What element-app.ts gives: one function, under the name that the build left it. */
-type App = Record<typeof start, (host: HTMLElement) => Running>;
+/** What element-app.ts gives. */
+interface App {
+  start: (host: HTMLElement) => Running;
+}
 
 export interface Running {
   /** An attribute is another one now. */
@@ -17,11 +19,22 @@ export interface Running {
   end: () => void;
 }
 
-/** Where this script came from. A module is not told, and looks for its own name among the page's scripts. */
+/**
+ * What the document itself says. An element of the page named like a property of the document, such as an image called
+ * currentScript, hides that property, and markup may be a stranger's: a comment, say.
+ */
+function ofDocument<Name extends "currentScript" | "scripts">(property: Name): Document[Name] {
+  const own = Object.getOwnPropertyDescriptor(Document.prototype, property);
+  return own?.get?.call(document) as Document[Name];
+}
+
+/** Where this script came from. A module does not know, and looks for its own name among the page's scripts. */
 function ownAddress(): string {
-  const running = document.currentScript;
+  const running = ofDocument("currentScript");
   if (running instanceof HTMLScriptElement && running.src !== "") return running.src;
-  return [...document.scripts].find(({ src }) => src.includes(name))?.src ?? document.baseURI;
+  for (const script of Array.from(ofDocument("scripts")))
+    if (script instanceof HTMLScriptElement && script.src.includes(name)) return script.src;
+  return location.href;
 }
 
 const beside = ownAddress();
@@ -92,7 +105,7 @@ class SaddleruleFit extends HTMLElement {
   begin(): void {
     near.unobserve(this);
     if (this.#running !== null) return;
-    this.#running = load().then((given) => given[start](this));
+    this.#running = load().then((given) => given.start(this));
     this.#running.catch((failure: unknown) => {
       this.#running = null;
       const problem = `${name}: its files could not be loaded from beside ${beside} (${String(failure)}).`;

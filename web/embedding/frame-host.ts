@@ -11,6 +11,15 @@ function heightIn(data: unknown): number | null {
   return saddlerule === "height" && typeof height === "number" && Number.isFinite(height) ? height : null;
 }
 
+/** null: its address is none, and no message is meant to come from it. */
+function originOf({ src }: HTMLIFrameElement): string | null {
+  try {
+    return new URL(src).origin;
+  } catch {
+    return null;
+  }
+}
+
 const frames = (): NodeListOf<HTMLIFrameElement> => document.querySelectorAll("iframe[data-saddlerule]");
 
 /** Only a frame's own page may say how high it is, and only while it is still the page that the frame was to show. */
@@ -18,7 +27,7 @@ addEventListener("message", ({ data, origin, source }) => {
   const height = heightIn(data);
   if (height === null || source === null) return;
   for (const frame of frames()) {
-    if (frame.contentWindow !== source || new URL(frame.src).origin !== origin) continue;
+    if (frame.contentWindow !== source || originOf(frame) !== origin) continue;
     frame.style.height = `${Math.min(highest, Math.max(lowest, Math.ceil(height)))}px`;
   }
 });

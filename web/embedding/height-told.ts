@@ -13,6 +13,9 @@ export interface HeightQuestion {
   saddlerule: "how high";
 }
 
+/** In CSS pixels. The page around sees only steps: from exact heights it could tell how many bikes fit, and so the inside leg. */
+const step = 240;
+
 /**
  * Tells the height of `element`, now, whenever it changes and when it is asked, to the page around if that is of the origin
  * `host`; nobody else is told.
@@ -24,7 +27,7 @@ export function tellHeight(element: Element, host: string): void {
     window.parent.postMessage({ saddlerule: "height", height: told } satisfies HeightMessage, host);
   };
   new ResizeObserver(() => {
-    const height = Math.ceil(element.getBoundingClientRect().height);
+    const height = Math.ceil(element.getBoundingClientRect().height / step) * step;
     if (height === told) return;
     told = height;
     tell();

@@ -5,7 +5,7 @@ import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
 
 /** Screens that Saddlerule can begin with. */
-export type View = "rider" | "rack" | "tape" | "list";
+export type View = "rider" | "rack" | "tape" | "list" | "club";
 
 export interface Settings {
   /** The address of a list, as it was written, which is relative to the page. */
@@ -54,7 +54,7 @@ const readers: { [Name in keyof Settings]: [Reader<NonNullable<Settings[Name]>>,
     (value) => currencies().find((code) => code === value.toUpperCase()) ?? null,
     "a currency of ISO 4217 in three letters, such as EUR",
   ],
-  view: [oneOf("rider", "rack", "tape", "list"), "rider, rack, tape or list"],
+  view: [oneOf("rider", "rack", "tape", "list", "club"), "rider, rack, tape, list or club"],
 };
 
 export const settingNames = Object.keys(readers) as (keyof Settings)[];

@@ -1,22 +1,23 @@
 // What the work on a list keeps asking: the entries near the screen, the check of what is typed, the list as it would be saved.
+import type { Question } from "../state/answers";
 import { sentCells } from "../state/list-drafts";
-import { entriesTold, onDesk } from "../state/list-steps";
+import { entriesTold } from "../state/list-steps";
 import type { PageState } from "../state/page-state";
-import type { Question } from "./questions";
-import { isRefusal } from "./wire-answers";
 import type { CheckEntryAnswer, ListRowsAnswer, SaveAnswer, SaveRequest } from "./wire-lists";
 
-const entries: Question = {
+const entries: Question<ListRowsAnswer> = {
+  name: "entries",
   engine: "rack",
   pose: ({ screen, list, desk: { inHand, view, rows, show, find } }) =>
     screen.name === "list" && view === "entries" && inHand !== 0
-      ? { request: { do: "list", rows, show, find }, edition: list.edition, from: rows.from }
+      ? { request: { do: "list", show, find }, edition: list.edition, rows }
       : null,
-  receive: (answer, { from = 0 }) =>
-    isRefusal(answer) ? (state) => state : entriesTold(answer as ListRowsAnswer, from),
+  // Every step on the list tells its entries too: they have a place of their own.
+  receive: (answer, { rows }) => entriesTold(answer, rows?.from ?? 0),
 };
 
-const check: Question = {
+export const checkQuestion: Question<CheckEntryAnswer> = {
+  name: "check",
   engine: "rack",
   pose: ({ desk: { draft, page }, list }) =>
     draft === null
@@ -28,13 +29,9 @@ const check: Question = {
             ...(draft.number === null ? {} : { number: draft.number }),
           },
           edition: list.edition,
+          // The list changes with every bike that comes into it, and the next one begins.
+          subject: `${list.edition} ${draft.number}`,
         },
-  receive: (answer) =>
-    onDesk(({ draft }) =>
-      draft === null
-        ? {}
-        : { draft: { ...draft, checked: isRefusal(answer) ? null : (answer as CheckEntryAnswer) } },
-    ),
 };
 
 function saveRequest({ desk: { save } }: PageState): SaveRequest {
@@ -50,14 +47,13 @@ function saveRequest({ desk: { save } }: PageState): SaveRequest {
       };
 }
 
-const saved: Question = {
+export const savedQuestion: Question<SaveAnswer> = {
+  name: "saved",
   engine: "rack",
   pose: (state) =>
     state.screen.name === "list" && state.desk.view === "save"
       ? { request: saveRequest(state), edition: state.list.edition }
       : null,
-  receive: (answer) =>
-    onDesk(({ save }) => ({ save: { ...save, answer: isRefusal(answer) ? null : (answer as SaveAnswer) } })),
 };
 
-export const deskQuestions: Question[] = [entries, check, saved];
+export const deskQuestions = [entries, checkQuestion, savedQuestion];

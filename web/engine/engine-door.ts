@@ -3,6 +3,7 @@ import { historyWith } from "./list-history";
 import type { Step } from "./list-history";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
+import { SilentThread } from "./thread";
 import type { OnProgress, OwnEngine } from "./thread";
 import type { Asked } from "./worker-messages";
 
@@ -56,7 +57,7 @@ interface LastingEngine extends Engine {
 }
 
 /**
- * Asks one thing after another. An engine that broke down is followed by a fresh one, which is given its list again, edits
+ * Asks one thing after another. An engine that broke down or went silent is followed by a fresh one, which is given its list again, edits
  * included, before it is asked anything else.
  */
 function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
@@ -73,7 +74,7 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
     return engine;
   }
 
-  const answer: Engine["ask"] = async (request, file, onProgress) => {
+  const answerOnce: Engine["ask"] = async (request, file, onProgress) => {
     try {
       if (over) throw new Error("the engine was ended");
       opening ??= openWithHistory();
@@ -83,9 +84,18 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
       return answered;
     } catch (failure) {
       opening = engine = null;
-      return ownFailure(failure);
+      throw failure;
     }
   };
+
+  /** What went silent is asked once more, of a fresh engine: a device may have ended it to save memory. */
+  const answer: Engine["ask"] = (...asked) =>
+    answerOnce(...asked)
+      .catch((failure: unknown) => {
+        if (failure instanceof SilentThread) return answerOnce(...asked);
+        throw failure;
+      })
+      .catch(ownFailure);
 
   function end(): void {
     over = true;

@@ -16,8 +16,8 @@ export function engineOpener(source: EngineSource): EngineOpener {
   let compiling: Promise<WebAssembly.Module> | null = null;
   let threadsServe = true;
 
-  function compileOnce(compile: () => Promise<WebAssembly.Module>): Promise<WebAssembly.Module> {
-    compiling ??= compile().catch((failure: unknown) => {
+  function compileOnce(): Promise<WebAssembly.Module> {
+    compiling ??= source.compiled().catch((failure: unknown) => {
       compiling = null;
       throw failure;
     });
@@ -25,7 +25,7 @@ export function engineOpener(source: EngineSource): EngineOpener {
   }
 
   async function onPage(): Promise<OwnEngine> {
-    const engine = await openEngine(await compileOnce(source.compiled));
+    const engine = await openEngine(await compileOnce());
     return {
       ask: (request, file, onProgress) =>
         new Promise((resolve) => {
@@ -35,10 +35,7 @@ export function engineOpener(source: EngineSource): EngineOpener {
     };
   }
 
-  const threads = engineThreads(source.startWorker, async (thread) => {
-    if (compiling === null) await compileOnce(() => source.travelling().then(thread.make));
-    else await thread.make({ module: await compiling });
-  });
+  const threads = engineThreads(source.startWorker, async (thread) => thread.make(await compileOnce()));
 
   return {
     onPage,
@@ -49,7 +46,6 @@ export function engineOpener(source: EngineSource): EngineOpener {
       } catch {
         // A host's policy may forbid workers, or a browser keep compiled code from them.
         threadsServe = false;
-        compiling = null;
         return onPage();
       }
     },

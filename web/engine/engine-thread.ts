@@ -1,6 +1,5 @@
 // A thread with engines in it: the script of a worker, which build.mjs puts into the page's script as a text.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
-import { compileInWorker } from "./compile-engine";
 import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
@@ -34,8 +33,8 @@ async function hear(message: ToThread): Promise<void> {
   else if ("request" in message)
     say({ engine, answer: await answered(engine, message.request, message.file) });
   else {
-    made = "packed" in message ? compileInWorker(message) : message.module;
-    say({ engine, module: made });
+    made = message.module;
+    say({ engine, made: true });
   }
 }
 

@@ -1,8 +1,7 @@
-// The threads that engines live in. There are two at most: one with the engines in use, and one in reserve, so that a file
-// can be read beside them at once.
+// The threads that engines live in. There are two at most: one with the engines in use, and while a file is read beside them
+// one more for that.
 import { startThread } from "./thread";
 import type { OwnEngine, Thread } from "./thread";
-import { warmUp } from "./warm-up";
 
 export interface EngineThreads {
   /** `apart`: from the engines in use, if that can be. */
@@ -17,17 +16,12 @@ interface Place {
 
 const mostThreads = 2;
 
-/** Milliseconds after which the reserve is looked to: whatever was just asked is more urgent. */
-const rest = 200;
-
 /** `make` tells a new thread what engines are made of; `startWorker` may throw where workers are not to be had. */
 export function engineThreads(
   startWorker: () => Worker,
   make: (thread: Thread) => Promise<unknown>,
 ): EngineThreads {
   const places = new Set<Place>();
-  let warm = false;
-  let tending: ReturnType<typeof setTimeout> | undefined;
 
   function start(): Place {
     const thread = startThread(startWorker());
@@ -37,37 +31,10 @@ export function engineThreads(
   }
 
   function placeFor(apart: boolean): Place {
+    for (const place of places) if (place.thread.isOver()) places.delete(place);
     const [emptiest] = [...places].sort((a, b) => a.engines - b.engines);
     if (emptiest === undefined) return start();
     return apart && emptiest.engines > 0 && places.size < mostThreads ? start() : emptiest;
-  }
-
-  /** A thread ends with its last engine: that is what gives its memory back at once. */
-  function end(place: Place): void {
-    if (place.engines > 0) return;
-    places.delete(place);
-    place.thread.end();
-  }
-
-  async function keepReserve(): Promise<void> {
-    if (![...places].some(({ engines }) => engines > 0)) places.forEach(end);
-    else if (places.size < mostThreads) {
-      const reserve = start();
-      await reserve.ready.catch((failure: unknown) => {
-        end(reserve);
-        throw failure;
-      });
-      if (!warm) await warmUp(reserve.thread.engine(), () => reserve.engines === 0);
-      warm = true;
-    }
-  }
-
-  function tend(): void {
-    clearTimeout(tending);
-    tending = setTimeout(() => {
-      // Nobody waits for it.
-      keepReserve().catch(() => undefined);
-    }, rest);
   }
 
   return {
@@ -78,9 +45,10 @@ export function engineThreads(
       const leave = (): void => {
         if (!here) return;
         here = false;
-        --place.engines;
-        end(place);
-        tend();
+        if (--place.engines > 0) return;
+        // A thread ends with its last engine: that is what gives its memory back at once.
+        places.delete(place);
+        place.thread.end();
       };
       try {
         await place.ready;
@@ -89,7 +57,6 @@ export function engineThreads(
         throw failure;
       }
       const engine = place.thread.engine();
-      tend();
       return {
         ask: async (...asked) => {
           try {

@@ -63,7 +63,11 @@ export function unreachedSource(address: string): ListSource {
   };
 }
 
-/** @param address of a list, whole */
+/**
+ * Asked for without cookies: the address may come from a stranger's link, and must not act or read in its reader's name.
+ *
+ * @param address of a list, whole
+ */
 export function addressSource(address: URL, patience = usualPatience): ListSource {
   return {
     name: nameOf(address),
@@ -82,7 +86,7 @@ async function fetched(
 ): Promise<Uint8Array | Refusal> {
   const watch = watchOver(address, patience, stop);
   try {
-    const response = await fetch(address, { signal: watch.signal, credentials: "same-origin" });
+    const response = await fetch(address, { signal: watch.signal, credentials: "omit" });
     watch.heard();
     const refused = refusedBy(response, address);
     if (refused !== null) {

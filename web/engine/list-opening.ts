@@ -1,12 +1,14 @@
 // Opening a list of bikes: a second engine reads the file and judges its bikes while the first one goes on with the list in
 // use. What is told on the way can be stopped, and leaves everything as it was.
+import { answered } from "../state/answers";
+import type { Posed } from "../state/answers";
 import { listOpened, listRefused, openingShown, openingStopped } from "../state/list-changes";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
 import type { Engine, EngineDoor } from "./engine-door";
 import type { OnProgress } from "./thread";
-import { rackQuestion } from "./questions";
-import type { Posed } from "./questions";
+import { sent } from "./keep-answered";
+import { rackQuestion } from "./rack-question";
 import type { FileHandle } from "./list-saving";
 import { isRefusal } from "./wire-answers";
 import type { Refusal } from "./wire-answers";
@@ -94,7 +96,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     }
     const { bytes, rewritten, list, judged, posed } = arrived;
     store.change(listOpened(list, source.sample));
-    store.change(rackQuestion.receive(judged, posed));
+    store.change(answered(rackQuestion, posed, judged));
     const opened = rewritten ? withoutEncoding(source) : source;
     hooks.opened({ ...opened, ...(keptOn && { keptOn }) }, bytes, list);
   }
@@ -145,7 +147,7 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     const priced = await inCurrency(engine, read, store.read().currency);
     // As it will be asked once the list is in use: the engine keeps its answer.
     const posed = rackQuestion.pose(listOpened(priced, sample)(store.read()));
-    const judged = await engine.ask(posed.request);
+    const judged = await engine.ask(sent(posed));
     const rewritten = tableUnits !== undefined || priced !== list;
     const lasting = rewritten ? await savedBytes(engine, priced, edits.length > 0) : bytes;
     return { bytes: lasting, rewritten, list: priced, judged, posed };

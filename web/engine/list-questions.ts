@@ -1,19 +1,14 @@
 // The question about the list itself: bikes on a rack that nothing is judged on yet.
-import type { Question } from "./questions";
-import { isRefusal } from "./wire-answers";
+import { lastAnswer } from "../state/answers";
+import type { Question } from "../state/answers";
 import type { ListRowsAnswer } from "./wire-lists";
+import { rackQuestion } from "./rack-question";
 
-export const hanging: Question = {
+export const hanging: Question<ListRowsAnswer> = {
+  name: "hanging",
   engine: "rack",
-  pose: ({ judged, list, rows }) =>
-    judged.answer === null && list.loaded !== null
-      ? { request: { do: "list", rows, show: "bikes" }, edition: list.edition, from: rows.from }
+  pose: (state) =>
+    state.list.loaded !== null && lastAnswer(state, rackQuestion).answer === null
+      ? { request: { do: "list", show: "bikes" }, edition: state.list.edition, rows: state.rows }
       : null,
-  receive:
-    (answer, { from = 0 }) =>
-    (state) => {
-      if (isRefusal(answer)) return state;
-      const { entries } = answer as ListRowsAnswer;
-      return { ...state, list: { ...state.list, hanging: { entries, from } } };
-    },
 };

@@ -1,11 +1,14 @@
 // Writing the list in hand to a file: into one that the reader picked, where the browser lets pages do that, or as a download.
 import { fileSource } from "./list-opening";
 import type { ListSource } from "./list-opening";
+import { answerTo } from "../state/answers";
 import { listInHand } from "../state/list-desk";
-import type { DeskState } from "../state/list-desk";
+import type { DeskState, SaveWish } from "../state/list-desk";
 import { listSaved, saveFailed } from "../state/list-steps";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
+import { savedQuestion } from "./desk-questions";
+import type { SaveAnswer } from "./wire-lists";
 
 /** What a page may do with a file that its reader picked. */
 export interface FileHandle {
@@ -78,8 +81,14 @@ export function listSaving(store: Store<PageState>): ListSaving {
   const desk = (): DeskState => store.read().desk;
 
   /** Spreadsheets take a table for UTF-8 only with a mark at its start. */
-  const text = ({ form, answer }: DeskState["save"]): string =>
-    (form === "csv" ? "\ufeff" : "") + (answer?.text ?? "");
+  const text = (form: SaveWish["form"], { text }: SaveAnswer): string =>
+    (form === "csv" ? "\ufeff" : "") + text;
+
+  /** The list as it would be saved now; null: the engine has not told yet. */
+  const saved = (): SaveAnswer | null => {
+    const { answer, fresh } = answerTo(store.read(), savedQuestion);
+    return fresh ? answer : null;
+  };
 
   async function write(handle: FileHandle, text: string): Promise<void> {
     const file = await handle.createWritable();
@@ -88,9 +97,8 @@ export function listSaving(store: Store<PageState>): ListSaving {
   }
 
   /** A file that leaves something out is a copy, and what it was made from stays unsaved. */
-  function wrote(name: string): void {
-    const { only, answer } = desk().save;
-    const isWhole = only === "all" && answer?.left_out.length === 0;
+  function wrote(name: string, only: SaveWish["only"], answer: SaveAnswer): void {
+    const isWhole = only === "all" && answer.left_out.length === 0;
     store.change(listSaved(name, isWhole));
   }
 
@@ -104,32 +112,34 @@ export function listSaving(store: Store<PageState>): ListSaving {
     async saveAgain() {
       const { inHand, save } = desk();
       const handle = handles.get(inHand);
-      if (handle === undefined || save.answer === null) return;
+      const answer = saved();
+      if (handle === undefined || answer === null) return;
       try {
-        await write(handle, text(save));
-        wrote(handle.name);
+        await write(handle, text(save.form, answer));
+        wrote(handle.name, save.only, answer);
       } catch (failure) {
         if (!isChangeOfMind(failure)) store.change(saveFailed());
       }
     },
     async saveAsNew() {
       const { inHand, save } = desk();
-      if (save.answer === null) return;
+      const answer = saved();
+      if (answer === null) return;
       const name = fileName(desk());
 
       try {
         const handle = await pickers().showSaveFilePicker?.({ suggestedName: name });
-        if (handle === undefined) download(name, text(save));
+        if (handle === undefined) download(name, text(save.form, answer));
         else {
-          await write(handle, text(save));
+          await write(handle, text(save.form, answer));
           if (save.only === "all") handles.set(inHand, handle);
         }
-        wrote(handle?.name ?? name);
+        wrote(handle?.name ?? name, save.only, answer);
       } catch (failure) {
         if (isChangeOfMind(failure)) return;
         // A page inside another one may not write files.
-        download(name, text(save));
-        wrote(name);
+        download(name, text(save.form, answer));
+        wrote(name, save.only, answer);
       }
     },
     cameFrom(key, handle) {

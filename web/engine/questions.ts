@@ -1,117 +1,58 @@
-// The questions that the page keeps answered: what each asks for a given state, and what its answer changes.
-import {
-  assessRequest,
-  changesRequest,
-  draftId,
-  draftRequest,
-  sentReadings,
-} from "../state/request-building";
+// The questions that the page keeps answered.
+import { lastAnswer } from "../state/answers";
+import type { Question } from "../state/answers";
+import { changesRequest, draftId, draftRequest, sentReadings } from "../state/request-building";
 import type { PageState } from "../state/page-state";
-import type { Change } from "../state/store";
-import { isRefusal } from "./wire-answers";
-import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, Refusal } from "./wire-answers";
 import { closeUp } from "./close-up";
+import { clubQuestions } from "./club-questions";
 import { deskQuestions } from "./desk-questions";
 import { hanging } from "./list-questions";
-import type { AssessRequest, EngineRequest } from "./wire-requests";
+import { rackQuestion } from "./rack-question";
+import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, SetAside } from "./wire-answers";
 
-/** A question, and beside it what else its answer depends on. */
-export interface Posed {
-  request: EngineRequest | EngineRequest[];
-  edition?: number;
-  /** The first place of a window of rows. */
-  from?: number;
-  rider?: number;
+export interface DraftTold {
+  /** The verdict on the draft alone. */
+  judged: JudgedBike | null;
+  /** What is wrong with the draft, by the field it concerns. */
+  problems: (Note | SetAside)[];
 }
 
-export interface Question {
-  /** `rack` holds the list; `bench` holds none and judges a bike by itself. */
-  engine: "rack" | "bench";
-  /** null: the state calls for no answer. */
-  pose: (state: PageState) => Posed | null;
-  receive: (answer: object, posed: Posed) => Change<PageState>;
-  /** Asked once the screen that wants to know stands there with what is known already. */
-  afterPaint?: true;
-  /** Too long to work out at every keystroke: asked once the state has stood for so many milliseconds. */
-  settles?: { after: number; meanwhile: Change<PageState> };
-}
-
-/** True where nothing of the rider is known yet, which is no mistake of anybody's. */
-function nothingKnown(refusal: Refusal): boolean {
-  return refusal.error.code === "rider_without_measure";
-}
-
-/** Bikes that were told of already stay the same objects, so that their rows are not drawn again. */
-function withKept(answer: AssessAnswer, before: JudgedBike[]): AssessAnswer {
-  const kept = new Map(before.map((bike) => [bike.id, bike]));
-  return { ...answer, bikes: answer.bikes.map((bike) => kept.get(bike.id) ?? bike) };
-}
-
-export const rackQuestion = {
-  engine: "rack",
-  pose: (state: PageState): Posed => ({
-    request: assessRequest(state),
-    edition: state.list.edition,
-    rider: state.rider.key,
-    from: state.rows.from,
-  }),
-  receive:
-    (answer: object, { request, edition, from = 0, rider: about = 0 }: Posed): Change<PageState> =>
-    (state) => {
-      if (!isRefusal(answer)) {
-        const question = JSON.stringify([{ ...(request as AssessRequest), rows: null }, edition]);
-        const before = question === state.judged.question ? (state.judged.answer?.bikes ?? []) : [];
-        const told = withKept(answer as AssessAnswer, before);
-        return { ...state, judged: { answer: told, question, about, from, refusal: null } };
-      }
-      // While a figure is half typed the last verdicts stay, marked as such.
-      const { judged } = state;
-      const kept = nothingKnown(answer) || about !== judged.about ? null : judged.answer;
-      return { ...state, judged: { ...judged, answer: kept, about, refusal: answer.error } };
-    },
-} satisfies Question;
-
-const draft: Question = {
+/** The bike that is being taped. */
+export const draftQuestion: Question<DraftTold> = {
+  name: "draft",
   engine: "bench",
   pose: (state) => {
     const request = state.screen.name === "tape" ? draftRequest(state) : null;
-    return request && { request };
+    return request && { request, rider: state.rider.key, subject: String(state.tape.nextNumber) };
   },
-  receive: (answer) => (state) => {
-    if (draftRequest(state) === null) return state;
-    const { judged, problems } = draftVerdict(answer);
-    return { ...state, tape: { ...state.tape, judged, problems } };
+  read: (answer) => {
+    const { bikes, set_aside } = answer as AssessAnswer;
+    const judged = bikes.find((bike) => bike.id === draftId) ?? null;
+    const ofDraft = set_aside.filter(({ where }) => where.startsWith("taped["));
+    return { judged, problems: [...ofDraft, ...(judged?.notes ?? [])] };
   },
 };
 
-function draftVerdict(answer: object): Pick<PageState["tape"], "judged" | "problems"> {
-  if (isRefusal(answer)) {
-    const about: Note[] = answer.error.where.startsWith("rider") ? [] : [answer.error];
-    return { judged: null, problems: about };
-  }
-  const { bikes, set_aside } = answer as AssessAnswer;
-  const judged = bikes.find((bike) => bike.id === draftId) ?? null;
-  return { judged, problems: [...set_aside, ...(judged?.notes ?? [])] };
-}
-
-const changes: Question = {
+/** What would put another bike first; asked only while it is unfolded. */
+export const changesQuestion: Question<ChangesAnswer> = {
+  name: "changes",
   engine: "rack",
   pose: (state) =>
-    state.whatIf.open && state.screen.name === "rack" && state.judged.answer !== null
-      ? { request: changesRequest(state), edition: state.list.edition }
+    state.whatIfOpen && state.screen.name === "rack" && lastAnswer(state, rackQuestion).answer !== null
+      ? { request: changesRequest(state), edition: state.list.edition, rider: state.rider.key }
       : null,
-  receive: (answer) => (state) => ({
-    ...state,
-    whatIf: { ...state.whatIf, answer: isRefusal(answer) ? null : (answer as ChangesAnswer) },
-  }),
-  settles: {
-    after: 600,
-    meanwhile: (state) =>
-      state.whatIf.answer === null ? state : { ...state, whatIf: { ...state.whatIf, answer: null } },
-  },
+  settles: 600,
 };
 
-export const questions: Question[] = [rackQuestion, hanging, ...deskQuestions, draft, closeUp, changes];
+export const questions = [
+  rackQuestion,
+  hanging,
+  ...deskQuestions,
+  draftQuestion,
+  closeUp,
+  changesQuestion,
+  ...clubQuestions,
+] as Question<object>[];
 
 /** The reading a problem is about, when it is about one. */
 export function readingKeyOf(state: PageState, where: string): number | null {

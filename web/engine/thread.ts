@@ -1,5 +1,4 @@
 // A thread with engines in it, from the page's side.
-import type { PackedEngine } from "./compile-engine";
 import { threadItself } from "./worker-messages";
 import type { Asked, FromThread, ToThread } from "./worker-messages";
 
@@ -13,9 +12,11 @@ export interface OwnEngine {
 }
 
 export interface Thread {
-  /** What its engines are made of, packed or compiled already; to be told once, and before there is an engine. */
-  make: (engine: PackedEngine | { module: WebAssembly.Module }) => Promise<WebAssembly.Module>;
+  /** What its engines are made of; to be told once, and before there is an engine. */
+  make: (module: WebAssembly.Module) => Promise<unknown>;
   engine: () => OwnEngine;
+  /** It broke down or was ended, and answers nothing any more. */
+  isOver: () => boolean;
   end: () => void;
 }
 
@@ -25,6 +26,15 @@ interface Waiting {
   onProgress: OnProgress | undefined;
 }
 
+/** The thread said nothing for so long that it must be taken for dead. Whoever asked may ask another one. */
+export class SilentThread extends Error {}
+
+/**
+ * Seconds in which a thread that was asked something has to say something. Four times what the longest list asks of a slow
+ * device. They are counted one by one: a page that sleeps, and its thread with it, does not count them.
+ */
+const mostSilence = 20;
+
 /** Milliseconds for a thread to start, which takes a hundredth of it. Some browsers never say that a worker was not let in. */
 const patience = 5000;
 
@@ -33,10 +43,13 @@ export function startThread(worker: Worker): Thread {
   const waiting = new Map<number, Waiting>();
   let engines = threadItself;
   let over: Error | null = null;
+  let silent = 0;
+  let listening: ReturnType<typeof setInterval> | undefined;
 
   function endWith(failure: Error): void {
     over ??= failure;
     clearTimeout(starting);
+    clearInterval(listening);
     worker.terminate();
     for (const { reject } of waiting.values()) reject(failure);
     waiting.clear();
@@ -46,6 +59,15 @@ export function startThread(worker: Worker): Thread {
     endWith(new Error("the engine's thread did not start"));
   }, patience);
 
+  function listen(): void {
+    clearInterval(listening);
+    silent = 0;
+    if (waiting.size === 0) return;
+    listening = setInterval(() => {
+      if (++silent >= mostSilence) endWith(new SilentThread("the engine's thread went silent"));
+    }, 1000);
+  }
+
   worker.onmessage = ({ data }: MessageEvent<FromThread>) => {
     const asker = waiting.get(data.engine);
     if ("started" in data) clearTimeout(starting);
@@ -53,8 +75,9 @@ export function startThread(worker: Worker): Thread {
     else {
       waiting.delete(data.engine);
       if ("failure" in data) asker?.reject(new Error(data.failure));
-      else asker?.resolve("module" in data ? data.module : data.answer);
+      else asker?.resolve("answer" in data ? data.answer : data);
     }
+    listen();
   };
   worker.onerror = (event) => {
     event.preventDefault();
@@ -68,12 +91,13 @@ export function startThread(worker: Worker): Thread {
         return;
       }
       waiting.set(message.engine, { resolve, reject, onProgress });
+      listen();
       worker.postMessage(message);
     });
   }
 
   return {
-    make: (engine) => tell({ engine: threadItself, ...engine }),
+    make: (module) => tell({ engine: threadItself, module }),
     engine() {
       const engine = ++engines;
       return {
@@ -81,10 +105,12 @@ export function startThread(worker: Worker): Thread {
         end() {
           waiting.get(engine)?.reject(new Error("the engine was ended"));
           waiting.delete(engine);
+          listen();
           if (over === null) worker.postMessage({ engine, ended: true } satisfies ToThread);
         },
       };
     },
+    isOver: () => over !== null,
     end: () => {
       endWith(new Error("the engine was ended"));
     },

@@ -1,4 +1,5 @@
 // The engine's answers, as they stand on the wire. null: not known. Lengths are millimetres, dates YYYY-MM-DD.
+import type { Population } from "./wire-requests";
 
 export type Stage = "gliding" | "side_wheels" | "starting" | "riding";
 export type Verdict = "fits_now" | "close_call" | "too_tall" | "outgrown" | "not_measured";
@@ -114,7 +115,7 @@ export interface WheelSize {
   bikes: number | null;
   fit_now: number | null;
   close_calls: number | null;
-  reason: "only_one" | "room_to_grow" | "smaller_also";
+  reason: "only_one" | "most_fit" | "largest_that_suits" | "also";
   why: string;
 }
 
@@ -124,7 +125,7 @@ export type CheckState = "ok" | "look" | "stop" | "unknown";
 export interface Check {
   what: string;
   state: CheckState;
-  basis: "measured" | "estimated_rider_mass" | "estimated_stature";
+  basis: "measured" | "estimated_rider_mass" | "estimated_stature" | "estimated_inseam";
   code: string;
   why: string;
   source: string;
@@ -141,9 +142,26 @@ export interface Worth {
   why: string;
 }
 
+/** Words name the month of `on` and not its day. */
 export interface Raise {
   on: string;
   saddle_mm: number;
+  /** A change of stage: only once the child rides without training wheels, or starts, brakes and stops without help. */
+  stage?: "starting" | "riding";
+}
+
+/** A time between the first day on which a bike fits and the day on which it is outgrown in which it does not fit. */
+export interface Pause {
+  from: string;
+  /** It fits again, or is outgrown for good. */
+  to: string;
+  code: "too_tall" | "outgrown";
+}
+
+/** Where 8 children in 10 like this one are. */
+export interface LikelyHeights {
+  low: number;
+  high: number;
 }
 
 export interface JudgedBike {
@@ -162,12 +180,17 @@ export interface JudgedBike {
   fits_probability: number | null;
   margin_mm: number | null;
   saddle_mm: number | null;
+  /** Of a rider whom nobody measured: where the saddle goes is a range. */
+  saddle_likely_mm?: LikelyHeights;
   above_lowest_mm: number | null;
   below_highest_mm: number | null;
   to_measure: string[];
   notes?: Note[];
   fits_from: DateRange | null;
   outgrown: DateRange | null;
+  /** Mostly none. It fits up to the first one, and again from the end of each. */
+  pauses: Pause[];
+  /** Without its pauses. */
   months_of_fit: MonthsOfFit | null;
   cost_per_month: number | null;
   cost_per_month_range?: { low: number; high: number | null };
@@ -187,8 +210,11 @@ export interface JudgedBike {
 export interface JudgedRider {
   inseam_mm: { mean: number; sd: number };
   basis: Basis;
+  population: Population;
   stage: Stage;
   window_mm: SaddleWindow;
+  /** The window with the doubt about the leg in it. */
+  window_likely_mm: LikelyHeights;
   wheel_sizes: WheelSize[];
   notes: Note[];
 }

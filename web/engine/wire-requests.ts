@@ -1,5 +1,6 @@
 // The questions the page puts to the engine. What people typed goes over as text with its unit: the engine reads it.
 import type { Stage } from "./wire-answers";
+import type { ClubDayRequest, ReadRidersRequest } from "./wire-club";
 import type { ListsRequest } from "./wire-lists";
 
 export type TypedUnit = "cm" | "in";
@@ -15,14 +16,20 @@ export interface RiderRequest {
   readings?: ReadingRequest[];
   born?: string;
   sex?: "girl" | "boy";
+  population?: Population;
   stature?: string;
   stature_unit?: TypedUnit;
   mass_kg?: number;
-  stage: Stage;
+  /** Instead, as typed: "40 lb". */
+  mass?: string;
+  /** The engine judges nothing without it, and says what else is wrong first. */
+  stage?: Stage;
   confidence?: Confidence;
   riding_from?: string;
 }
 
+/** Whose children the legs are guessed from where they were not measured. */
+export type Population = "us" | "gb" | "nl" | "any";
 export type Confidence = "wary" | "usual" | "bold";
 export type GearsWish = "any" | "single" | "several";
 export type BrakeWish = "any" | "two_hand" | "coaster";
@@ -31,6 +38,7 @@ export type Order = "lasts" | "cost" | "light" | "closest";
 export interface WantsRequest {
   max_price?: number;
   max_mass_kg?: number;
+  max_mass?: string;
   brakes?: BrakeWish;
   gears?: GearsWish;
   available_only?: boolean;
@@ -49,7 +57,7 @@ export interface TapedRequest {
   saddle_lowest?: string;
   saddle_highest?: string;
   standover?: string;
-  mass_kg?: number;
+  mass_kg?: number | string;
   price?: number;
 }
 
@@ -98,4 +106,11 @@ export interface SideViewRequest {
   taped?: TapedRequest[];
 }
 
-export type EngineRequest = ListsRequest | AssessRequest | ChangesRequest | ForecastRequest | SideViewRequest;
+export type EngineRequest =
+  | ListsRequest
+  | AssessRequest
+  | ChangesRequest
+  | ForecastRequest
+  | SideViewRequest
+  | ReadRidersRequest
+  | ClubDayRequest;

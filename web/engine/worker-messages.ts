@@ -1,5 +1,4 @@
 // What the page and a thread with engines in it say to each other.
-import type { PackedEngine } from "./compile-engine";
 import type { EngineRequest } from "./wire-requests";
 
 /** Several questions at once are answered by an array. */
@@ -9,23 +8,20 @@ export type Asked = EngineRequest | EngineRequest[];
 export const threadItself = 0;
 
 /**
- * First what engines are made of, packed or compiled already. An engine is there once it is asked something, is asked one
+ * First what engines are made of. An engine is there once it is asked something, is asked one
  * thing at a time, and is gone when it is ended.
  */
 export type ToThread = { engine: number } & (
-  | PackedEngine
-  | { module: WebAssembly.Module }
-  | { request: Asked; file: Uint8Array | undefined }
-  | { ended: true }
+  { module: WebAssembly.Module } | { request: Asked; file: Uint8Array | undefined } | { ended: true }
 );
 
 /**
  * `started` comes by itself, once. `progress` may come any number of times before the answer. What engines are made of is
- * answered by the compiled module. An engine that failed is gone.
+ * acknowledged by `made`. An engine that failed is gone.
  */
 export type FromThread = { engine: number } & (
   | { started: true }
-  | { module: WebAssembly.Module }
+  | { made: true }
   | { answer: object }
   | { failure: string }
   | { progress: { done: number; total: number } }

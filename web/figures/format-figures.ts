@@ -14,7 +14,11 @@ export interface Figures {
   bareLength: (mm: number) => string;
   /** A small difference, finer than a tape is read: "3 mm", "⅛ in". */
   shift: (mm: number) => string;
+  /** "6.4 kg"; "14.1 lb" beside inches. */
   mass: (kg: number) => string;
+  /** "kg" or "lb", as labels have it. */
+  massUnit: string;
+  /** "3.1 m"; "10.2 ft" beside inches. */
   metres: (value: number) => string;
   speed: (kilometresPerHour: number) => string;
   /** "31°". */
@@ -39,6 +43,11 @@ function dateOf(isoDate: string): Date {
 }
 
 const noBreak = "\u00a0";
+
+// By the international yard and pound agreement of 1959, exact.
+const kilogramsInPound = 0.45359237;
+const metresInFoot = 0.3048;
+const kilometresInMile = 1.609344;
 
 /** How units are written in the reader's language. */
 export interface UnitSymbols {
@@ -67,11 +76,40 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     const form = madeOnce<Date>(() => new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" }));
     return (isoDate) => form(dateOf(isoDate));
   };
+  const inUnit = (name: string, maximumFractionDigits: number): ((value: number) => string) => {
+    const form = madeOnce<number>(
+      () => new Intl.NumberFormat(locale, { style: "unit", unit: name, maximumFractionDigits }),
+    );
+    return (value) => form(value).replaceAll(" ", noBreak);
+  };
   const number = numbers(1);
   const whole = numbers(0);
   const nameOfMonth = dates({ month: "long" });
 
   const bareLength = (mm: number): string => lengthFigure(mm, unit, number);
+
+  function metric(): Pick<Figures, "mass" | "massUnit" | "metres" | "speed"> {
+    return {
+      mass: (kg) => number(kg) + noBreak + symbols.kg,
+      massUnit: symbols.kg,
+      metres: (value) => number(value) + noBreak + symbols.m,
+      speed: (kilometresPerHour) => whole(kilometresPerHour) + noBreak + symbols.km_h,
+    };
+  }
+
+  /** Whose names are those that the browser has for the language. */
+  function imperial(): ReturnType<typeof metric> {
+    const pounds = inUnit("pound", 1);
+    const feet = inUnit("foot", 1);
+    const milesAnHour = inUnit("mile-per-hour", 0);
+    return {
+      mass: (kg) => pounds(kg / kilogramsInPound),
+      massUnit: "lb",
+      metres: (value) => feet(value / metresInFoot),
+      speed: (kilometresPerHour) => milesAnHour(kilometresPerHour / kilometresInMile),
+    };
+  }
+
   return {
     locale,
     unit,
@@ -83,11 +121,9 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
       unit === "in" && mm >= smallestEighth
         ? bareLength(mm) + noBreak + symbols.in
         : whole(mm) + noBreak + symbols.mm,
-    metres: (value) => number(value) + noBreak + symbols.m,
-    speed: (kilometresPerHour) => whole(kilometresPerHour) + noBreak + symbols.km_h,
+    ...(unit === "in" ? imperial() : metric()),
     angle: (degrees) => `${whole(degrees)}°`,
     share: numbers(0, "percent"),
-    mass: (kg) => number(kg) + noBreak + symbols.kg,
     money: moneyForm(locale),
     day: dates({ day: "numeric", month: "long", year: "numeric" }),
     month: dates({ month: "long", year: "numeric" }),

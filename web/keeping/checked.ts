@@ -13,7 +13,10 @@ const must = (so: boolean, where: string): void => {
   if (!so) throw new Unexpected(where);
 };
 
-export function text(longest = 200): Reader<string> {
+/** As long as a text of a list may be, for a list's ids, colours and names come into what a family keeps. */
+const longestText = 2000;
+
+export function text(longest = longestText): Reader<string> {
   return (value, where) => {
     must(typeof value === "string" && value.length <= longest, where);
     return value as string;
@@ -28,6 +31,14 @@ export const flag: Reader<boolean> = (value, where) => {
 export const number: Reader<number> = (value, where) => {
   must(typeof value === "number" && Math.abs(value) < 1e9, where);
   return value as number;
+};
+
+/** A day as YYYY-MM-DD that the calendar has. */
+export const day: Reader<string> = (value, where) => {
+  const read = text(10)(value, where);
+  const time = Date.parse(`${read}T00:00:00Z`);
+  must(!Number.isNaN(time) && new Date(time).toISOString().startsWith(read), where);
+  return read;
 };
 
 /** Counts and keys. */
@@ -45,6 +56,11 @@ export function oneOf<Value>(...values: Value[]): Reader<Value> {
 
 export function orNull<Value>(read: Reader<Value>): Reader<Value | null> {
   return (value, where) => (value === null ? null : read(value, where));
+}
+
+/** For a field that older pages did not keep. */
+export function whereSaid<Value>(read: Reader<Value>, otherwise: Value): Reader<Value> {
+  return (value, where) => (value === undefined ? otherwise : read(value, where));
 }
 
 export function listOf<Value>(read: Reader<Value>, most: number, least = 0): Reader<Value[]> {

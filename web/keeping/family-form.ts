@@ -1,16 +1,34 @@
 // What a family keeps, on the device and in a file: the project's own form, with its version, checked when it is read.
-import type { PageState, WaitingRider } from "../state/page-state";
-import { familyOf } from "../state/family-changes";
+import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
+import { emptyMorning, noClub } from "../state/club-day";
+import type { ClubState, Morning } from "../state/club-day";
+import { familyOf, onDay } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
+import type { TableRow } from "../engine/wire-club";
 import type { EntryChange } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
-import { flag, listOf, number, oneOf, orNull, shape, text, Unexpected, whole } from "./checked";
+import {
+  day,
+  flag,
+  listOf,
+  number,
+  oneOf,
+  orNull,
+  shape,
+  text,
+  Unexpected,
+  whereSaid,
+  whole,
+} from "./checked";
 import type { Reader } from "./checked";
 
 /** Counts up when an older page could not read what a newer one keeps. */
-export const formVersion = 1;
+export const formVersion = 2;
+
+/** Older forms that are read as they are: in 1, every rider had a stage. */
+const olderForms = [1];
 
 export interface Family {
   language: Language;
@@ -19,7 +37,11 @@ export interface Family {
   riders: WaitingRider[];
   tape: Pick<PageState["tape"], "draft" | "kept" | "nextNumber">;
   picked: string[];
+  club: KeptMorning;
 }
+
+/** A club's morning as far as it was settled. What the engine asked about its figures is not kept. */
+export type KeptMorning = Morning & Pick<ClubState, "before">;
 
 /** A list of bikes as the bytes of a file. */
 export interface ListFile {
@@ -44,7 +66,13 @@ export function familyIn(state: PageState): Family {
   const { unit, language, rider, picked } = state;
   const { draft, kept, nextNumber } = state.tape;
   const tape = { draft, kept, nextNumber };
-  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked };
+  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked, club: morningIn(state) };
+}
+
+function morningIn({ club }: PageState): KeptMorning {
+  const { gone, absent, fixed, never, rounds, set, before } = club;
+  const riders = club.riders.map((row) => ({ ...row, problems: [] }));
+  return { riders, gone, absent, fixed, never, rounds, set, before };
 }
 
 const unit = oneOf<TypedUnit>("cm", "in");
@@ -56,11 +84,12 @@ const kind = <Other extends string>(...others: Other[]) =>
 const rider = shape<WaitingRider["rider"]>({
   key: whole,
   name: text(40),
-  readings: listOf(shape({ key: whole, on: text(10), figure, shoes: flag }), 1000),
-  stage: oneOf("gliding", "side_wheels", "starting", "riding"),
+  readings: listOf(shape({ key: whole, on: day, figure, shoes: flag }), 10_000),
+  stage: orNull(oneOf("gliding", "side_wheels", "starting", "riding")),
   confidence: oneOf("wary", "usual", "bold"),
   born: month,
   sex: oneOf("girl", "boy", null),
+  population: whereSaid(oneOf("us", "gb", "nl", "any"), "any"),
   stature: figure,
   massKg: text(),
   ridingFrom: month,
@@ -92,22 +121,59 @@ const taped = shape<Family["tape"]["draft"]>({
   price: text(),
 });
 
+const pair = { rider: text(), bike: text() };
+const ids = listOf(text(), 25_000);
+const cells = { name: text(), inseam: text(), shoes: text(), stage: text(), age: text(), born: text() };
+
+const tableRow = shape<TableRow>({
+  row: whole,
+  id: text(),
+  measured: flag,
+  cells: shape({ ...cells, weight: text(), height: text() }),
+  rider: shape<TableRow["rider"]>({
+    readings: listOf(shape({ on: text(10), inseam_mm: number, shoes: flag }), 10),
+    born: orNull(text(10)),
+    stature_mm: orNull(number),
+    mass_kg: orNull(number),
+    stage: oneOf("gliding", "side_wheels", "starting", "riding", null),
+  }),
+  problems: () => [],
+});
+
+const morning = shape<KeptMorning>({
+  riders: listOf(tableRow, 5000),
+  gone: ids,
+  absent: ids,
+  fixed: listOf(shape({ ...pair, out: flag }), 5000),
+  never: listOf(shape(pair), 5000),
+  rounds: whole,
+  set: listOf(text(1000), 5000),
+  before: listOf(shape(pair), 5000),
+});
+
 const familyReader = shape<Family>({
   language: oneOf(...languages),
   unit,
   inHand: whole,
-  riders: listOf(shape<WaitingRider>({ rider, wants }), 100, 1),
+  riders: listOf(shape<WaitingRider>({ rider, wants }), 1000, 1),
   tape: shape<Family["tape"]>({
     draft: taped,
-    kept: listOf(shape({ id: text(), bike: taped }), 1000),
+    kept: listOf(shape({ id: text(), bike: taped }), 20_000),
     nextNumber: whole,
   }),
   picked: listOf(text(), 4),
+  // Pages before this one kept none.
+  club: (value, where) => (value === undefined ? { ...emptyMorning, before: [] } : morning(value, where)),
 });
 
 /** Two riders or two readings with one key would be changed together. */
 function needsOwnKeys(things: { key: number }[], where: string): void {
   if (new Set(things.map(({ key }) => key)).size < things.length) throw new Unexpected(where);
+}
+
+/** The keys of readings count up as they are added: from a file they begin anew, so that they never run out. */
+function numberedAnew(rider: RiderEntry): RiderEntry {
+  return { ...rider, readings: rider.readings.map((reading, place) => ({ ...reading, key: place + 1 })) };
 }
 
 export const family: Reader<Family> = (value, where) => {
@@ -116,7 +182,7 @@ export const family: Reader<Family> = (value, where) => {
   needsOwnKeys(riders, "riders");
   riders.forEach(({ readings }, place) => needsOwnKeys(readings, `riders[${place}].readings`));
   if (!riders.some(({ key }) => key === read.inHand)) throw new Unexpected("inHand");
-  return read;
+  return { ...read, riders: read.riders.map((one) => ({ ...one, rider: numberedAnew(one.rider) })) };
 };
 
 /** What `read` makes of it, or why it cannot be read. `value` bears the version in its field `version`. */
@@ -124,7 +190,7 @@ export function readVersioned<Value>(value: unknown, read: Reader<Value>): Value
   const { version } = Object(value) as { version?: unknown };
   if (typeof version === "number" && version > formVersion) return { code: "newer", where: "" };
   try {
-    oneOf(formVersion)(version, "version");
+    oneOf(formVersion, ...olderForms)(version, "version");
     return read(value, "");
   } catch (cause) {
     if (cause instanceof Unexpected) return { code: "damaged", where: cause.where };
@@ -144,6 +210,7 @@ export function familyBroughtBack({
   riders,
   tape,
   picked,
+  club,
 }: Family): Change<PageState> {
   return (state) => {
     const family = riders.map((one) => ({ ...one, rider: onDay(one.rider, state.today, unit) }));
@@ -159,6 +226,7 @@ export function familyBroughtBack({
       removed: null,
       tape: { ...state.tape, ...tape },
       picked,
+      club: { ...noClub, ...club },
     };
   };
 }
@@ -175,15 +243,4 @@ export function wishesBroughtBack({ riders, picked }: Family): Change<PageState>
     wants: wantsOf(state).wants,
     waiting: state.waiting.map(wantsOf),
   });
-}
-
-function onDay(rider: WaitingRider["rider"], today: string, unit: TypedUnit): WaitingRider["rider"] {
-  const readings = rider.readings.filter(({ on, figure }) => on === today || figure.text.trim() !== "");
-  const newest = readings.at(-1);
-  if (!readings.some(({ on }) => on === today)) {
-    const key = Math.max(0, ...readings.map((reading) => reading.key)) + 1;
-    const figure = { text: "", unit: newest?.figure.unit ?? unit };
-    readings.push({ key, on: today, figure, shoes: newest?.shoes ?? true });
-  }
-  return { ...rider, readings };
 }

@@ -16,7 +16,7 @@ import {
   wishesBroughtBack,
 } from "./family-form";
 import type { Family, FormFault, ListFile } from "./family-form";
-import { keepingIs, waitsForWord } from "./keeping-state";
+import { keepingIs, measured, waitsForWord } from "./keeping-state";
 import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
 import type { EntryChange } from "../engine/wire-lists";
@@ -32,7 +32,7 @@ export interface FamilyKeeper {
   flush: () => void;
   /** Somebody came back to this page: another one may have written meanwhile. */
   lookAgain: () => void;
-  fileToSave: () => Promise<{ name: string; text: string }>;
+  fileToSave: () => Promise<{ name: string; text: string; measured: string }>;
   openFile: (file: Pick<File, "name" | "text">) => Promise<void>;
   /** Brings back what stood here before a file was opened. */
   undoOpening: () => Promise<void>;
@@ -45,8 +45,9 @@ interface Kept {
   lists: ListFile[];
 }
 
-/** Long enough for a word to be typed, short enough for nothing to be lost. */
+/** Milliseconds: long enough for a word to be typed, and the longest that anything waits while somebody goes on typing. */
 const settled = 400;
+const longestWait = 2000;
 
 const bytes: Reader<Uint8Array> = (value, where) => {
   if (value instanceof Uint8Array) return value;
@@ -93,10 +94,18 @@ export function familyKeeper(
   /** Something kept is on its way into the page, in several steps of which none is kept. */
   let showing = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  /** When the first change came that is not written yet. */
+  let changedAt: number | null = null;
   let turn: Promise<void> = Promise.resolve();
 
+  /** A reading that is still empty is nothing to keep: every day brings one. */
   function textOf(state: PageState): string {
-    return JSON.stringify(familyIn(state));
+    const { riders, ...others } = familyIn(state);
+    const typed = riders.map(({ rider, wants }) => {
+      const readings = rider.readings.filter(({ figure }) => figure.text.trim() !== "");
+      return { rider: { ...rider, readings }, wants };
+    });
+    return JSON.stringify({ ...others, riders: typed });
   }
 
   /** Says it once: a sentence that is said again is read aloud again. */
@@ -172,11 +181,13 @@ export function familyKeeper(
     const { on, trouble } = state.keeping;
     if (!on || showing || waitsForWord(trouble) || !differs(state)) return;
     clearTimeout(timer);
-    timer = setTimeout(flush, settled);
+    changedAt ??= Date.now();
+    timer = setTimeout(flush, Math.max(0, Math.min(settled, changedAt + longestWait - Date.now())));
   });
 
   function flush(): void {
     clearTimeout(timer);
+    changedAt = null;
     inTurn(async (device) => {
       const state = store.read();
       const { on, trouble } = state.keeping;
@@ -225,7 +236,7 @@ export function familyKeeper(
     async fileToSave() {
       const state = store.read();
       const name = `saddlerule-${state.today}.json`;
-      return { name, text: fileText(familyIn(state), await lists.files()) };
+      return { name, text: fileText(familyIn(state), await lists.files()), measured: measured(state) };
     },
     async openFile(file) {
       const kept = await file.text().then(readFileText, (): FormFault => ({ code: "foreign", where: "" }));
@@ -235,7 +246,8 @@ export function familyKeeper(
       }
       before = { family: familyIn(store.read()), lists: await lists.files() };
       await show(kept);
-      store.change(keepingIs({ said: { what: "opened", file: file.name } }));
+      const inFile = measured(store.read());
+      store.change(keepingIs({ inFile, said: { what: "opened", file: file.name } }));
     },
     async undoOpening() {
       if (before === null) return;
@@ -249,8 +261,8 @@ export function familyKeeper(
       await lists.replaceWith([]);
       before = null;
       revision = 0;
-      store.change(({ today, unit, language, currency, list }) => ({
-        ...firstState(today, unit, language),
+      store.change(({ today, unit, language, currency, list, rider }) => ({
+        ...firstState(today, unit, language, rider.population),
         currency,
         screen: { name: "keep" },
         list: { ...noList, edition: list.edition + 1 },

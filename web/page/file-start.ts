@@ -1,23 +1,17 @@
-// What the page file begins with: it unpacks the page's own script and hands it to the browser, which runs it because the
-// file's policy names its hash.
+// What the page file begins with: it has the engine compiled while the rest of the file is read, or says that this browser
+// will not do.
+import { compiledFrom } from "../engine/inflating";
 import { cannotRun } from "../texts/first-words";
 import { languageFor } from "../texts/languages";
-import { packedText } from "./packed-block";
-import { scriptText } from "./trusted-start";
+import { carriedBlock } from "./carried-blocks";
+import { engineBegun } from "./early-engine";
 
-const start = document.currentScript;
-
-packedText("script").then(
-  (text) => {
-    const script = document.createElement("script");
-    script.text = scriptText(text);
-    start?.after(script);
-  },
-  () => {
-    const language = languageFor(navigator.languages);
-    const words = document.createElement("p");
-    words.lang = language;
-    words.textContent = cannotRun[language];
-    document.getElementById("saddlerule")?.append(words);
-  },
-);
+if ("WebAssembly" in globalThis && "DecompressionStream" in globalThis) {
+  engineBegun(compiledFrom(carriedBlock("engine")));
+} else {
+  const language = languageFor(navigator.languages);
+  const words = document.createElement("p");
+  words.lang = language;
+  words.textContent = cannotRun[language];
+  document.getElementById("saddlerule")?.append(words);
+}

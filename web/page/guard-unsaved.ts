@@ -1,4 +1,5 @@
-// A page that holds unsaved work asks before it is left.
+// A page that holds what would be lost asks before it is left: unsaved work on a list, or what somebody measured.
+import { holdsUnkept } from "../keeping/keeping-state";
 import { holdsUnsaved } from "../state/list-desk";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
@@ -8,8 +9,8 @@ export function guardUnsaved(store: Store<PageState>): () => void {
   const ask = (event: BeforeUnloadEvent): void => {
     event.preventDefault();
   };
-  const follow = ({ desk }: PageState): void => {
-    if (holdsUnsaved(desk)) addEventListener("beforeunload", ask);
+  const follow = (state: PageState): void => {
+    if (holdsUnsaved(state.desk) || holdsUnkept(state)) addEventListener("beforeunload", ask);
     else removeEventListener("beforeunload", ask);
   };
   const stop = store.subscribe(follow);

@@ -1,24 +1,32 @@
-// A screen that is drawn again only when what it shows has changed, and not at all while it is out of sight.
+// A screen that is drawn again only when something that it was drawn from has changed, and not at all while it is out of sight.
 import { Component } from "preact";
 import type { ComponentChildren } from "preact";
+import type { PageState } from "../state/page-state";
 
 interface KeptScreenProps {
   seen: boolean;
-  /** All that the screen is drawn from. */
-  from: unknown[];
-  children: () => ComponentChildren;
+  state: PageState;
+  children: (state: PageState) => ComponentChildren;
 }
 
 export class KeptScreen extends Component<KeptScreenProps> {
-  /** What stands on the page; out of sight it may be older than the last props. */
-  private drawnFrom: unknown[] = [];
+  /** The parts of the state that were looked at for what stands on the page. */
+  private drawnFrom = new Map<keyof PageState, unknown>();
 
-  override shouldComponentUpdate({ seen, from }: KeptScreenProps): boolean {
-    return seen && from.some((part, place) => part !== this.drawnFrom[place]);
+  override shouldComponentUpdate({ seen, state }: KeptScreenProps): boolean {
+    return seen && [...this.drawnFrom].some(([name, part]) => part !== state[name]);
   }
 
-  override render({ from, children }: KeptScreenProps): ComponentChildren {
-    this.drawnFrom = from;
-    return children();
+  override render({ state, children }: KeptScreenProps): ComponentChildren {
+    const drawnFrom = new Map<keyof PageState, unknown>();
+    this.drawnFrom = drawnFrom;
+    return children(
+      new Proxy(state, {
+        get(from, name: keyof PageState) {
+          drawnFrom.set(name, from[name]);
+          return from[name];
+        },
+      }),
+    );
   }
 }

@@ -9,8 +9,6 @@ import type { ListSource } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
 import type { OtherLanguage } from "../texts/languages";
-import * as laterParts from "../screens/later-parts";
-import { hereAlready } from "./later";
 import { mountSaddlerule } from "./mount-saddlerule";
 import type { SiteParts } from "./page-context";
 
@@ -37,7 +35,6 @@ export function mountPage({ engines, packedWords, samples, listAt, usually = "",
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
-    later: hereAlready(laterParts),
     settings,
     device: deviceStore(),
     samples,

@@ -4,6 +4,7 @@ import { engineDoor } from "../engine/engine-door";
 import type { EngineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
+import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
 import { nothingSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
@@ -13,7 +14,9 @@ import { questions } from "../engine/questions";
 import type { Sample } from "../engine/samples";
 import type { TypedUnit } from "../engine/wire-requests";
 import { createFigures } from "../figures/format-figures";
+import { familyKeeper } from "../keeping/family-keeper";
 import type { FamilyKeeper } from "../keeping/family-keeper";
+import { listsAtHand } from "../keeping/lists-at-hand";
 import type { DeviceStore } from "../keeping/device-store";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
@@ -24,11 +27,11 @@ import { languageFor, localeFor } from "../texts/languages";
 import type { Language, OtherLanguage } from "../texts/languages";
 import { afterPaint } from "../engine/after-paint";
 import { deviceDay } from "./device-day";
-import type { Later } from "./later";
 import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
 import { sealedRoom } from "./seal-style";
+import { populationFor } from "./region";
 import { spokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
@@ -36,13 +39,10 @@ export interface SaddleruleOptions {
   engines: EngineOpener;
   /** Fetches or unpacks the words of a language other than English; called once for each, when it is first wanted. */
   packedWords: (language: OtherLanguage) => Promise<string>;
-  /** Parts that few readers come to. */
-  later: Later;
   /** Called with the language whose words are on the page, whenever it changes. */
   onLanguage?: (language: Language) => void;
   /**
    * Where on this device a family may keep what it typed; null: the browser has no place for it. Left out: nobody is asked.
-   * With it, `later` is here from the start, for what is kept is shown first.
    */
   device?: DeviceStore | null;
   /** Invented lists to look round with. */
@@ -74,12 +74,12 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const { language: said, units, currency, view } = options.settings ?? nothingSaid;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
-    ...firstState(deviceDay(), units ?? usual.units, language),
+    ...firstState(deviceDay(), units ?? usual.units, language, populationFor(navigator.languages)),
     currency,
     screen: { name: view ?? "rider" },
   });
   const words = spokenWords(options.packedWords);
-  const { engines: opener, device, samples, later } = options;
+  const { engines: opener, device, samples } = options;
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
@@ -89,18 +89,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     leaving: work.putAside,
     opened: work.opened,
   });
-  let itsKeeper: FamilyKeeper | null = null;
-  const keeper = (): FamilyKeeper => {
-    const parts = later.now();
-    if (parts === null) throw new Error("nothing is kept before what keeps it is here");
-    itsKeeper ??= parts.familyKeeper(
-      store,
-      device ?? null,
-      parts.listsAtHand(store, work, opening, engines.rack),
-    );
-    return itsKeeper;
-  };
-  const stopMinding = device == null ? () => undefined : mindLeaving(keeper());
+  const keeper = familyKeeper(store, device ?? null, listsAtHand(store, work, opening, engines.rack));
+  const stopMinding = device == null ? () => undefined : mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
@@ -115,10 +105,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
       work,
-      later,
-      get keeper() {
-        return keeper();
-      },
+      keeper,
       keepsOnDevice: device !== undefined,
       samples,
       site: options.site ?? null,
@@ -140,8 +127,9 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   };
 
   const stopGuarding = guardUnsaved(store);
+  const stopDays = followDay(store);
   // What was kept is asked for before the first drawing, which most often finds it there.
-  const begun = device === undefined ? Promise.resolve() : keeper().begin();
+  const begun = device === undefined ? Promise.resolve() : keeper.begin();
   let mounted = true;
   const drawNow = (): void => {
     if (mounted) draw(store.read());
@@ -174,9 +162,10 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       mounted = false;
       opening.stop();
       stopMinding();
-      itsKeeper?.stop();
+      keeper.stop();
       stopFollowing();
       stopGuarding();
+      stopDays();
       for (const engine of Object.values(engines)) engine.end();
       render(null, floor);
       floor.remove();

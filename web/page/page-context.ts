@@ -11,7 +11,6 @@ import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import type { Language } from "../texts/languages";
 import type { Texts } from "../texts/texts";
-import type { Later } from "./later";
 
 export interface PageTools {
   language: Language;
@@ -24,10 +23,8 @@ export interface PageTools {
   work: ListWork;
   /** The file that is being opened is let go. */
   stopOpening: () => void;
-  /** Parts that may have to be loaded first. */
-  later: Later;
-  /** Keeping what the family typed. It is one of those parts: only what came with them may ask for it. */
-  readonly keeper: FamilyKeeper;
+  /** Keeping what the family typed. */
+  keeper: FamilyKeeper;
   /** Whether that may be on the device. */
   keepsOnDevice: boolean;
   /** Invented lists to look round with. */

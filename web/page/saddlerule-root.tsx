@@ -1,21 +1,33 @@
 // The frame of the page: its head, the screens and the way between them.
 import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
+import { closeUp } from "../engine/close-up";
+import { checkQuestion } from "../engine/desk-questions";
+import { hanging } from "../engine/list-questions";
+import { draftQuestion } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
 import { Mark, ScreenSign } from "../drawings/signs";
 import { LanguageChoice } from "../parts/language-choice";
 import { OpeningAloud, OpeningStrip } from "../parts/opening-strip";
+import { Overdue } from "../parts/overdue";
 import { RiderSwitch } from "../parts/rider-switch";
 import { CountsAloud } from "../screens/rack/rack-head";
+import { SideBySide } from "../screens/beside/side-by-side";
+import { BikeCard } from "../screens/bike/bike-card";
+import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
+import { ClubDay } from "../screens/club/club-day";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
+import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
-import { bikeless, TheRider } from "../screens/rider/the-rider";
+import { TheRider } from "../screens/rider/the-rider";
+import { answerTo } from "../state/answers";
+import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
 import { KeptScreen } from "./kept-screen";
-import { LaterScreen } from "./later-screen";
 import { usePage } from "./page-context";
 import { useReadyMoney } from "./ready-figures";
 import { useWide } from "./wide";
@@ -33,6 +45,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   beside: "rack",
   tape: "tape",
   list: "list",
+  club: "list",
   keep: "keep",
 };
 
@@ -46,10 +59,12 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
   const wide = useWide(place);
   const picking = screen.name === "rack" || screen.name === "bike" || (screen.name === "rider" && wide);
   const picks = picking && state.picked.length > 0 ? <PickBar number={state.picked.length} /> : null;
+  const told = toldOn(state);
   /** On a wide page the rider stands on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
-    (screen.name === "rider" && name === "rack" ? " beside-rider" : "");
+    (screen.name === "rider" && name === "rack" ? " beside-rider" : "") +
+    marksOf(told[name] ?? []);
   return (
     <div ref={place} class={screen.name === "rider" ? "frame at-rider" : "frame"} lang={language}>
       <header class={state.waiting.length > 0 ? "head several" : "head"}>
@@ -64,40 +79,17 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <Navigation screen={screen} picks={wide ? null : picks} />
       </div>
       {screen.name !== "keep" && <KeepingTroubleLine keeping={state.keeping} />}
-      <div class={state.judged.about === state.rider.key ? "screens" : "screens stale"}>
+      <div class="screens">
+        <Overdue pending={(told[screen.name] ?? []).some(({ pending }) => pending)} />
         <section class={shows("rider")}>
-          <KeptScreen
-            seen={screen.name === "rider" || wide}
-            from={[
-              state.today,
-              state.unit,
-              state.rider,
-              state.waiting,
-              state.removed,
-              state.judged,
-              bikeless(state),
-              state.list.refusal,
-              screen.name === "rider" && screen.at,
-            ]}
-          >
-            {() => <TheRider state={state} />}
+          <KeptScreen seen={screen.name === "rider" || wide} state={state}>
+            {(state) => <TheRider state={state} />}
           </KeptScreen>
         </section>
         {rackStands(screen) && (
           <section class={shows("rack")}>
-            <KeptScreen
-              seen={screen.name === "rack" || (screen.name === "rider" && wide)}
-              from={[
-                state.unit,
-                state.judged,
-                state.list,
-                state.wants,
-                state.whatIf,
-                state.picked,
-                state.printing,
-              ]}
-            >
-              {() => <TheRack state={state} />}
+            <KeptScreen seen={screen.name === "rack" || (screen.name === "rider" && wide)} state={state}>
+              {(state) => <TheRack state={state} />}
             </KeptScreen>
           </section>
         )}
@@ -108,16 +100,12 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "card" && (
           <section class={shows("card")}>
-            <LaterScreen title={texts.card.open}>
-              {({ BikeCard }) => <BikeCard state={state} id={screen.id} />}
-            </LaterScreen>
+            <BikeCard state={state} id={screen.id} />
           </section>
         )}
         {screen.name === "beside" && (
           <section class={shows("beside")}>
-            <LaterScreen title={texts.beside.title}>
-              {({ SideBySide }) => <SideBySide state={state} />}
-            </LaterScreen>
+            <SideBySide state={state} />
           </section>
         )}
         {screen.name === "tape" && (
@@ -127,14 +115,17 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         )}
         {screen.name === "keep" && (
           <section class={shows("keep")}>
-            <LaterScreen title={texts.keep.title}>
-              {({ KeepScreen }) => <KeepScreen state={state} />}
-            </LaterScreen>
+            <KeepScreen state={state} />
           </section>
         )}
         {screen.name === "list" && (
           <section class={shows("list")}>
-            <LaterScreen title={texts.list.title}>{({ TheList }) => <TheList state={state} />}</LaterScreen>
+            <TheList state={state} />
+          </section>
+        )}
+        {screen.name === "club" && (
+          <section class={shows("club")}>
+            <ClubDay state={state} />
           </section>
         )}
       </div>
@@ -143,6 +134,32 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
       <OpeningAloud opening={state.opening} />
     </div>
   );
+}
+
+/** The answers that each screen is drawn from. */
+function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]>> {
+  const judged = answerTo(state, rackQuestion);
+  // Before there is a rider, the rack shows the list as it is.
+  const rack = judged.answer === null ? [judged, answerTo(state, hanging)] : [judged];
+  const bikes = answerTo(state, closeUp);
+  const one = bikes.answer === null ? { ...judged, pending: bikes.pending } : bikes;
+  return {
+    rider: [judged],
+    rack,
+    bike: [one],
+    card: [bikes],
+    beside: [bikes],
+    tape: [judged, answerTo(state, draftQuestion)],
+    list: [answerTo(state, checkQuestion)],
+  };
+}
+
+/** What is drawn from them is drawn as it is: old, about another rider and not to be seen, or still being asked about. */
+function marksOf(told: Told<object>[]): string {
+  const old = told.some(({ answer, fresh }) => answer !== null && !fresh);
+  const others = told.some(({ ours }) => !ours);
+  const pending = told.some(({ pending }) => pending);
+  return `${old ? " stale" : ""}${others ? " others" : ""}${pending ? " asking" : ""}`;
 }
 
 /** Beside the rider it is seen on a wide page; behind one bike it waits, as it was left. */

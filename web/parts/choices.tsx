@@ -11,7 +11,8 @@ interface ChoiceProps<Value> {
   name: string;
   legend: string;
   options: Option<NoInfer<Value>>[];
-  chosen: Value;
+  /** null: none is chosen yet, where null is none of the values. */
+  chosen: Value | null;
   onChoose: (value: Value) => void;
 }
 
@@ -20,7 +21,13 @@ function Radios<Value>({ name, options, chosen, onChoose }: Omit<ChoiceProps<Val
     <>
       {options.map(({ value, label }) => (
         <label key={String(value)}>
-          <input type="radio" name={name} checked={value === chosen} onChange={() => onChoose(value)} />
+          <input
+            type="radio"
+            name={name}
+            value={String(value)}
+            checked={value === chosen}
+            onChange={() => onChoose(value)}
+          />
           {label}
         </label>
       ))}

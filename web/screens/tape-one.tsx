@@ -1,17 +1,29 @@
 // Tape one: a bike that is in no list, judged at once from two heights, and kept on the rack if it is worth it.
+import { useState } from "preact/hooks";
 import { BikesOnTape } from "../drawings/bikes-on-tape";
-import type { BikeKind } from "../engine/wire-answers";
+import { MeasuringGuide } from "../drawings/measuring-guide";
+import { isGuess } from "../drawings/shown-window";
+import { draftQuestion } from "../engine/questions";
+import type { DraftTold } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
+import type { BikeKind, Note, SetAside } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
 import { Switch } from "../parts/choices";
 import { TextField } from "../parts/fields";
+import { MassField } from "../parts/mass-field";
 import { Fold } from "../parts/fold";
+import { ForWhom } from "../parts/for-whom";
 import { Notes, worded } from "../parts/notes";
 import { ScreenHead } from "../parts/screen-head";
-import { VerdictSign } from "../parts/verdict-sign";
+import { VerdictHead } from "../parts/verdict-head";
+import { lacksOnlyStage } from "../parts/what-is-missing";
+import { answerTo } from "../state/answers";
+import type { Told } from "../state/answers";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
 import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
+import { stateWords } from "./bike/card-words";
 import { DeskBar } from "./desk/desk-bar";
 import { VerdictLine } from "./rack/verdict-line";
 import { lastingWords } from "./rack/verdict-words";
@@ -21,6 +33,8 @@ type TextOfDraft = Exclude<keyof TapedBike, "kind" | "unit">;
 export function TapeOne({ state }: { state: PageState }) {
   const { texts, change, work } = usePage();
   const { draft, kept } = state.tape;
+  /** What is measured now, which the drawing shows. */
+  const [inHand, take] = useState<"saddle_lowest" | "saddle_highest">("saddle_lowest");
   return (
     <>
       {state.desk.said?.done.taped !== undefined && <DeskBar desk={state.desk} />}
@@ -38,11 +52,21 @@ export function TapeOne({ state }: { state: PageState }) {
             { value: "in", label: texts.units.in },
           ]}
         />
-        <div class="pair">
+        <figure>
+          <MeasuringGuide inHand={inHand} />
+          <figcaption class="soft">{texts.measuringBike.how}</figcaption>
+        </figure>
+        <div
+          class="pair"
+          onFocusIn={({ target }) => {
+            if (target instanceof Element)
+              take(target.id === "tape-highest" ? "saddle_highest" : "saddle_lowest");
+          }}
+        >
           <DraftField state={state} field="lowest" wire="saddle_lowest" label={texts.tape.lowest} />
           <DraftField state={state} field="highest" wire="saddle_highest" label={texts.tape.highest} />
         </div>
-        <p class="soft">{texts.tape.highestHow}</p>
+        <p class="soft">{texts.desk.how[inHand]}</p>
         <div aria-live="polite">
           <DraftVerdict state={state} />
         </div>
@@ -88,6 +112,12 @@ export function TapeOne({ state }: { state: PageState }) {
   );
 }
 
+/** What is wrong with the draft itself: that nothing is known of the rider is none of its faults. */
+function draftProblems({ answer, refusal }: Told<DraftTold>): (Note | SetAside)[] {
+  if (refusal === null) return answer?.problems ?? [];
+  return refusal.where.startsWith("rider") ? [] : [refusal];
+}
+
 interface DraftFieldProps {
   state: PageState;
   field: TextOfDraft;
@@ -100,12 +130,9 @@ interface DraftFieldProps {
 
 function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: DraftFieldProps) {
   const { texts, figures, change } = usePage();
-  const { draft, problems } = state.tape;
-  const said = problems.find(({ where }) => where.endsWith(wire));
-  const notPlain =
-    (field === "massKg" || field === "price") &&
-    draft[field].trim() !== "" &&
-    plainNumber(draft[field]) === null;
+  const { draft } = state.tape;
+  const said = draftProblems(answerTo(state, draftQuestion)).find(({ where }) => where.endsWith(wire));
+  const notPlain = field === "price" && draft.price.trim() !== "" && plainNumber(draft.price) === null;
   const isLength = field === "lowest" || field === "highest" || field === "standover";
   return (
     <TextField
@@ -116,6 +143,21 @@ function DraftField({ state, field, wire, label, kind = "figure", whenEmpty }: D
       {...(whenEmpty === undefined ? {} : { whenEmpty })}
       problem={notPlain ? texts.wishes.notANumber : said === undefined ? null : worded(texts, figures, said)}
       onType={(text) => change(draftTaped({ [field]: text }))}
+    />
+  );
+}
+
+function DraftMass({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const { draft } = state.tape;
+  const said = draftProblems(answerTo(state, draftQuestion)).find(({ where }) => where.endsWith("mass_kg"));
+  return (
+    <MassField
+      id="tape-massKg"
+      label={texts.tape.mass}
+      text={draft.massKg}
+      problem={said === undefined ? null : worded(texts, figures, said)}
+      onType={(massKg) => change(draftTaped({ massKg }))}
     />
   );
 }
@@ -143,7 +185,7 @@ function MoreOfDraft({ state }: { state: PageState }) {
       <div class="pair">
         <DraftField state={state} field="wheel" wire="wheel" label={texts.tape.wheel} />
         <DraftField state={state} field="standover" wire="standover" label={texts.tape.standover} />
-        <DraftField state={state} field="massKg" wire="mass_kg" label={texts.tape.mass} />
+        <DraftMass state={state} />
         <DraftField state={state} field="price" wire="price" label={texts.tape.price} />
       </div>
     </>
@@ -152,21 +194,30 @@ function MoreOfDraft({ state }: { state: PageState }) {
 
 function DraftVerdict({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { judged, problems, draft, nextNumber } = state.tape;
-  const window = state.judged.answer?.rider.window_mm ?? null;
+  const { draft, nextNumber } = state.tape;
+  const told = answerTo(state, draftQuestion);
+  const problems = draftProblems(told);
+  const judged = told.refusal === null ? (told.answer?.judged ?? null) : null;
+  const rider = answerTo(state, rackQuestion).answer?.rider ?? null;
   if (judged === null) {
     const typed = draft.lowest.trim() !== "" || draft.highest.trim() !== "";
-    const words = !typed ? texts.tape.waiting : window === null ? texts.tape.needRider : texts.tape.mend;
+    const needed = lacksOnlyStage(state.rider) ? texts.riding.chooseFirst : texts.tape.needRider;
+    const words = !typed ? texts.tape.waiting : rider === null ? needed : texts.tape.mend;
     return <p class="sheet soft">{words}</p>;
   }
   const lasting = lastingWords(texts, figures, judged);
   return (
-    <section class="sheet stack">
-      <p class="verdict large">
-        <VerdictSign verdict={judged.verdict} />
-        {texts.rack.verdicts[judged.verdict]}
+    <section class="sheet stack told">
+      <p>
+        <VerdictHead bike={judged} guess={rider !== null && isGuess(rider)} large />
       </p>
-      <BikesOnTape bikes={[judged]} window={window} />
+      {stateWords(texts, figures, judged.checks ?? [], "stop").map((warning) => (
+        <p key={warning} class="warning-why">
+          {warning}
+        </p>
+      ))}
+      <ForWhom rider={rider} />
+      <BikesOnTape bikes={[judged]} rider={rider} />
       <VerdictLine bike={judged} />
       {lasting !== null && <p class="soft">{lasting}</p>}
       <Notes notes={problems} />

@@ -1,10 +1,11 @@
 // The list: open one, look through it, mend and measure, save. One view at a time.
+import { checkQuestion, savedQuestion } from "../engine/desk-questions";
 import { usePage } from "../page/page-context";
 import { Fold } from "../parts/fold";
 import { ListChooser, SampleChooser } from "../parts/list-choosers";
 import { ListRefused } from "../parts/list-refused";
 import { ScreenHead } from "../parts/screen-head";
-import type { DeskState } from "../state/list-desk";
+import { answerTo } from "../state/answers";
 import type { PageState } from "../state/page-state";
 import { DeskBar } from "./desk/desk-bar";
 import { EntryForm } from "./desk/entry-form";
@@ -26,23 +27,24 @@ export function TheList({ state }: { state: PageState }) {
         {/* Those of another list stand in a place of their own: what was there goes, and does not move. */}
         <Entries key={desk.inHand} state={state} />
       </div>
-      <View desk={desk} />
+      <View state={state} />
     </>
   );
 }
 
-function View({ desk }: { desk: DeskState }) {
+function View({ state }: { state: PageState }) {
+  const { desk } = state;
   switch (desk.view) {
     case "entries":
       return null;
     case "entry":
-      return <EntryForm desk={desk} />;
+      return <EntryForm desk={desk} check={answerTo(state, checkQuestion)} />;
     case "workshop":
-      return <Workshop desk={desk} />;
+      return <Workshop desk={desk} check={answerTo(state, checkQuestion)} />;
     case "head":
       return <ListHeadForm key={desk.inHand} desk={desk} />;
     case "save":
-      return <SaveList desk={desk} />;
+      return <SaveList desk={desk} saved={answerTo(state, savedQuestion)} />;
     case "merge":
       return <MergeLists desk={desk} />;
   }

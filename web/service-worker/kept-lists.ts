@@ -54,7 +54,8 @@ export async function answerList(event: FetchEvent): Promise<Response> {
 
 async function whenWhole(response: Response): Promise<Response> {
   const whole = response.clone();
-  if (!(await isWholeList(await response.blob(), response))) throw new Error("no list, or half of one");
+  if (!(await isWhole(response.url, await response.blob(), response)))
+    throw new Error("no list, or half of one");
   return whole;
 }
 
@@ -76,16 +77,27 @@ async function newest(event: FetchEvent): Promise<Response> {
   return response;
 }
 
-/** A list, and not the page of a host in trouble, or of a café that wants a password first. */
-function serves({ ok, headers }: Response): boolean {
-  return ok && !/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "");
+/**
+ * A list, and not the page of a host in trouble, or of a café that wants a password first; nor what its server does not
+ * want to be kept, or gives to one reader alone.
+ */
+function serves({ status, headers }: Response): boolean {
+  const said = (name: string): string => headers.get(name) ?? "";
+  return (
+    status === 200 &&
+    !/^(text\/html|application\/xhtml)/i.test(said("content-type")) &&
+    !/\b(no-store|private)\b/i.test(said("cache-control")) &&
+    !/\b(cookie|authorization)\b/i.test(said("vary"))
+  );
 }
 
-/** Not cut off by a server that went away, nor a web page that is called something else: no list begins like one. */
-async function isWholeList(body: Blob, { headers }: Response): Promise<boolean> {
+/** Not cut off by a server that went away, and what it is taken for: every list of bikes names a saddle height. */
+async function isWhole(address: string, body: Blob, { headers }: Response): Promise<boolean> {
   const told = headers.has("content-encoding") ? null : headers.get("content-length");
   if (body.size === 0 || (told !== null && Number(told) !== body.size)) return false;
-  return !/^\s*</.test(await body.slice(0, 100).text());
+  // Of UTF-16, read as UTF-8, the letters are left.
+  const text = (await body.text()).replaceAll("\0", "");
+  return address === settingsAddress ? /^\s*\{/.test(text) : /saddle[\W_]*(lowest|highest)/i.test(text);
 }
 
 async function keptCopy({ url }: Request): Promise<Response | undefined> {
@@ -99,16 +111,29 @@ async function forget({ url }: Request): Promise<void> {
 /** Without room for it, or where it breaks off, what was kept before stays. */
 async function keep({ url }: Request, response: Response): Promise<void> {
   const body = await wholeBody(response);
-  if (body === null || !(await isWholeList(body, response))) return;
+  if (body === null || !(await isWhole(url, body, response))) return;
   const headers = {
     "content-type": response.headers.get("content-type") ?? "",
     [keptHeader]: new Date().toISOString(),
   };
   const cache = await caches.open(cacheName);
   await cache.put(url, new Response(body, { headers }));
-  const lists = (await cache.keys()).filter((list) => list.url !== settingsAddress && list.url !== url);
+  const staying = [settingsAddress, url, await listOfSettings()];
+  const lists = (await cache.keys()).filter((list) => !staying.includes(list.url));
   const surplus = lists.slice(0, Math.max(0, lists.length + 1 - mostLists));
   await Promise.all(surplus.map((list) => cache.delete(list)));
+}
+
+/** The club's own list: others come and go. */
+async function listOfSettings(): Promise<string | null> {
+  try {
+    const settings = (await (await caches.match(settingsAddress, { cacheName }))?.json()) as {
+      list?: unknown;
+    };
+    return typeof settings.list === "string" ? new URL(settings.list, self.registration.scope).href : null;
+  } catch {
+    return null;
+  }
 }
 
 async function wholeBody({ body }: Response): Promise<Blob | null> {

@@ -28,6 +28,17 @@ function isOther(address: URL): boolean {
   return address.origin === self.location.origin && !isOfVersion(address);
 }
 
+async function listOrNetwork(event: FetchEvent): Promise<Response> {
+  const client = await self.clients.get(event.clientId);
+  return client !== undefined && isOwnPage(new URL(client.url)) ? answerList(event) : fetch(event.request);
+}
+
+/** The site's only page, under either of its addresses. */
+function isOwnPage({ origin, pathname }: URL): boolean {
+  const scope = new URL(self.registration.scope);
+  return origin === scope.origin && [scope.pathname, `${scope.pathname}index.html`].includes(pathname);
+}
+
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const address = new URL(request.url);
@@ -40,6 +51,7 @@ self.addEventListener("fetch", (event) => {
     event.waitUntil(forgetOldVersions(event));
   } else if (isOfVersion(address)) event.respondWith(fromVersion(request));
   else if (isSettings(address)) event.respondWith(answerSettings(event));
-  // Scripts, styles and pictures name their destination; what the page fetches by itself is a list.
-  else if (request.destination === "") event.respondWith(answerList(event));
+  // Scripts, styles and pictures name their destination; what the page fetches by itself is a list. Other pages of this host
+  // may be in the worker's scope too, and what they fetch is their own affair.
+  else if (request.destination === "") event.respondWith(listOrNetwork(event));
 });

@@ -33,7 +33,6 @@ export function servedEngine(): EngineSource {
   const engine = (): Promise<WebAssembly.Module> => compiling ?? compileOnce(fetch(inSite(files.engine)));
   return {
     compiled: engine,
-    travelling: async () => ({ module: await engine() }),
     startWorker: () => new Worker(scriptAddress(inSite(files.thread))),
   };
 }

@@ -22,7 +22,9 @@ export function listOpened(loaded: ListRowsAnswer, sample: boolean): PageChange 
       waiting: state.waiting.map((one) => ({ ...one, wants: withoutFilters(one.wants) })),
       picked: state.picked.filter((id) => state.tape.kept.some((kept) => kept.id === id)),
       rows: firstRows,
-      list: { ...state.list, hanging: { entries: [], from: 0 }, sample, refusal: null },
+      // Of bikes of another list nothing is shown, not even in grey.
+      answers: {},
+      list: { ...state.list, sample, refusal: null },
       opening: null,
     };
   };

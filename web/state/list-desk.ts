@@ -1,6 +1,5 @@
 // The lists that are open, and the work on the one in hand. The engine holds that one; the page keeps what was done to it.
 import type {
-  CheckEntryAnswer,
   Cells,
   CompareAnswer,
   EntryChange,
@@ -8,7 +7,6 @@ import type {
   ListRowsAnswer,
   ListShow,
   PlacedNote,
-  SaveAnswer,
 } from "../engine/wire-lists";
 import type { Note } from "../engine/wire-answers";
 import type { RowsRequest, TypedUnit } from "../engine/wire-requests";
@@ -61,7 +59,6 @@ export interface Draft {
   unit: TypedUnit | null;
   /** The field somebody types into. */
   inHand: string;
-  checked: CheckEntryAnswer | null;
 }
 
 export type Side = "here" | "there" | "both";
@@ -72,7 +69,7 @@ export interface Merge {
   answer: CompareAnswer;
   /** For every bike that is not decided by itself. */
   all: Side;
-  take: Partial<Record<string, Side>>;
+  take: ReadonlyMap<string, Side>;
   add: boolean;
 }
 
@@ -100,7 +97,7 @@ export interface DeskState {
   /** The entry that was worked on last; the focus comes back to it. */
   lastNumber: number | null;
   merge: Merge | null;
-  save: SaveWish & { answer: SaveAnswer | null; savedAs: string | null; failed: boolean };
+  save: SaveWish & { savedAs: string | null; failed: boolean };
   /** The list that somebody wants to close although it holds unsaved changes. */
   closing: number | null;
 }
@@ -120,7 +117,7 @@ export const emptyDesk: DeskState = {
   draft: null,
   lastNumber: null,
   merge: null,
-  save: { form: "json", separator: ",", only: "all", answer: null, savedAs: null, failed: false },
+  save: { form: "json", separator: ",", only: "all", savedAs: null, failed: false },
   closing: null,
 };
 

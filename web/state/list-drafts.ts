@@ -20,7 +20,7 @@ export const lengthFields = [
 ];
 
 function emptyDraft(cells: Cells, inHand: string, unit: TypedUnit | null): Draft {
-  return { number: null, name: null, before: {}, cells, source: null, unit, inHand, checked: null };
+  return { number: null, name: null, before: {}, cells, source: null, unit, inHand };
 }
 
 export function entryTaken(entry: EntryAnswer): PageChange {

@@ -8,7 +8,7 @@ import type { Change } from "./store";
 type PageChange = Change<PageState>;
 
 export function listsCompared(name: string, answer: CompareAnswer): PageChange {
-  return onDesk(() => ({ refused: null, merge: { name, answer, all: "here", take: {}, add: true } }));
+  return onDesk(() => ({ refused: null, merge: { name, answer, all: "here", take: new Map(), add: true } }));
 }
 
 export function mergeDropped(): PageChange {
@@ -20,11 +20,11 @@ function onMerge(part: (merge: Merge) => Partial<Merge>): PageChange {
 }
 
 export function tookOne(id: string, side: Side): PageChange {
-  return onMerge(({ take }) => ({ take: { ...take, [id]: side } }));
+  return onMerge(({ take }) => ({ take: new Map(take).set(id, side) }));
 }
 
 export function tookAll(all: Side): PageChange {
-  return onMerge(() => ({ all, take: {} }));
+  return onMerge(() => ({ all, take: new Map() }));
 }
 
 export function addingOthers(add: boolean): PageChange {
@@ -32,6 +32,6 @@ export function addingOthers(add: boolean): PageChange {
 }
 
 export function mergeRequest({ answer, all, take, add }: Merge): Pick<MergeRequest, "do" | "take" | "add"> {
-  const sides = answer.conflicts.map(({ id }) => [id, take[id] ?? all] as const);
+  const sides = answer.conflicts.map(({ id }) => [id, take.get(id) ?? all] as const);
   return { do: "merge", take: Object.fromEntries(sides), add };
 }

@@ -20,9 +20,7 @@ function withList(desk: DeskState, change: (list: OpenList) => Partial<OpenList>
 function withTold(desk: DeskState, answer: ListRowsAnswer): DeskState {
   const title = answer.list?.title ?? null;
   const open = withList(desk, () => ({ title, bikes: answer.counts.bikes }));
-  // What was made for saving is of the list as it was.
-  const save = { ...desk.save, answer: null };
-  return { ...desk, open, page: { answer, from: desk.rows.from }, refused: null, save };
+  return { ...desk, open, page: { answer, from: desk.rows.from }, refused: null };
 }
 
 /** The list has been changed, here and for the rack. */
@@ -137,6 +135,7 @@ export function listClosed(key: number): PageChange {
 export function noListLeft(): PageChange {
   return (state) => ({
     ...state,
+    answers: {},
     list: { ...state.list, loaded: null, edition: state.list.edition + 1, sample: false },
   });
 }
@@ -145,8 +144,8 @@ export function viewed(view: DeskView): PageChange {
   return onDesk(({ save }) => ({ view, refused: null, save: { ...save, ...unsaid, only: "all" } }));
 }
 
-/** Nothing is known yet of what would be saved. */
-const unsaid = { answer: null, savedAs: null, failed: false } as const;
+/** Nothing is said yet of what was saved. */
+const unsaid = { savedAs: null, failed: false } as const;
 
 export function shown(show: ListShow): PageChange {
   return onDesk(() => ({ show, rows: firstEntries }));

@@ -1,28 +1,21 @@
 // Everything the page knows, in one plain object. It is replaced, never changed in place; screens are drawn from it.
-import type {
-  AssessAnswer,
-  BikeFacts,
-  BikeKind,
-  ChangesAnswer,
-  ForecastAnswer,
-  JudgedBike,
-  Note,
-  SetAside,
-  SideViewAnswer,
-  Stage,
-} from "../engine/wire-answers";
+import type { BikeKind, Note, SetAside, Stage } from "../engine/wire-answers";
 import type { Language } from "../texts/languages";
-import type { ListedEntry, ListRowsAnswer } from "../engine/wire-lists";
+import type { ListRowsAnswer } from "../engine/wire-lists";
 import type {
   BrakeWish,
   Confidence,
   GearsWish,
   Order,
+  Population,
   RowsRequest,
   TypedUnit,
 } from "../engine/wire-requests";
+import { noClub } from "./club-day";
+import type { ClubState } from "./club-day";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
+import type { Answers } from "./answers";
 import type { Printing } from "./printing";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
@@ -36,7 +29,9 @@ export type Screen =
   | { name: "beside" }
   | { name: "keep" }
   | { name: "tape" }
-  | { name: "list" };
+  | { name: "list" }
+  /** Who rides which bike on a club's morning. */
+  | { name: "club" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -62,10 +57,12 @@ export interface RiderEntry {
   key: number;
   name: string;
   readings: ReadingEntry[];
-  stage: Stage;
+  /** null: nobody said; every saddle height hangs on it, so none is guessed. */
+  stage: Stage | null;
   confidence: Confidence;
   born: MonthEntry;
   sex: "girl" | "boy" | null;
+  population: Population;
   stature: TypedFigure;
   massKg: string;
   ridingFrom: MonthEntry;
@@ -113,10 +110,6 @@ export interface TapeState {
   draft: TapedBike;
   kept: KeptBike[];
   nextNumber: number;
-  /** The verdict on the draft alone. */
-  judged: JudgedBike | null;
-  /** What is wrong with the draft, by the field it concerns. */
-  problems: (Note | SetAside)[];
 }
 
 /** What the engine tells of the list it holds; its bikes are asked for as they come near the screen. */
@@ -124,11 +117,7 @@ export type LoadedList = Omit<ListRowsAnswer, "entries">;
 
 export interface ListState {
   loaded: LoadedList | null;
-  /** Bikes as they hang on the rack before there is a rider, from the place `from` on. */
-  hanging: { entries: ListedEntry[]; from: number };
-  /** All that the list says of the bikes on screen. */
-  facts: BikeFacts[];
-  /** Counts the loads, so that answers about an older list are told from answers about this one. */
+  /** Counts the lists and their changes, so that answers about an older list are told from answers about this one. */
   edition: number;
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
@@ -155,35 +144,19 @@ export interface PageState {
   /** The rider taken out last, until somebody goes on. */
   removed: WaitingRider | null;
   tape: TapeState;
-  /** Ids of the bikes to see side by side, and what was told about them last. */
+  /** Ids of the bikes to see side by side. */
   picked: string[];
-  beside: JudgedBike[];
   keeping: KeepingState;
   list: ListState;
   opening: Opening | null;
   desk: DeskState;
+  club: ClubState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
-  judged: {
-    answer: AssessAnswer | null;
-    /** What was asked, but for the window of rows. */
-    question: string;
-    /** The rider it is about: another one may have been taken in hand since. */
-    about: number;
-    /** The place of the first bike in the answer. */
-    from: number;
-    /** Why the figures on screen are not about what is typed now. */
-    refusal: Note | null;
-  };
-  /** What would put another bike first; asked for only while it is unfolded. */
-  whatIf: { open: boolean; answer: ChangesAnswer | null };
-  bike: {
-    /** `judged` is null for a bike that the wishes leave out. */
-    detail: { id: string; judged: JudgedBike | null } | null;
-    sideView: { id: string; answer: SideViewAnswer } | null;
-    forecast: ForecastAnswer | null;
-  };
+  /** What would put another bike first is unfolded. */
+  whatIfOpen: boolean;
+  answers: Answers;
 }
 
 export const noMonth: MonthEntry = { year: "", month: "" };
@@ -218,8 +191,6 @@ export const noWants: WantsEntry = {
 
 export const noList: ListState = {
   loaded: null,
-  hanging: { entries: [], from: 0 },
-  facts: [],
   edition: 0,
   sample: false,
   refusal: null,
@@ -233,43 +204,48 @@ export function withoutFilters({ order, resalePercent }: WantsEntry): WantsEntry
 /** As many places as a tall screen shows, and as many again to scroll into. */
 export const firstRows: RowsRequest = { from: 0, count: 48 };
 
-export function newRider(key: number, today: string, unit: TypedUnit): RiderEntry {
+export function newRider(key: number, today: string, unit: TypedUnit, population: Population): RiderEntry {
   return {
     key,
     name: "",
     readings: [{ key: 1, on: today, figure: { text: "", unit }, shoes: true }],
-    stage: "starting",
+    stage: null,
     confidence: "usual",
     born: noMonth,
     sex: null,
+    population,
     stature: { text: "", unit },
     massKg: "",
     ridingFrom: noMonth,
   };
 }
 
-export function firstState(today: string, unit: TypedUnit, language: Language): PageState {
+export function firstState(
+  today: string,
+  unit: TypedUnit,
+  language: Language,
+  population: Population = "any",
+): PageState {
   return {
     today,
     language,
     unit,
     currency: null,
     screen: { name: "rider" },
-    rider: newRider(1, today, unit),
+    rider: newRider(1, today, unit, population),
     wants: noWants,
     waiting: [],
     removed: null,
-    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, judged: null, problems: [] },
+    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1 },
     picked: [],
-    beside: [],
     keeping: noKeeping,
     list: noList,
     opening: null,
     desk: emptyDesk,
+    club: noClub,
     rows: firstRows,
     printing: null,
-    judged: { answer: null, question: "", about: 1, from: 0, refusal: null },
-    whatIf: { open: false, answer: null },
-    bike: { detail: null, sideView: null, forecast: null },
+    whatIfOpen: false,
+    answers: {},
   };
 }

@@ -18,12 +18,18 @@ import type {
   TapedBike,
   WantsEntry,
 } from "./page-state";
+import { massSent } from "./typed-mass";
 
 export const draftId = "taped-draft";
 
 /** The readings that go to the engine, in its order: problems name them by that place. */
-export function sentReadings(rider: RiderEntry): ReadingEntry[] {
+export function sentReadings(rider: Pick<RiderEntry, "readings">): ReadingEntry[] {
   return rider.readings.filter((reading) => reading.figure.text.trim() !== "" && reading.on !== "");
+}
+
+/** Something is typed that a verdict can rest on. */
+export function saysSomething(rider: RiderEntry): boolean {
+  return sentReadings(rider).length > 0 || rider.stature.text.trim() !== "" || monthText(rider.born) !== null;
 }
 
 /** YYYY-MM once both lists were used. */
@@ -31,7 +37,7 @@ function monthText({ year, month }: MonthEntry): string | null {
   return year === "" || month === "" ? null : `${year}-${month}`;
 }
 
-/** A plain number of kilograms or money. Text that is none is left out, and its field says so. */
+/** A plain number, such as of money. Text that is none is left out, and its field says so. */
 export function plainNumber(text: string): number | null {
   const trimmed = text.trim().replace(",", ".");
   return /^\d+(\.\d+)?$/.test(trimmed) ? Number(trimmed) : null;
@@ -49,6 +55,14 @@ function given<Key extends string, Value>(key: Key, value: Value | null): Partia
   return value === null ? {} : ({ [key]: value } as Record<Key, Value>);
 }
 
+/** A weight: kilograms as a number, others as text. */
+function massGiven<Name extends string>(name: Name, text: string): MassGiven<Name> {
+  const mass = massSent(text);
+  return (typeof mass === "number" ? { [`${name}_kg`]: mass } : given(name, mass)) as MassGiven<Name>;
+}
+
+type MassGiven<Name extends string> = Partial<Record<`${Name}_kg`, number> & Record<Name, string>>;
+
 export function riderRequest(rider: RiderEntry): RiderRequest {
   const readings = sentReadings(rider).map(({ on, shoes, figure }) => ({
     on,
@@ -58,27 +72,28 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
   }));
   const stature = rider.stature.text.trim();
   return {
-    stage: rider.stage,
+    ...given("stage", rider.stage),
     ...given("readings", readings.length > 0 ? readings : null),
     ...(rider.stage === "side_wheels" ? { confidence: rider.confidence } : {}),
     ...given("born", monthText(rider.born)),
     ...given("sex", rider.sex),
+    ...given("population", rider.population === "any" ? null : rider.population),
     ...(stature === "" ? {} : { stature, stature_unit: rider.stature.unit }),
-    ...given("mass_kg", plainNumber(rider.massKg)),
-    ...given("riding_from", movesOn(rider) ? monthText(rider.ridingFrom) : null),
+    ...massGiven("mass", rider.massKg),
+    ...given("riding_from", movesOn(rider.stage) ? monthText(rider.ridingFrom) : null),
   };
 }
 
 /** The stages that lead on to another one on the same bike. */
-export function movesOn(rider: RiderEntry): boolean {
-  return rider.stage === "side_wheels" || rider.stage === "starting";
+export function movesOn(stage: RiderEntry["stage"]): stage is "side_wheels" | "starting" {
+  return stage === "side_wheels" || stage === "starting";
 }
 
 function wantsRequest(wants: WantsEntry): WantsRequest {
   return {
     order: wants.order,
     ...given("max_price", plainNumber(wants.maxPrice)),
-    ...given("max_mass_kg", plainNumber(wants.maxMassKg)),
+    ...massGiven("max_mass", wants.maxMassKg),
     ...given("brakes", wants.brakes === "any" ? null : wants.brakes),
     ...given("gears", wants.gears === "any" ? null : wants.gears),
     ...given("kind", wants.kind === "any" ? null : wants.kind),
@@ -98,7 +113,7 @@ function tapedRequest(id: string, bike: TapedBike): TapedRequest {
     ...given("saddle_lowest", lengthText(bike.lowest, bike.unit)),
     ...given("saddle_highest", lengthText(bike.highest, bike.unit)),
     ...given("standover", lengthText(bike.standover, bike.unit)),
-    ...given("mass_kg", plainNumber(bike.massKg)),
+    ...given("mass_kg", massSent(bike.massKg)),
     ...given("price", plainNumber(bike.price)),
   };
 }
@@ -156,7 +171,7 @@ export function draftRequest(state: PageState): AssessRequest | null {
     today: state.today,
     rider: riderRequest(state.rider),
     taped: [tapedRequest(draftId, draft)],
-    detail: "brief",
+    detail: "full",
   };
 }
 

@@ -34,7 +34,7 @@ export function currencyIs(currency: string | null): PageChange {
 }
 
 export function whatIfUnfolded(open: boolean): PageChange {
-  return (state) => (open === state.whatIf.open ? state : { ...state, whatIf: { ...state.whatIf, open } });
+  return (state) => (open === state.whatIfOpen ? state : { ...state, whatIfOpen: open });
 }
 
 export function wanted(part: Partial<WantsEntry>): PageChange {
@@ -45,14 +45,8 @@ export function wantsCleared(): PageChange {
   return (state) => ({ ...state, wants: withoutFilters(state.wants) });
 }
 
-/** Without either height there is nothing to judge, and the last verdict goes too. */
 export function draftTaped(part: Partial<TapedBike>): PageChange {
-  return (state) => {
-    const draft = { ...state.tape.draft, ...part };
-    const unjudged = draft.lowest.trim() === "" && draft.highest.trim() === "";
-    const verdict = unjudged ? { judged: null, problems: [] } : {};
-    return { ...state, tape: { ...state.tape, draft, ...verdict } };
-  };
+  return (state) => ({ ...state, tape: { ...state.tape, draft: { ...state.tape.draft, ...part } } });
 }
 
 /** The draft joins the rack under `name`; the next one starts empty, in the same unit. */
@@ -66,8 +60,6 @@ export function draftKept(name: string): PageChange {
         draft: emptyTapedBike(draft.unit),
         kept: [...kept, { id, bike: { ...draft, name } }],
         nextNumber: nextNumber + 1,
-        judged: null,
-        problems: [],
       },
     };
   };

@@ -101,7 +101,16 @@ function said({ name, kind, forms }: Mark, figures: GivenFigures, grammar: Gramm
   }
   if (kind === "?") return filled(forms[isGiven(figure) ? 0 : 1] ?? [], figures, grammar);
   if (typeof figure === "number") return grammar.number(figure);
-  return typeof figure === "string" ? figure : figure === null ? "" : grammar.list(figure);
+  return typeof figure === "string" ? apart(figure) : figure === null ? "" : grammar.list(figure.map(apart));
+}
+
+/** Letters from right to left, and characters that turn the direction or break the line. */
+const turning = /[\u0590-\u08ff\u200e\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufdff\ufe70-\ufefc]/;
+
+/** A name from somebody's list must not turn the words after it around, nor begin a line of its own. */
+function apart(name: string): string {
+  const line = name.replace(/[\n\r\u0085\u2028\u2029]+/g, " ");
+  return turning.test(line) ? `\u2068${line}\u2069` : line;
 }
 
 function isGiven(figure: Figure | null): boolean {

@@ -4,6 +4,8 @@ namespace saddlerule {
 namespace {
 
 constexpr std::string_view no_break_space = "\xC2\xA0";
+constexpr std::string_view thin_space = "\xE2\x80\x89";
+constexpr std::string_view narrow_no_break_space = "\xE2\x80\xAF";
 
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
@@ -60,11 +62,17 @@ std::string_view trimmed(std::string_view text) {
     const auto is_no_break_space = [](const char* at) {
         return at[0] == no_break_space[0] && at[1] == no_break_space[1];
     };
+    const auto is_thin_space = [](const char* at) {
+        return at[0] == thin_space[0] && at[1] == thin_space[1] &&
+               (at[2] == thin_space[2] || at[2] == narrow_no_break_space[2]);
+    };
     while (begin != end) {
         if (*begin == ' ' || *begin == '\t')
             ++begin;
         else if (end - begin >= 2 && is_no_break_space(begin))
             begin += 2;
+        else if (end - begin >= 3 && is_thin_space(begin))
+            begin += 3;
         else
             break;
     }
@@ -73,6 +81,8 @@ std::string_view trimmed(std::string_view text) {
             --end;
         else if (end - begin >= 2 && is_no_break_space(end - 2))
             end -= 2;
+        else if (end - begin >= 3 && is_thin_space(end - 3))
+            end -= 3;
         else
             break;
     }

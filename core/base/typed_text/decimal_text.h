@@ -22,7 +22,7 @@ std::optional<DecimalPrefix> read_decimal_prefix(std::string_view text);
 /// The whole text as one such number, blanks around it allowed.
 std::optional<double> read_decimal(std::string_view text);
 
-/// `text` without blanks (space, tab, no-break space) at either end.
+/// `text` without blanks (space, tab, no-break space, thin space) at either end.
 std::string_view trimmed(std::string_view text);
 
 } // namespace saddlerule

@@ -25,16 +25,33 @@ constexpr UnitName unit_names[] = {
     {"millimetres", LengthUnit::millimetre},
     {"millimeter", LengthUnit::millimetre},
     {"millimeters", LengthUnit::millimetre},
+    {"mm.", LengthUnit::millimetre},
+    {"millim\xC3\xA8tre", LengthUnit::millimetre},
+    {"millim\xC3\xA8tres", LengthUnit::millimetre},
+    {"mil\xC3\xADmetro", LengthUnit::millimetre},
+    {"mil\xC3\xADmetros", LengthUnit::millimetre},
     {"cm", LengthUnit::centimetre},
     {"centimetre", LengthUnit::centimetre},
     {"centimetres", LengthUnit::centimetre},
     {"centimeter", LengthUnit::centimetre},
     {"centimeters", LengthUnit::centimetre},
+    {"cm.", LengthUnit::centimetre},
+    {"cms", LengthUnit::centimetre},
+    {"zentimeter", LengthUnit::centimetre},
+    {"centim\xC3\xA8tre", LengthUnit::centimetre},
+    {"centim\xC3\xA8tres", LengthUnit::centimetre},
+    {"cent\xC3\xADmetro", LengthUnit::centimetre},
+    {"cent\xC3\xADmetros", LengthUnit::centimetre},
     {"m", LengthUnit::metre},
     {"metre", LengthUnit::metre},
     {"metres", LengthUnit::metre},
     {"meter", LengthUnit::metre},
     {"meters", LengthUnit::metre},
+    {"m.", LengthUnit::metre},
+    {"m\xC3\xA8tre", LengthUnit::metre},
+    {"m\xC3\xA8tres", LengthUnit::metre},
+    {"metro", LengthUnit::metre},
+    {"metros", LengthUnit::metre},
     {"in", LengthUnit::inch},
     {"in.", LengthUnit::inch},
     {"inch", LengthUnit::inch},
@@ -51,10 +68,18 @@ constexpr UnitName unit_names[] = {
     {"pulgadas", LengthUnit::inch},
     {"duim", LengthUnit::inch},
     {"inch.", LengthUnit::inch},
+    {"ins", LengthUnit::inch},
     {"ft", LengthUnit::foot},
     {"ft.", LengthUnit::foot},
     {"foot", LengthUnit::foot},
     {"feet", LengthUnit::foot},
+    {"fu\xC3\x9F", LengthUnit::foot},
+    {"fuss", LengthUnit::foot},
+    {"pied", LengthUnit::foot},
+    {"pieds", LengthUnit::foot},
+    {"pie", LengthUnit::foot},
+    {"pies", LengthUnit::foot},
+    {"voet", LengthUnit::foot},
     {"'", LengthUnit::foot},
     {"\xE2\x80\xB2", LengthUnit::foot}, // prime
     {"\xE2\x80\x99", LengthUnit::foot}, // apostrophe, as phones type it
@@ -62,8 +87,9 @@ constexpr UnitName unit_names[] = {
 
 /// The vulgar fractions that keyboards and spreadsheets produce (Unicode).
 constexpr std::pair<std::string_view, double> fraction_characters[] = {
-    {"\xC2\xBC", 0.25},      {"\xC2\xBD", 0.5},       {"\xC2\xBE", 0.75},      {"\xE2\x85\x9B", 0.125},
-    {"\xE2\x85\x9C", 0.375}, {"\xE2\x85\x9D", 0.625}, {"\xE2\x85\x9E", 0.875},
+    {"\xE2\x85\x93", 1.0 / 3.0}, {"\xE2\x85\x94", 2.0 / 3.0}, {"\xC2\xBC", 0.25},
+    {"\xC2\xBD", 0.5},           {"\xC2\xBE", 0.75},          {"\xE2\x85\x9B", 0.125},
+    {"\xE2\x85\x9C", 0.375},     {"\xE2\x85\x9D", 0.625},     {"\xE2\x85\x9E", 0.875},
 };
 
 constexpr std::string_view example = "49.5 cm or 19 1/2 in";
@@ -136,10 +162,10 @@ Result<double> take_number(std::string_view& text, std::string_view whole_text) 
     return number->value + **fraction;
 }
 
-/// The run of characters up to the next digit or blank.
+/// The run of characters up to the next digit, blank or hyphen.
 std::string_view take_word(std::string_view& text) {
     std::size_t length = 0;
-    while (length < text.size() && text[length] != ' ' && text[length] != '\t' &&
+    while (length < text.size() && text[length] != ' ' && text[length] != '\t' && text[length] != '-' &&
            !(text[length] >= '0' && text[length] <= '9'))
         ++length;
     const std::string_view word = text.substr(0, length);
@@ -229,7 +255,11 @@ Result<Length> read_length(std::string_view text, LengthUnit bare) {
         return std::move(first).problem();
     Length total = length_of(first->value, first->unit.value_or(bare));
     if (first->unit == LengthUnit::foot && !text.empty()) {
-        // 1 ft 7 in, 1'7": what follows feet is inches, with or without saying so.
+        // 1 ft 7 in, 1'7", 1'-7": what follows feet is inches, with or without saying so.
+        if (text.starts_with('-')) {
+            text.remove_prefix(1);
+            skip_blanks(text);
+        }
         auto second = take_part(text, whole_text);
         if (!second)
             return std::move(second).problem();

@@ -23,8 +23,10 @@ std::span<const NominalWheel> nominal_wheels();
 /// A bike's wheel, as far as it is known.
 class Wheel {
 public:
-    /// Reads `47-305` (tyre width and bead seat diameter in mm, ISO 5775-1) or a nominal size in inches:
-    /// `16`, `16 in`, `27.5"`, `700C`. Nothing when it is neither, or the diameter is outside 100 to 700 mm.
+    /// Reads `47-305` (tyre width and bead seat diameter in mm, ISO 5775-1; `ETRTO 47-305`), a nominal size in
+    /// inches (`16`, `16 in`, `27.5"`, `12 1/2`, `700C`), one with the tyre's width as tyres have it (`16 x 1.75`,
+    /// `20 x 1 3/8`, `700x35C`), or a bead seat diameter alone (`305`). Nothing when it is none of these, or the
+    /// diameter is outside 100 to 700 mm.
     static std::optional<Wheel> from_text(std::string_view text);
 
     /// The nominal size: as given, or that of the nearest known bead seat diameter within 10 mm. A marking of
@@ -42,6 +44,10 @@ public:
 private:
     Wheel() = default;
     bool read(std::string_view text);
+    bool read_iso(std::string_view text);
+    bool read_size_by_width(std::string_view text);
+    bool read_size(std::string_view text);
+    bool take(Length bead_seat, std::optional<Length> tyre_width);
 
     std::string text_;
     std::optional<double> nominal_inches_;

@@ -2,6 +2,7 @@
 
 #include "core/fit/checks/each_check.h"
 
+#include <algorithm>
 #include <array>
 
 namespace saddlerule {
@@ -20,10 +21,27 @@ CheckedRider CheckedRider::of(const Rider& rider, Length inseam_in_shoes,
     return {.inseam_in_shoes = inseam_in_shoes,
             .inseam_without_shoes = inseam_in_shoes - rider.accuracy.sole,
             .sole = rider.accuracy.sole,
+            .guessed_inseam_sd = {},
             .stature = rider.stature,
             .mass = rider.mass,
             .estimated_mass = estimated_mass,
             .off_road = false};
+}
+
+namespace {
+
+/// The normal score of nine in ten.
+constexpr double score_of_nine_in_ten = 1.2815515655446004;
+
+} // namespace
+
+Length CheckedRider::short_inseam_in_shoes() const {
+    const Length least = 0.5 * inseam_in_shoes; // of a guess so wide that it says nothing
+    return std::max(inseam_in_shoes - score_of_nine_in_ten * guessed_inseam_sd.value_or(Length()), least);
+}
+
+Length CheckedRider::long_inseam_in_shoes() const {
+    return inseam_in_shoes + score_of_nine_in_ten * guessed_inseam_sd.value_or(Length());
 }
 
 std::string_view name_of(CheckState state) {
@@ -32,7 +50,8 @@ std::string_view name_of(CheckState state) {
 }
 
 std::string_view name_of(FindingBasis basis) {
-    constexpr std::array<std::string_view, 3> names{"measured", "estimated_rider_mass", "estimated_stature"};
+    constexpr std::array<std::string_view, 4> names{"measured", "estimated_rider_mass", "estimated_stature",
+                                                    "estimated_inseam"};
     return names[static_cast<std::size_t>(basis)];
 }
 

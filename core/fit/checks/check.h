@@ -33,6 +33,8 @@ struct CheckedRider {
     Length inseam_in_shoes; ///< both inseams are above zero
     Length inseam_without_shoes;
     Length sole; ///< of the shoes
+    /// How far the inseam may be off, as a standard deviation, where it is a guess; a measured one is taken as it is.
+    std::optional<Length> guessed_inseam_sd;
     std::optional<Length> stature;
     std::optional<Mass> mass;
     std::optional<EstimatedMass> estimated_mass; ///< used where `mass` is absent, and said so
@@ -41,6 +43,11 @@ struct CheckedRider {
     /// All of it from the rider and the inseam in shoes that the fit was judged with.
     static CheckedRider of(const Rider& rider, Length inseam_in_shoes,
                            std::optional<EstimatedMass> estimated_mass);
+
+    /// The inseam in shoes of a child with shorter or longer legs than nine in ten of those that it may be; of a measured
+    /// one the inseam itself.
+    Length short_inseam_in_shoes() const;
+    Length long_inseam_in_shoes() const;
 };
 
 /// One rider on one bike.
@@ -73,9 +80,14 @@ struct NamedFigure {
 };
 
 /// What a finding rests on beside measured figures.
-enum class FindingBasis : std::uint8_t { measured, estimated_rider_mass, estimated_stature };
+enum class FindingBasis : std::uint8_t {
+    measured,
+    estimated_rider_mass,
+    estimated_stature,
+    estimated_inseam, ///< from stature, age, or readings that say too little of today
+};
 
-/// `measured`, `estimated_rider_mass`, `estimated_stature`.
+/// `measured`, `estimated_rider_mass`, `estimated_stature`, `estimated_inseam`.
 std::string_view name_of(FindingBasis basis);
 
 /// What a check finds. Holds codes and figures only; sentences are made on demand.

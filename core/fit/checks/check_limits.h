@@ -29,12 +29,13 @@ using namespace literals;
 
 constexpr Stated<Length> standover_room{"standover_room", 25_mm, "common practice",
                                         "room to come off the saddle on level ground"};
-constexpr Stated<Length> standover_room_off_road{"standover_room_off_road", 50_mm, "common practice",
-                                                 "on rough ground the feet come down lower than the wheels"};
+constexpr Stated<Length> standover_room_off_road{
+    "standover_room_off_road", 50_mm, "common practice",
+    "on rough ground the feet may come down lower than the wheels"};
 
 constexpr Stated<double> bike_mass_look{
     "bike_mass_look", 0.30, "common practice, from memory",
-    "bike by rider's weight: above it starting and steering turn to work"};
+    "bike by rider's weight: above it starting and steering become hard work"};
 constexpr Stated<double> bike_mass_stop{
     "bike_mass_stop", 0.40, "common practice, from memory",
     "bike by rider's weight: above it a child cannot hold a bike that tips"};
@@ -46,40 +47,41 @@ constexpr Stated<double> estimated_mass_margin{"estimated_mass_margin", 1.25,
 
 constexpr Stated<Angle> knee_flexion_least{"knee_flexion_least", Angle::degrees(25.0),
                                            "Holmes, Pruitt and Whalen 1994, adults, from memory",
-                                           "trained adults, pedal down; orientation only"};
+                                           "practised adults, pedal down; only a guide"};
 constexpr Stated<Angle> knee_flexion_most{"knee_flexion_most", Angle::degrees(35.0),
                                           "Holmes, Pruitt and Whalen 1994, adults, from memory",
-                                          "trained adults, pedal down; orientation only"};
+                                          "practised adults, pedal down; only a guide"};
 
 constexpr Stated<double> saddle_height_factor{
     "saddle_height_factor", 1.09, "Hamley and Thomas 1967, adults, from memory",
-    "saddle to pedal axle along the seat tube, pedal down, by inseam without shoes; orientation only"};
+    "saddle to pedal axle along the seat tube, pedal down, by inside leg without shoes; only a guide"};
 
 constexpr Stated<double> crank_share_least{"crank_share_least", 0.18, "common practice, from memory",
-                                           "crank by inseam without shoes; orientation only"};
+                                           "crank by inside leg without shoes; only a guide"};
 constexpr Stated<double> crank_share_most{"crank_share_most", 0.22, "common practice, from memory",
-                                          "crank by inseam without shoes; orientation only"};
+                                          "crank by inside leg without shoes; only a guide"};
 
 constexpr Stated<Length> lever_reach{"lever_reach", 75_mm, "ISO 8098:2014",
                                      "grip to lever: what the fingers of a young child span"};
 constexpr Stated<Length> lever_reach_us_sidewalk{"lever_reach_us_sidewalk", 76_mm, "16 CFR 1512.5(b)(3)",
-                                                 "the US figure for sidewalk bicycles"};
+                                                 "the US limit for sidewalk bicycles"};
 constexpr Stated<Length> lever_reach_us{"lever_reach_us", 89_mm, "16 CFR 1512.5(b)(3)",
-                                        "the US figure for all other bicycles: the widest of all rules"};
+                                        "the US limit for all other bicycles: the widest of all rules"};
 
 constexpr Stated<Length> toy_highest_saddle{"toy_highest_saddle", 435_mm, "ISO 8098:2023, scope",
                                             "up to here, itself included, a ride-on toy"};
 constexpr Stated<Length> young_children_highest_saddle{
     "young_children_highest_saddle", 635_mm, "ISO 8098:2023 and ISO 4210-1:2023, scope",
-    "below it a bicycle for young children; from it on ISO 4210 holds"};
+    "below it a bicycle for young children; from there on ISO 4210 applies"};
 constexpr Stated<Length> young_adult_highest_saddle{
     "young_adult_highest_saddle", 750_mm, "ISO 4210-2:2023, scope", "below it a young adult bicycle"};
 constexpr Stated<Length> us_sidewalk_highest_saddle{
     "us_sidewalk_highest_saddle", 635_mm, "16 CFR 1512.2(b)",
     "up to here, itself included, a sidewalk bicycle in the US"};
 
-constexpr Stated<Length> top_of_post{"top_of_post", 10_mm, "16 CFR 1512.15(b)",
-                                     "closer to the highest than a tape can tell: look for the mark itself"};
+constexpr Stated<Length> top_of_post{
+    "top_of_post", 10_mm, "16 CFR 1512.15(b)",
+    "too close to the highest for a tape measure to tell: check the mark itself"};
 
 constexpr Stated<Figure> easy_cadence{"easy_cadence", Figure::turns_per_minute(60.0), "common practice",
                                       "a child that rolls along"};

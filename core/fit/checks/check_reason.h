@@ -17,6 +17,7 @@ enum class CheckReason : std::uint8_t {
 
     standover_clear,
     standover_tight,
+    standover_unsettled, ///< the inseam is a guess
     standover_too_high,
 
     bike_mass_easy,
@@ -35,10 +36,12 @@ enum class CheckReason : std::uint8_t {
 
     height_factor_within,
     height_factor_over,
+    height_factor_unsettled, ///< the inseam is a guess
 
     crank_usual,
     crank_short,
     crank_long,
+    crank_unsettled, ///< the inseam is a guess
 
     lever_near,
     lever_far,
@@ -49,6 +52,7 @@ enum class CheckReason : std::uint8_t {
     brakes_no_front,
     brakes_coaster_only,
     brakes_front_only,
+    brakes_rear_hand_only,
     brakes_none,
     brakes_none_on_toy,
 

@@ -35,6 +35,10 @@ std::optional<RiderMass> mass_of(const CheckedRider& rider) {
     return median ? std::optional(RiderMass{*median, FindingBasis::estimated_rider_mass}) : std::nullopt;
 }
 
+FindingBasis inseam_basis(const CheckedRider& rider) {
+    return rider.guessed_inseam_sd ? FindingBasis::estimated_inseam : FindingBasis::measured;
+}
+
 bool setting_is_out_of_question(const CheckCase& checked) {
     return !taken(checked.saddle_setting) && missing_for_setting(checked).empty();
 }

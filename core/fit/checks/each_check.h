@@ -29,6 +29,9 @@ struct RiderMass {
 };
 std::optional<RiderMass> mass_of(const CheckedRider& rider);
 
+/// Of a finding that rests on the rider's inseam.
+FindingBasis inseam_basis(const CheckedRider& rider);
+
 /// A saddle that has no setting although both ends of its span are known is not the rider's size: what is
 /// judged at the setting does not apply. Otherwise the missing end is what to measure.
 bool setting_is_out_of_question(const CheckCase& checked);

@@ -76,7 +76,7 @@ std::optional<AnswerChange> higher_budget_change(const Question& question, const
 std::optional<AnswerChange> lower_budget_change(const Question& question, const ChangeSearch& search) {
     if (!search.first_price || (search.budget && *search.budget < *search.first_price))
         return std::nullopt;
-    constexpr double smallest_amount = 0.001;
+    constexpr double smallest_amount = 0.01;
     const Amount just_below = Amount::main_units(search.first_price->in_main_units() - smallest_amount);
     return question.change(ChangeKind::lower_budget, with_budget(just_below));
 }

@@ -1,21 +1,10 @@
 #include "core/fit/choice/assessment.h"
 
-#include "core/fit/choice/bike_order.h"
-
 #include <algorithm>
 #include <utility>
 
 namespace saddlerule {
 namespace {
-
-CheckCounts counts_of(const std::vector<CheckResult>& checks) {
-    const auto in_state = [&](CheckState state) {
-        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
-            return result.finding.state == state;
-        }));
-    };
-    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
-}
 
 std::optional<Days> use_of(const JudgedBike& judged) {
     if (!judged.life.months_of_fit)
@@ -23,30 +12,16 @@ std::optional<Days> use_of(const JudgedBike& judged) {
     return Days::months(judged.life.months_of_fit->mean);
 }
 
-OrderFacts facts_of(const JudgedBike& judged) {
-    OrderFacts facts{.verdict = judged.fit.verdict,
-                     .suits_stage = judged.suits_stage,
-                     .use = use_of(judged),
-                     .fits_from = {},
-                     .room = {},
-                     .margin = judged.fit.margin,
-                     .lowest = judged.bike->saddle_lowest,
-                     .mass = judged.bike->mass,
-                     .cost_per_month = {}};
-    if (judged.life.fits_from)
-        facts.fits_from = judged.life.fits_from->p50;
-    if (judged.fit.setting)
-        facts.room = judged.fit.setting->below_highest;
-    if (const auto* cost = std::get_if<CostPerMonth>(&judged.cost))
-        facts.cost_per_month = cost->expected.without_currency();
-    return facts;
+/// A list that does not say whether a bike is there is a list of bikes that are there.
+bool available(const Bike& bike) {
+    return bike.available.value_or(true);
 }
 
 void put_in_order(std::vector<JudgedBike>& bikes, Order order, Length target) {
     std::vector<OrderFacts> facts;
     facts.reserve(bikes.size());
     for (const JudgedBike& judged : bikes)
-        facts.push_back(facts_of(judged));
+        facts.push_back(order_facts(judged));
     std::vector<JudgedBike> ordered;
     ordered.reserve(bikes.size());
     for (const std::size_t place : order_of(facts, order, target))
@@ -54,7 +29,7 @@ void put_in_order(std::vector<JudgedBike>& bikes, Order order, Length target) {
     bikes = std::move(ordered);
 }
 
-/// Among the bikes worth trying: which are beaten by another on length of use, price and mass.
+/// Among the bikes worth trying: which are beaten by another, no worse one on length of use, price and mass.
 void give_standings(std::vector<JudgedBike>& bikes) {
     std::vector<JudgedBike*> worth_trying;
     std::vector<ChoiceFigures> figures;
@@ -63,7 +38,13 @@ void give_standings(std::vector<JudgedBike>& bikes) {
         if (!judged.suits_stage || (verdict != Verdict::fits_now && verdict != Verdict::close_call))
             continue;
         worth_trying.push_back(&judged);
-        figures.push_back({.lasts = use_of(judged), .price = judged.bike->price, .mass = judged.bike->mass});
+        figures.push_back({.lasts = use_of(judged),
+                           .price = judged.bike->price,
+                           .mass = judged.bike->mass,
+                           .against = {.stopped = judged.checks.stops > 0,
+                                       .close_call = verdict == Verdict::close_call,
+                                       .unavailable = !available(*judged.bike),
+                                       .pauses = !judged.life.pauses.empty()}});
     }
     std::vector<ChoiceStanding> standings = choice_standings(figures);
     for (std::size_t i = 0; i < worth_trying.size(); ++i) {
@@ -77,14 +58,15 @@ void say_why_not_offered(std::vector<JudgedBike>& bikes) {
     for (JudgedBike& judged : bikes) {
         const Standing standing = judged.standing ? judged.standing->standing : Standing::unbeaten;
         const bool stopped = judged.checks.stops > 0;
-        judged.not_offered = reason_not_offered({.unwanted = {},
-                                                 .suits_stage = judged.suits_stage,
-                                                 .verdict = judged.fit.verdict,
-                                                 .stopped = stopped,
-                                                 .standing = standing,
-                                                 .offered = judged.suits_stage && !stopped &&
-                                                            judged.fit.verdict == Verdict::fits_now &&
-                                                            standing == Standing::unbeaten});
+        judged.not_offered = reason_not_offered(
+            {.unwanted = {},
+             .suits_stage = judged.suits_stage,
+             .verdict = judged.fit.verdict,
+             .stopped = stopped,
+             .available = available(*judged.bike),
+             .standing = standing,
+             .offered = judged.suits_stage && !stopped && available(*judged.bike) &&
+                        judged.fit.verdict == Verdict::fits_now && standing == Standing::unbeaten});
     }
 }
 
@@ -111,11 +93,41 @@ JudgedBike judged_by(const RiderJudge& judge, const Bike& bike, std::vector<Chec
                       .not_offered = {}};
     judged.cost = judge.cost(bike, judged.life);
     judge.check(bike, judged.fit, scratch);
-    judged.checks = counts_of(scratch);
+    judged.checks = check_counts(scratch);
     return judged;
 }
 
 } // namespace
+
+CheckCounts check_counts(const std::vector<CheckResult>& checks) {
+    const auto in_state = [&](CheckState state) {
+        return static_cast<int>(std::count_if(checks.begin(), checks.end(), [&](const CheckResult& result) {
+            return result.finding.state == state;
+        }));
+    };
+    return {.stops = in_state(CheckState::stop), .looks = in_state(CheckState::look)};
+}
+
+OrderFacts order_facts(const JudgedBike& judged) {
+    OrderFacts facts{.verdict = judged.fit.verdict,
+                     .suits_stage = judged.suits_stage,
+                     .stopped = judged.checks.stops > 0,
+                     .available = available(*judged.bike),
+                     .use = use_of(judged),
+                     .fits_from = {},
+                     .room = {},
+                     .margin = judged.fit.margin,
+                     .lowest = judged.bike->saddle_lowest,
+                     .mass = judged.bike->mass,
+                     .cost_per_month = {}};
+    if (judged.life.fits_from)
+        facts.fits_from = judged.life.fits_from->p50;
+    if (judged.fit.setting)
+        facts.room = judged.fit.setting->below_highest;
+    if (const auto* cost = std::get_if<CostPerMonth>(&judged.cost))
+        facts.cost_per_month = cost->expected.without_currency();
+    return facts;
+}
 
 Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::span<const Bike> taped) {
     const Rider& rider = question.rider;
@@ -126,7 +138,8 @@ Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::
                           .left_out = {}};
     const RiderJudge& judge = assessment.judge;
     assessment.window = saddle_window(judge.inseam().mean, rider.stage, rider.confidence);
-    assessment.wheel_sizes = suitable_wheel_sizes(wheels_of(list, judge), judge.estimate(), judge.offsets());
+    assessment.wheel_sizes =
+        suitable_wheel_sizes(wheels_of(list, judge), judge.kind(), judge.estimate(), judge.offsets());
     std::vector<CheckResult> scratch;
     for (const auto& bikes : {list, taped}) {
         for (const Bike& bike : bikes) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/fit/bike/bike.h"
+#include "core/fit/choice/bike_order.h"
 #include "core/fit/choice/not_offered.h"
 #include "core/fit/choice/rider_judge.h"
 #include "core/fit/choice/unbeaten_bikes.h"
@@ -16,12 +17,6 @@
 
 namespace saddlerule {
 
-/// How many checks beyond the saddle say so. The findings themselves are made when somebody wants to read them.
-struct CheckCounts {
-    int stops = 0;
-    int looks = 0;
-};
-
 /// One bike as this rider sees it. `bike` points into the list that was assessed.
 struct JudgedBike {
     const Bike* bike = nullptr;
@@ -34,7 +29,7 @@ struct JudgedBike {
     std::optional<ChoiceStanding> standing;
     /// The bike that beats it, where one does.
     const Bike* beaten_by = nullptr;
-    /// Why it is not among those put forward: the unbeaten ones that fit now and that no check stops.
+    /// Why it is not among those put forward: the unbeaten ones that fit now, can be had, and that no check stops.
     std::optional<NotOffered> not_offered;
 };
 
@@ -50,6 +45,11 @@ struct Assessment {
     std::vector<JudgedBike> bikes; ///< best first
     std::vector<LeftOutBike> left_out;
 };
+
+CheckCounts check_counts(const std::vector<CheckResult>& checks);
+
+/// What the order of the bikes looks at.
+OrderFacts order_facts(const JudgedBike& judged);
 
 /// Judges the bikes of a list and those taped beside it; both must outlive the result. The wheel sizes that suit are those
 /// of the list.

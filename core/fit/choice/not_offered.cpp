@@ -33,26 +33,29 @@ std::optional<NotOffered> reason_not_offered(const OfferFacts& facts) {
         return reason;
     if (facts.stopped)
         return NotOffered::check_stops;
+    if (!facts.available)
+        return NotOffered::not_available;
     if (facts.verdict == Verdict::close_call)
         return NotOffered::close_call;
     return facts.standing == Standing::unbeaten ? NotOffered::behind_in_order : NotOffered::beaten;
 }
 
 std::string_view name_of(NotOffered reason) {
-    constexpr std::array<std::string_view, 9> names{"not_wanted", "wrong_stage",  "too_tall",
-                                                    "outgrown",   "not_measured", "check_stops",
-                                                    "close_call", "beaten",       "behind_in_order"};
+    constexpr std::array<std::string_view, 10> names{
+        "not_wanted",  "wrong_stage",   "too_tall",   "outgrown", "not_measured",
+        "check_stops", "not_available", "close_call", "beaten",   "behind_in_order"};
     return names[static_cast<std::size_t>(reason)];
 }
 
 std::string_view sentence_of(NotOffered reason) {
-    constexpr std::array<std::string_view, 9> sentences{
+    constexpr std::array<std::string_view, 10> sentences{
         "it is not what was asked for",
         "it has pedals where the rider glides, or none where the rider pedals",
         "its saddle does not go low enough yet",
         "its saddle does not go high enough any more",
         "the end of its saddle's span that decides has not been measured",
         "a check says stop",
+        "the list says that it is not available",
         "it is too close to call: let the child try it",
         "another one lasts as long, costs no more and weighs no more, as far as is known",
         "it fits, but others come first in the chosen order"};

@@ -19,6 +19,7 @@ enum class NotOffered {
     outgrown,
     not_measured,
     check_stops,     ///< a check says stop
+    not_available,   ///< the list says that it cannot be had now
     close_call,      ///< offered only to try
     beaten,          ///< another one lasts as long, costs no more and weighs no more
     behind_in_order, ///< fits, and nothing is against it; others come first
@@ -30,6 +31,7 @@ struct OfferFacts {
     bool suits_stage = true; ///< pedals where the rider pedals, none where the rider glides
     Verdict verdict = Verdict::not_measured;
     bool stopped = false; ///< a check says stop
+    bool available = true;
     Standing standing = Standing::unbeaten;
     bool offered = false; ///< among those put forward
 };

@@ -26,15 +26,37 @@ CurrencyKey key_of(Currency currency) {
     return key;
 }
 
+/// What is against a bike, a bit each. What is against one bike and not against another makes a larger number, or another.
+using Faults = std::uint32_t;
+
+constexpr Faults stopped_fault = 8;
+constexpr Faults all_but_stopped = 7;
+
+Faults faults_of(const AgainstABike& against) {
+    return (against.stopped ? stopped_fault : 0U) + (against.close_call ? 4U : 0U) +
+           (against.unavailable ? 2U : 0U) + (against.pauses ? 1U : 0U);
+}
+
+/// Calls `visit` with every set of faults that may beat these: none of them stopped, and none with another fault.
+template <typename Visit>
+void for_each_no_worse(Faults faults, Visit visit) {
+    const Faults own = faults & all_but_stopped;
+    for (Faults some = 0; some <= own; ++some) {
+        if ((some & ~own) == 0)
+            visit(some);
+    }
+}
+
 /// One bike with every figure as a cost: less is better, and what is not known is the worst there is.
 struct Costs {
     double brevity = worst;
     double price = worst;
     CurrencyKey currency = 0; ///< 0 where there is no price
     double mass = worst;
+    Faults faults = 0;
     std::size_t index = 0;
 
-    auto figures() const { return std::tie(brevity, price, currency, mass); }
+    auto figures() const { return std::tie(brevity, price, currency, mass, faults); }
 };
 
 double cost_of(double figure) {
@@ -44,6 +66,7 @@ double cost_of(double figure) {
 Costs costs_of(const ChoiceFigures& bike, std::size_t index) {
     Costs costs;
     costs.index = index;
+    costs.faults = faults_of(bike.against);
     if (bike.lasts)
         costs.brevity = cost_of(-bike.lasts->count());
     if (bike.mass)
@@ -134,9 +157,12 @@ struct Best {
     double mass = worst;
 };
 
-Best best_of(const std::vector<Costs>& bikes) {
+/// Of those with no other faults than these.
+Best best_of(const std::vector<Costs>& bikes, Faults faults) {
     Best best;
     for (const Costs& bike : bikes) {
+        if ((bike.faults & ~faults) != 0)
+            continue;
         best.brevity = std::min(best.brevity, bike.brevity);
         best.mass = std::min(best.mass, bike.mass);
         if (bike.price < worst) {
@@ -149,11 +175,12 @@ Best best_of(const std::vector<Costs>& bikes) {
 
 std::vector<Worth> worth_of(const Costs& bike, const Best& best) {
     std::vector<Worth> worth;
-    if (bike.brevity < worst && bike.brevity == best.brevity)
+    if (bike.brevity < worst && bike.brevity <= best.brevity)
         worth.push_back(Worth::lasts_longest);
-    if (bike.price < worst && bike.price == *best.price.find(bike.currency))
+    const double* least_price = best.price.find(bike.currency);
+    if (bike.price < worst && (!least_price || bike.price <= *least_price))
         worth.push_back(Worth::cheapest);
-    if (bike.mass < worst && bike.mass == best.mass)
+    if (bike.mass < worst && bike.mass <= best.mass)
         worth.push_back(Worth::lightest);
     if (worth.empty()) {
         const bool known = bike.brevity < worst || bike.price < worst || bike.mass < worst;
@@ -174,20 +201,33 @@ std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bike
                std::tuple_cat(b.figures(), std::tie(b.index));
     });
 
-    const Best best = best_of(sorted);
     std::vector<ChoiceStanding> standings(bikes.size());
-    Sweep sweep;
+    // One for each set of faults.
+    std::array<std::optional<Best>, stopped_fault> best;
+    std::array<Sweep, stopped_fault> sweeps;
+    const auto better_than = [&](const Costs& bike) {
+        const Costs* rival = nullptr;
+        for_each_no_worse(bike.faults, [&](Faults faults) {
+            if (!rival)
+                rival = sweeps[faults].better_than(bike);
+        });
+        return rival;
+    };
     const Costs* previous = nullptr;
     for (const Costs& bike : sorted) {
         ChoiceStanding& standing = standings[bike.index];
         if (previous && previous->figures() == bike.figures()) {
             standing = standings[previous->index]; // equals do not beat each other
-        } else if (const Costs* rival = sweep.better_than(bike)) {
+        } else if (const Costs* rival = better_than(bike)) {
             standing.standing = complete(bike) ? Standing::beaten : Standing::beaten_as_far_as_known;
             standing.beaten_by = rival->index;
         } else {
-            standing.worth = worth_of(bike, best);
-            sweep.add_unbeaten(bike);
+            auto& best_of_these = best[bike.faults & all_but_stopped];
+            if (!best_of_these)
+                best_of_these = best_of(sorted, bike.faults & all_but_stopped);
+            standing.worth = worth_of(bike, *best_of_these);
+            if (bike.faults < stopped_fault)
+                sweeps[bike.faults].add_unbeaten(bike);
         }
         previous = &bike;
     }
@@ -207,9 +247,9 @@ std::string_view name_of(Worth worth) {
 
 std::string_view sentence_of(Worth worth) {
     constexpr std::array<std::string_view, 5> sentences{
-        "none of the others lasts longer", "none of the others costs less", "none of the others weighs less",
-        "each that lasts longer costs more or weighs more",
-        "neither its time, its price nor its weight is known"};
+        "none of the others fits longer", "none of the others costs less", "none of the others weighs less",
+        "each that fits longer costs more or weighs more",
+        "how long it fits, its price and its weight are not known"};
     return sentences[static_cast<std::size_t>(worth)];
 }
 

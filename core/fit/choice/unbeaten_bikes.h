@@ -14,22 +14,32 @@
 
 namespace saddlerule {
 
+/// What is against a bike, whatever its figures say.
+struct AgainstABike {
+    bool stopped = false; ///< a check says stop: such a bike beats nobody
+    bool close_call = false;
+    bool unavailable = false;
+    bool pauses = false; ///< there is a time in which it does not fit
+};
+
 /// What the choice is made on. A figure that is not known counts as the worst there is: it never beats a
 /// known one, and two unknown ones are equal. Prices in different currencies are not compared: neither bike
-/// beats the other.
+/// beats the other. Nor does a bike beat one that is free of something that is against it.
 struct ChoiceFigures {
     std::optional<Days> lasts;
     std::optional<Money> price;
     std::optional<Mass> mass;
+    AgainstABike against;
 };
 
 enum class Standing {
-    unbeaten,               ///< nothing else is at least as good in all three and better in one
+    unbeaten,               ///< nothing else is at least as good in all and better in one
     beaten,                 ///< all its figures are known
     beaten_as_far_as_known, ///< a figure is missing that might still save it
 };
 
-/// Why an unbeaten bike is worth a look. More than one may hold; ties count for all who share them.
+/// Why an unbeaten bike is worth a look, among those with nothing more against them. More than one may hold; ties count for
+/// all who share them.
 enum class Worth {
     lasts_longest,
     cheapest, ///< of its currency

@@ -1,16 +1,9 @@
 #include "core/fit/choice/what_would_change.h"
 
+#include "core/fit/choice/first_choice.h"
+
 namespace saddlerule {
 namespace {
-
-const Bike* first_of(const Assessment& assessment) {
-    if (assessment.bikes.empty())
-        return nullptr;
-    const JudgedBike& first = assessment.bikes.front();
-    const bool worth_trying =
-        first.fit.verdict == Verdict::fits_now || first.fit.verdict == Verdict::close_call;
-    return worth_trying && first.suits_stage ? first.bike : nullptr;
-}
 
 FitQuestion changed(FitQuestion question, const Supposition& supposition) {
     for (Reading& reading : question.rider.readings)
@@ -22,16 +15,12 @@ FitQuestion changed(FitQuestion question, const Supposition& supposition) {
     return question;
 }
 
-std::vector<Amount> prices_of(const Assessment& assessment) {
+std::vector<Amount> prices_of(std::span<const Bike* const> bikes) {
     std::vector<Amount> prices;
-    const auto add = [&](const Bike& bike) {
-        if (bike.price)
-            prices.push_back(bike.price->without_currency());
-    };
-    for (const JudgedBike& judged : assessment.bikes)
-        add(*judged.bike);
-    for (const LeftOutBike& left_out : assessment.left_out)
-        add(*left_out.bike);
+    for (const Bike* bike : bikes) {
+        if (bike->price)
+            prices.push_back(bike->price->without_currency());
+    }
     return prices;
 }
 
@@ -52,25 +41,15 @@ std::optional<Stage> stage_after(Stage stage) {
 
 AnswerChanges what_would_change(const FitQuestion& question, std::span<const Bike> list,
                                 std::span<const Bike> taped) {
-    std::vector<const Bike*> bikes;
-    for (const auto& part : {list, taped}) {
-        for (const Bike& bike : part)
-            bikes.push_back(&bike);
-    }
-    const auto index_of = [&](const Bike* wanted) -> std::optional<std::size_t> {
-        for (std::size_t i = 0; i < bikes.size(); ++i) {
-            if (bikes[i] == wanted)
-                return i;
-        }
-        return std::nullopt;
-    };
+    const FirstChoice choice(list, taped);
+    const auto bikes = choice.bikes();
     const FirstBike first_bike = [&](const Supposition& supposition) {
-        return index_of(first_of(assess(changed(question, supposition), list, taped)));
+        return choice.of(changed(question, supposition));
     };
 
-    const Assessment now = assess(question, list, taped);
-    const std::vector<Amount> prices = prices_of(now);
-    AnswerChanges result{.first = first_of(now), .changes = {}};
+    const auto first = first_bike({});
+    const std::vector<Amount> prices = prices_of(bikes);
+    AnswerChanges result{.first = first ? bikes[*first] : nullptr, .changes = {}};
     ChangeSearch search;
     if (question.rider.readings.empty())
         search.furthest_reading_shift = Length();

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/fit/choice/answer_changes.h"
-#include "core/fit/choice/assessment.h"
+#include "core/fit/choice/rider_judge.h"
 
 #include <optional>
 #include <span>
@@ -18,7 +18,8 @@ struct ChangedAnswer {
 };
 
 struct AnswerChanges {
-    const Bike* first = nullptr; ///< the bike that stands first now; null where none fits or comes close
+    const Bike* first =
+        nullptr; ///< the bike that stands first now; null where none that no check stops fits or comes close
     std::vector<ChangedAnswer> changes;
 };
 

@@ -4,11 +4,21 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 namespace saddlerule {
 namespace {
 
 using namespace literals;
+
+/// Less than that is the edge of the span (design choice).
+constexpr Length clearly_below = 10_mm;
+
+constexpr std::array<TypicalSpan, 3> usual_balance_spans{{
+    {10.0, 260_mm, 370_mm},
+    {12.0, 300_mm, 450_mm},
+    {14.0, 370_mm, 510_mm},
+}};
 
 constexpr std::array<TypicalSpan, 7> usual_spans{{
     {12.0, 360_mm, 460_mm},
@@ -30,7 +40,7 @@ std::vector<SuitableWheelSize> sizes_of_list(std::span<const JudgedWheel> list) 
         });
         if (size == sizes.end()) {
             sizes.push_back(
-                {*wheel.nominal_inches, WheelSizeBasis::list, WheelSizeReason::only_one, 0, 0, 0});
+                {*wheel.nominal_inches, WheelSizeBasis::list, WheelSizeReason::also, 0, 0, 0, false});
             size = sizes.end() - 1;
         }
         ++size->bikes;
@@ -40,12 +50,14 @@ std::vector<SuitableWheelSize> sizes_of_list(std::span<const JudgedWheel> list) 
     return sizes;
 }
 
-std::vector<SuitableWheelSize> sizes_of_practice(const InseamEstimate& inseam, const WindowOffsets& offsets) {
+std::vector<SuitableWheelSize> sizes_of_practice(BikeKind kind, const InseamEstimate& inseam,
+                                                 const WindowOffsets& offsets) {
     std::vector<SuitableWheelSize> sizes;
-    for (const TypicalSpan& usual : usual_spans) {
+    for (const TypicalSpan& usual : typical_spans(kind)) {
         const Verdict verdict = fit_of({usual.lowest, usual.highest}, inseam, offsets).verdict;
-        sizes.push_back({usual.nominal_inches, WheelSizeBasis::common_practice, WheelSizeReason::only_one, 0,
-                         verdict == Verdict::fits_now ? 1 : 0, verdict == Verdict::close_call ? 1 : 0});
+        sizes.push_back({usual.nominal_inches, WheelSizeBasis::common_practice, WheelSizeReason::also, 0,
+                         verdict == Verdict::fits_now ? 1 : 0, verdict == Verdict::close_call ? 1 : 0,
+                         usual.lowest + clearly_below <= inseam.mean + offsets.target});
     }
     return sizes;
 }
@@ -60,24 +72,28 @@ void keep_suitable(std::vector<SuitableWheelSize>& sizes) {
 
 } // namespace
 
-std::span<const TypicalSpan> typical_spans() {
+std::span<const TypicalSpan> typical_spans(BikeKind kind) {
+    if (kind == BikeKind::balance)
+        return usual_balance_spans;
     return usual_spans;
 }
 
-std::vector<SuitableWheelSize> suitable_wheel_sizes(std::span<const JudgedWheel> list,
+std::vector<SuitableWheelSize> suitable_wheel_sizes(std::span<const JudgedWheel> list, BikeKind kind,
                                                     const InseamEstimate& inseam,
                                                     const WindowOffsets& offsets) {
     std::vector<SuitableWheelSize> sizes = sizes_of_list(list);
-    if (sizes.empty())
-        sizes = sizes_of_practice(inseam, offsets);
+    const bool of_list = !sizes.empty();
+    if (!of_list)
+        sizes = sizes_of_practice(kind, inseam, offsets);
     keep_suitable(sizes);
     insertion_sort(sizes, [](const SuitableWheelSize& a, const SuitableWheelSize& b) {
-        return a.nominal_inches > b.nominal_inches;
+        return std::tuple(a.fit_now, a.close_calls, a.room_below, a.nominal_inches) >
+               std::tuple(b.fit_now, b.close_calls, b.room_below, b.nominal_inches);
     });
-    for (SuitableWheelSize& size : sizes)
-        size.reason = &size == &sizes.front() ? WheelSizeReason::room_to_grow : WheelSizeReason::smaller_also;
-    if (sizes.size() == 1)
-        sizes.front().reason = WheelSizeReason::only_one;
+    if (!sizes.empty())
+        sizes.front().reason = sizes.size() == 1 ? WheelSizeReason::only_one
+                               : of_list         ? WheelSizeReason::most_fit
+                                                 : WheelSizeReason::largest_that_suits;
     // Common practice knows spans, not bikes.
     for (SuitableWheelSize& size : sizes) {
         if (size.basis == WheelSizeBasis::common_practice)

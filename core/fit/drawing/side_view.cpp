@@ -127,13 +127,15 @@ private:
 } // namespace
 
 FootOnFloor foot_on_floor(Length saddle, Length inseam_in_shoes) {
+    // The saddle windows say it: starting is both feet flat, riding begins on tiptoes.
     const Length above = saddle - inseam_in_shoes;
-    const Length to_the_digit = 0.5_mm; // a saddle set to the inseam is at the inseam
-    if (above <= to_the_digit)
+    const Length to_the_digit = 0.5_mm; // a saddle set to an edge is at that edge
+    const ClosedRange<Length> riding = window_offsets(Stage::riding, Confidence::usual).range;
+    if (above <= window_offsets(Stage::starting, Confidence::usual).range.high() + to_the_digit)
         return FootOnFloor::flat;
-    if (above <= Length::inches(2.0) + to_the_digit)
+    if (above <= riding.low() + to_the_digit)
         return FootOnFloor::ball;
-    if (above <= Length::inches(4.0) + to_the_digit)
+    if (above <= riding.high() + to_the_digit)
         return FootOnFloor::tiptoe;
     return FootOnFloor::off_the_floor;
 }

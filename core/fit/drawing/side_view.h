@@ -26,9 +26,9 @@ struct Tube {
 
 /// How the foot meets the floor from the saddle.
 enum class FootOnFloor {
-    flat,   ///< saddle at the inseam or below
-    ball,   ///< up to 2 in above it
-    tiptoe, ///< up to 4 in above it
+    flat,   ///< up to the high edge of the window for starting: saddle and tyres give under a child
+    ball,   ///< up to the low edge of the window for riding
+    tiptoe, ///< up to its high edge
     off_the_floor,
 };
 
@@ -53,7 +53,7 @@ struct SideView {
 
 SideView side_view(const Bike& bike, const Fit& fit, Length inseam_in_shoes);
 
-/// How a foot meets the floor from a saddle of that height (common practice, as the saddle windows).
+/// How a foot meets the floor from a saddle of that height (common practice: the edges of the saddle windows).
 FootOnFloor foot_on_floor(Length saddle, Length inseam_in_shoes);
 
 } // namespace saddlerule

@@ -1,5 +1,7 @@
 #include "core/fit/growth/drift_filter.h"
 
+#include "core/fit/growth/drift_constants.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -9,64 +11,41 @@
 namespace saddlerule {
 namespace {
 
-constexpr double prior_sd_of_u = 1.1;
-
-/// How fast a child's leg length for age drifts: sigma, in standard deviations per square root of a year.
-struct DriftBand {
-    double from_year;
-    double boys;
-    double girls;
-};
-
-/// Fitted on the odd-numbered children of the Berkeley growth study from 8 on; below, stature stands in for
-/// the legs, which nobody has validated. From 18 to 21 it is an assumption, and later nothing grows. Under 2
-/// years the first band goes on.
-constexpr std::array<DriftBand, 11> drift_bands{{
-    {2.0, 0.42, 0.42},
-    {3.0, 0.35, 0.35},
-    {4.0, 0.20, 0.20},
-    {6.0, 0.15, 0.15},
-    {8.0, 0.16, 0.19},
-    {10.0, 0.13, 0.19},
-    {12.0, 0.19, 0.15},
-    {14.0, 0.16, 0.08},
-    {16.0, 0.27, 0.08},
-    {18.0, 0.05, 0.05},
-    {21.0, 0.00, 0.00},
-}};
-
-/// The rate of the maturing curve of boys at 8, 9, ... 18 years; straight lines between them, zero outside.
-/// Girls run through the same curve earlier.
-constexpr std::array<double, 11> maturing_rate{0.0,   0.03,  0.11,  0.19,  0.15, -0.03,
-                                               -0.25, -0.28, -0.16, -0.05, 0.0};
-constexpr double maturing_starts = 8.0;
-constexpr double girls_ahead_years = 1.7;
+double spread_factor(Sex sex) {
+    return sex == Sex::boy ? drift::boys_spread : drift::girls_spread;
+}
 
 /// The drift's variance from the first band's start to an age; negative before it.
 double drift_since_start(Sex sex, double years) {
     double variance = 0.0;
-    for (std::size_t i = 0; i < drift_bands.size(); ++i) {
+    for (std::size_t i = 0; i < drift::bands.size(); ++i) {
         const bool first = i == 0;
-        const bool last = i + 1 == drift_bands.size();
-        const double from = drift_bands[i].from_year;
+        const bool last = i + 1 == drift::bands.size();
+        const double from = drift::bands[i].from_year;
         if (!first && years <= from)
             break;
-        const double to = last ? years : std::min(years, drift_bands[i + 1].from_year);
-        const double sigma = sex == Sex::boy ? drift_bands[i].boys : drift_bands[i].girls;
+        const double to = last ? years : std::min(years, drift::bands[i + 1].from_year);
+        const double fitted = sex == Sex::boy ? drift::bands[i].boys : drift::bands[i].girls;
+        const double sigma = fitted * (from < drift::fitted_from ? 1.0 : spread_factor(sex));
         variance += sigma * sigma * (to - from);
     }
     return variance;
 }
 
+double maturing_variance(Sex sex) {
+    return spread_factor(sex) * spread_factor(sex);
+}
+
 } // namespace
 
 double maturing_curve(Sex sex, Days age) {
-    const double boys_years = age.in_years() + (sex == Sex::girl ? girls_ahead_years : 0.0);
+    const double boys_years = age.in_years() + (sex == Sex::girl ? drift::girls_ahead_years : 0.0);
     double area = 0.0;
-    for (std::size_t i = 0; i + 1 < maturing_rate.size(); ++i) {
-        const double from = maturing_starts + static_cast<double>(i);
+    for (std::size_t i = 0; i + 1 < drift::maturing_rate.size(); ++i) {
+        const double from = drift::maturing_starts + static_cast<double>(i);
         const double part = std::clamp(boys_years - from, 0.0, 1.0);
-        area += part * (maturing_rate[i] + 0.5 * part * (maturing_rate[i + 1] - maturing_rate[i]));
+        area += part * (drift::maturing_rate[i] +
+                        0.5 * part * (drift::maturing_rate[i + 1] - drift::maturing_rate[i]));
     }
     return area;
 }
@@ -75,12 +54,13 @@ double drift_variance(Sex sex, Days from, Days to) {
     return drift_since_start(sex, to.in_years()) - drift_since_start(sex, from.in_years());
 }
 
-LegGrowth LegGrowth::before_readings(Sex sex, Days age) {
+LegGrowth LegGrowth::before_readings(Sex sex, Days age, ScoreEstimate legs) {
     LegGrowth growth;
     growth.sex_ = sex;
     growth.age_ = age;
-    growth.var_u_ = prior_sd_of_u * prior_sd_of_u;
-    growth.var_tau_ = 1.0;
+    growth.u_ = legs.mean;
+    growth.var_u_ = legs.variance;
+    growth.var_tau_ = maturing_variance(sex);
     return growth;
 }
 
@@ -90,10 +70,10 @@ LegGrowth LegGrowth::from_first_reading(Sex sex, Days age, ScoreEstimate score) 
     LegGrowth growth;
     growth.sex_ = sex;
     growth.age_ = age;
+    growth.var_tau_ = maturing_variance(sex);
     growth.u_ = score.mean;
-    growth.var_u_ = score.variance + bend * bend;
-    growth.var_tau_ = 1.0;
-    growth.cov_ = -bend;
+    growth.var_u_ = score.variance + bend * bend * growth.var_tau_;
+    growth.cov_ = -bend * growth.var_tau_;
     return growth;
 }
 

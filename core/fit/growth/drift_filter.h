@@ -25,8 +25,9 @@ class LegGrowth {
 public:
     LegGrowth() = default;
 
-    /// The published prior at an age, before any reading: u ~ N(0, 1.1^2), tau ~ N(0, 1), independent.
-    static LegGrowth before_readings(Sex sex, Days age);
+    /// At an age, before any reading: u is what is known of the population's legs, tau ~ N(0, spread of maturing),
+    /// independent.
+    static LegGrowth before_readings(Sex sex, Days age, ScoreEstimate legs);
     /// No prior on u at all: the first reading, at this age, says where it stands.
     static LegGrowth from_first_reading(Sex sex, Days age, ScoreEstimate score);
 

@@ -1,8 +1,8 @@
 #include "core/fit/growth/growth_reference.h"
 
 #include "core/fit/growth/leg_length_table.h"
-#include "core/fit/growth/leg_share_table.h"
 #include "core/fit/growth/lms_table.h"
+#include "core/fit/growth/population_table.h"
 #include "core/fit/growth/stature_table.h"
 #include "core/fit/growth/weight_table.h"
 #include "core/fit/growth/year_curve.h"
@@ -26,33 +26,39 @@ struct BothSexes {
     const Curves& of(Sex sex) const { return sex == Sex::boy ? boys : girls; }
 };
 
-class LegShareCurves {
+/// Leg lengths below 3 years. The Dutch table grows 66 and 69 mm there, where British children grow 51 and 52 and those of the US
+/// survey 45 from 2.5 to 3.5: from 2 to 3 the median follows the British one, at the Dutch level at 3. Under 2 it goes on as
+/// fast as the Dutch table, which is about what shorter legs of more growing children do (from memory: 280 mm at 1).
+class LegLengthCurves {
 public:
-    explicit LegShareCurves(const LegShareTable& table)
-        : mean_(column(table, &LegShareRow::mean)), sd_(column(table, &LegShareRow::sd)),
-          first_(column(table, &LegShareRow::first_percentile)),
-          last_(column(table, &LegShareRow::last_percentile)) {}
+    LegLengthCurves(const LmsTable& published, double british_growth_to_three)
+        : growth_under_two_(published[1].m - published[0].m),
+          curves_(with_growth_to_three(published, british_growth_to_three)) {}
 
-    LegShare at(double years) const {
-        const double covered = std::max(years, LmsCurves::youngest);
-        const double spread = sd_.at(std::max(years, first_table_year));
-        return {.mean = mean_.at(covered),
-                .sd = spread,
-                .first_percentile = first_.at(covered),
-                .last_percentile = last_.at(covered)};
+    LmsRow at(double years) const {
+        LmsRow row = curves_.at(std::max(years, first_table_year));
+        const double before = first_table_year - std::max(years, LmsCurves::youngest);
+        if (before > 0.0)
+            row.m -= growth_under_two_ * before;
+        return row;
     }
 
 private:
-    YearCurve mean_;
-    YearCurve sd_;
-    YearCurve first_;
-    YearCurve last_;
+    static LmsTable with_growth_to_three(LmsTable table, double factor) {
+        table[0].m = TableFigure(table[1].m / factor);
+        return table;
+    }
+
+    double growth_under_two_;
+    LmsCurves curves_;
 };
 
 // Worked out when they are first asked for: curves that the compiler works out take 6 kB of the packed engine.
 
-const LmsCurves& leg_length(Sex sex) {
-    static const BothSexes<LmsCurves> curves{LmsCurves(boys_leg_length), LmsCurves(girls_leg_length)};
+const LegLengthCurves& leg_length(Sex sex) {
+    static const BothSexes<LegLengthCurves> curves{
+        LegLengthCurves(boys_leg_length, boys_gb_legs[1] / boys_gb_legs[0]),
+        LegLengthCurves(girls_leg_length, girls_gb_legs[1] / girls_gb_legs[0])};
     return curves.of(sex);
 }
 
@@ -64,12 +70,6 @@ const LmsCurves& stature(Sex sex) {
 
 const LmsCurves& weight(Sex sex) {
     static const BothSexes<LmsCurves> curves{LmsCurves(boys_weight), LmsCurves(girls_weight)};
-    return curves.of(sex);
-}
-
-const LegShareCurves& leg_share(Sex sex) {
-    static const BothSexes<LegShareCurves> curves{LegShareCurves(boys_leg_share),
-                                                  LegShareCurves(girls_leg_share)};
     return curves.of(sex);
 }
 
@@ -90,10 +90,6 @@ Lms<Length> stature_reference(Sex sex, Days age) {
 Lms<Mass> weight_reference(Sex sex, Days age) {
     const LmsRow row = weight(sex).at(age.in_years());
     return {.median = Mass::kilograms(row.m), .shape = {.l = row.l, .s = row.s}};
-}
-
-LegShare leg_share_reference(Sex sex, Days age) {
-    return leg_share(sex).at(age.in_years());
 }
 
 } // namespace saddlerule

@@ -12,7 +12,8 @@ namespace saddlerule {
 /// Ages between the whole years of a table lie on a natural cubic spline. Under 2 years medians go on as a
 /// straight line; ages under 1 count as 1 and ages over 18 as 18.
 
-/// Leg length: stature less sitting height, Fredriks et al. 2005.
+/// Leg length: stature less sitting height, Fredriks et al. 2005, the scale on which legs are followed. Below 3 years
+/// the median grows as British children do. How children of a country stand on this scale: population.h.
 Lms<Length> leg_length_reference(Sex sex, Days age);
 
 /// Stature, CDC 2000.
@@ -20,15 +21,5 @@ Lms<Length> stature_reference(Sex sex, Days age);
 
 /// Weight, CDC 2000.
 Lms<Mass> weight_reference(Sex sex, Days age);
-
-/// Leg length over stature among children of one age, Fredriks et al. 2005.
-struct LegShare {
-    double mean = 0.0;
-    double sd = 0.0;
-    double first_percentile = 0.0;
-    double last_percentile = 0.0; ///< the 99th
-};
-
-LegShare leg_share_reference(Sex sex, Days age);
 
 } // namespace saddlerule

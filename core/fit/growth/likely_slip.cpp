@@ -64,12 +64,12 @@ LikelySlip likely_slip(Length inseam, bool shoes, Length sole, const PlausibleBa
         return {"shoes_on", "perhaps the shoes were on", inseam - sole};
     if (short_side && within(inseam + seam_shortfall, easy_to_believe))
         return {"trouser_seam",
-                "perhaps it is the seam of a pair of trousers, which is shorter than the inside leg",
+                "perhaps it is the inside leg of a pair of trousers, which is shorter than that of the child",
                 {}};
     const auto swapped = with_digits_swapped(inseam, band);
     if (swapped && within(*swapped, easy_to_believe))
         return {"digits_swapped", "perhaps two digits were swapped", swapped};
-    return {"unknown", "perhaps the book slipped or a figure was misread", {}};
+    return {"unknown", "perhaps the book slipped or a number was misread", {}};
 }
 
 } // namespace saddlerule

@@ -1,8 +1,10 @@
 #include "core/fit/growth/reading_plausibility.h"
 
 #include "core/base/outcomes/figure_text.h"
+#include "core/fit/growth/growth_limits.h"
 #include "core/fit/growth/growth_reference.h"
 #include "core/fit/growth/likely_slip.h"
+#include "core/fit/growth/population.h"
 #include "core/fit/growth/rider_history.h"
 
 #include <algorithm>
@@ -16,29 +18,14 @@
 namespace saddlerule {
 namespace {
 
-using namespace literals;
+using namespace growth_limits;
 
-/// Half the central 99 % of a normal distribution, and the 99th percentile, in standard deviations.
-constexpr double central_99 = 2.5758;
-constexpr double last_percentile = 2.3263;
-
-/// Spread of leg length among real children, a little wider than the reference's own (as in the growth
-/// model's prior).
-constexpr double population_sd = 1.1;
-
-/// Stature is a figure of today: readings older than this are held against the age instead.
-constexpr Days stature_holds_for = Days(90.0);
-/// A stature farther out than this is questioned. Well-grown populations lie one standard deviation above the
-/// reference.
-constexpr double far_out_stature = 4.0;
-
-/// Where nothing else is known of the child: no child who rides has an inseam outside.
-constexpr PlausibleBand any_child{.low = 200_mm, .middle = 600_mm, .high = 1000_mm};
-
-/// Faster than legs grow at any age past the first year: medians stay below 70 mm a year.
-constexpr double fastest_growth_mm_per_year = 100.0;
-/// Two readings contradict each other beyond so many standard deviations of their difference.
-constexpr double beyond_error = 2.0;
+/// Where nothing else is known of the child.
+PlausibleBand any_child(Stage stage) {
+    return {.low = stage == Stage::gliding ? shortest_glider_inseam : shortest_pedaller_inseam,
+            .middle = middle_inseam,
+            .high = longest_inseam};
+}
 
 std::string in_centimetres(Length length) {
     return figure_text(length.in_centimetres(), 1) + " cm";
@@ -60,6 +47,7 @@ public:
         middles_ += band.middle;
         ++count_;
     }
+    bool empty() const { return count_ == 0.0; }
     PlausibleBand whole() const { return {.low = low_, .middle = middles_ / count_, .high = high_}; }
 
 private:
@@ -70,21 +58,26 @@ private:
 };
 
 /// Inseams in shoes of children of an age.
-PlausibleBand band_for_age(Sex sex, Days age, const ReadingAccuracy& accuracy) {
+PlausibleBand band_for_age(const Rider& rider, Sex sex, Days age) {
     const Lms<Length> legs = leg_length_reference(sex, age);
-    const double reading_sd = accuracy.reading_sd / legs.median * legs.shape.slope(1.0);
-    const double far = central_99 * std::hypot(population_sd, reading_sd);
-    return {.low = legs.value(-far) + accuracy.sole,
-            .middle = legs.median + accuracy.sole,
-            .high = legs.value(far) + accuracy.sole};
+    const ScoreEstimate usual = legs_before_reading(rider.population, sex, age);
+    const double slope = legs.shape.slope(legs.shape.ratio(usual.mean));
+    const double far =
+        central_99 * std::hypot(std::sqrt(usual.variance), rider.accuracy.reading_sd / legs.median * slope);
+    return {.low = legs.value(usual.mean - far) + rider.accuracy.sole,
+            .middle = legs.value(usual.mean) + rider.accuracy.sole,
+            .high = legs.value(usual.mean + far) + rider.accuracy.sole};
 }
 
 /// Inseams in shoes of children of an age and a stature.
-PlausibleBand band_for_stature(Sex sex, Days age, Length stature, const ReadingAccuracy& accuracy) {
-    const LegShare share = leg_share_reference(sex, age);
+PlausibleBand band_for_stature(const Rider& rider, Sex sex, Days age) {
+    const LegShare share = leg_share(rider.population, sex, age);
+    const ReadingAccuracy& accuracy = rider.accuracy;
+    const Length stature = *rider.stature;
     const Length middle = stature * share.mean;
-    const double measuring = central_99 * std::hypot(accuracy.reading_sd.in_millimetres(),
-                                                     (stature_sd * share.mean).in_millimetres());
+    const double measuring =
+        central_99 * std::hypot(accuracy.reading_sd.in_millimetres(), crotch_doubt.in_millimetres(),
+                                (stature_sd * share.mean).in_millimetres());
     const auto reach = [&](double percentile) {
         const Length of_children =
             stature * std::fabs(percentile - share.mean) * (central_99 / last_percentile);
@@ -115,17 +108,22 @@ public:
 
 private:
     void ask_about_stature() {
-        if (!rider_.stature || !history_.born)
+        if (!rider_.stature)
             return;
-        const Days age = today_ - *history_.born;
         const auto far_out = [&](Sex sex) {
-            return std::fabs(stature_reference(sex, age).score(*rider_.stature)) > far_out_stature;
+            return history_.born ? stature_score(sex, today_ - *history_.born) > far_out_stature
+                                 : *rider_.stature < shortest_rider || *rider_.stature > tallest_rider;
         };
         const auto sexes = possible_sexes(rider_.sex);
         stature_doubtful_ = std::all_of(sexes.begin(), sexes.end(), far_out);
         if (stature_doubtful_)
-            note(ProblemCode::rider_stature_doubtful, "stature",
-                 {{"stature", in_centimetres(*rider_.stature)}});
+            note(history_.born ? ProblemCode::rider_stature_doubtful : ProblemCode::rider_stature_unlikely,
+                 "stature", {{"stature", in_centimetres(*rider_.stature)}});
+    }
+
+    /// How far the stature is from the median, in size.
+    double stature_score(Sex sex, Days age) const {
+        return std::fabs(stature_reference(sex, age).score(*rider_.stature));
     }
 
     PlausibleBand band_on(CalendarDate day) const {
@@ -133,13 +131,15 @@ private:
         BandUnion bands;
         for (const Sex sex : possible_sexes(rider_.sex)) {
             if (history_.born && stature_holds)
-                bands.add(band_for_stature(sex, day - *history_.born, *rider_.stature, rider_.accuracy));
+                bands.add(band_for_stature(rider_, sex, day - *history_.born));
             else if (history_.born)
-                bands.add(band_for_age(sex, day - *history_.born, rider_.accuracy));
-            for (int years = 2; stature_holds && !history_.born && years <= 18; ++years)
-                bands.add(band_for_stature(sex, Days::years(years), *rider_.stature, rider_.accuracy));
+                bands.add(band_for_age(rider_, sex, day - *history_.born));
+            for (int years = 2; stature_holds && !history_.born && years <= 18; ++years) {
+                if (stature_score(sex, Days::years(years)) < usual_stature)
+                    bands.add(band_for_stature(rider_, sex, Days::years(years)));
+            }
         }
-        return history_.born || stature_holds ? bands.whole() : any_child;
+        return bands.empty() ? any_child(rider_.stage) : bands.whole();
     }
 
     void ask_about_reading(std::size_t index) {
@@ -174,7 +174,7 @@ private:
     void ask_about_growth(const DayReading& before, const DayReading& after) {
         const Length difference = after.inseam - before.inseam;
         const Length error = Length::millimetres(
-            beyond_error * std::hypot(before.sd.in_millimetres(), after.sd.in_millimetres()));
+            beyond_chance * std::hypot(before.sd.in_millimetres(), after.sd.in_millimetres()));
         const Length most =
             Length::millimetres(fastest_growth_mm_per_year * (after.on - before.on).in_years()) + error;
         const bool shrunk = difference < -error;

@@ -10,16 +10,11 @@
 
 namespace saddlerule {
 
-/// Readings of one day that lie farther apart ask for another one (design choice: about two standard
-/// deviations of the difference of two home readings).
-constexpr Length usual_spread = Length::millimetres(15.0);
-
 /// Everything about the rider worth asking again, each with the place of the figure below `rider`:
 ///  * dates that cannot be, and ages at which the growth figures are rough (see rider_history.h);
-///  * a stature that hardly any child of that age has;
-///  * readings outside the central 99 % for the stature and age, for the age, or for the stature, whichever
-///  is known, or
-///    outside 200 to 1000 mm where neither is. The likely slip is named in the figure `slip`, in English, and
+///  * a stature that hardly any child of that age has, or, without an age, no child who rides;
+///  * readings outside the central 99 % of the rider's population for the stature and age, for the age, or for the stature,
+///    whichever is known, or outside 320 (gliding: 260) to 1000 mm where neither is. The likely slip is named in the figure `slip`, in English, and
 ///    in `slip_code`: mm_as_cm, cm_as_mm, cm_as_inches, inches_as_cm, shoes_off, shoes_on, trouser_seam,
 ///    digits_swapped or unknown; `corrected` is what the reading would be without it, where that is a figure;
 ///  * readings of one day too far apart, and readings that shrink, or grow faster than legs do, beyond their

@@ -1,6 +1,8 @@
 #include "core/fit/growth/rider_growth.h"
 
+#include "core/fit/growth/growth_limits.h"
 #include "core/fit/growth/growth_reference.h"
+#include "core/fit/growth/population.h"
 #include "core/fit/growth/rider_history.h"
 
 #include <algorithm>
@@ -12,32 +14,13 @@
 namespace saddlerule {
 namespace {
 
-using namespace literals;
-
-/// Where the age is unknown: evenly likely between these at the newest reading, in steps of half a year. The
-/// legs of children of one age spread over a year and a half of growth, so finer steps change nothing (the
-/// tests measure it).
-constexpr double youngest_guess = 3.0;
-constexpr double oldest_guess = 16.0;
-constexpr double guess_step = 0.5;
+/// Steps between the ages that are tried where none is known. The legs of children of one age spread over a year
+/// of growth or more, so finer steps change nothing (the tests measure it).
+constexpr double longest_guess_step = 0.5;
 /// Weights that make the sum over the steps an integral: Gregory's rule, one elsewhere.
 constexpr std::array<double, 3> end_weights{3.0 / 8.0, 7.0 / 6.0, 23.0 / 24.0};
 
-/// Under this age the spread of growth was fitted on stature, not on legs.
-constexpr Days validated_from = Days::years(8.0);
-
-/// No child of the given age has legs so many standard deviations from the median: the date of birth or the
-/// reading is wrong, so the forecast does without the age.
-constexpr double impossible_score = 5.0;
-
-/// A hypothesis with a smaller share of the whole is left out.
-constexpr double negligible_weight = 1e-5;
-
-/// Shorter legs than this cannot be scored sensibly; a reading of that kind is questioned anyway.
-constexpr Length shortest_leg = 50_mm;
-
-/// No tape is better than this, whatever was typed.
-constexpr Length least_reading_sd = Length::millimetres(0.5);
+using namespace growth_limits;
 
 /// A reading as the growth model takes it.
 struct LegScore {
@@ -75,12 +58,12 @@ struct Candidate {
     double prior = 1.0;
 };
 
-std::vector<Candidate> candidates(std::optional<Sex> sex, std::optional<Days> age_today, Days since_newest,
+std::vector<Candidate> candidates(const Rider& rider, std::optional<Days> age_today, Days since_newest,
                                   Days since_oldest) {
     std::vector<Candidate> all;
     const auto add = [&](Days age, double prior) {
         for (const Sex possible : {Sex::girl, Sex::boy}) {
-            if (!sex || *sex == possible)
+            if (!rider.sex || *rider.sex == possible)
                 all.push_back({.sex = possible, .age_today = age, .prior = prior});
         }
     };
@@ -89,13 +72,16 @@ std::vector<Candidate> candidates(std::optional<Sex> sex, std::optional<Days> ag
         return all;
     }
     // Nobody is measured before the first birthday.
-    const double youngest = std::max(youngest_guess, 1.0 + since_oldest.in_years() - since_newest.in_years());
-    const double oldest = std::max(oldest_guess, youngest);
-    const int steps = static_cast<int>(std::floor((oldest - youngest) / guess_step));
+    const Days first = rider.stage == Stage::gliding ? youngest_glider : youngest_pedaller;
+    const double youngest =
+        std::max(first.in_years(), 1.0 + since_oldest.in_years() - since_newest.in_years());
+    const double oldest = std::max(oldest_guess.in_years(), youngest);
+    const int steps = static_cast<int>(std::ceil((oldest - youngest) / longest_guess_step));
+    const double step = steps > 0 ? (oldest - youngest) / steps : 0.0;
     for (int i = 0; i <= steps; ++i) {
         const auto from_an_end = static_cast<std::size_t>(std::min(i, steps - i));
         const double prior = from_an_end < end_weights.size() ? end_weights[from_an_end] : 1.0;
-        add(Days::years(youngest + guess_step * i) + since_newest, prior);
+        add(Days::years(youngest + step * i) + since_newest, prior);
     }
     return all;
 }
@@ -105,45 +91,82 @@ struct Weighed {
     GrowthHypothesis hypothesis;
     double log_weight = 0.0;
     double farthest_score = 0.0; ///< of any reading, in size
+    double error_shown = 1.0;    ///< variance of the readings' errors as they show it, by the one assumed
 };
 
+/// How far the readings of one child contradict each other: what lies between each and what the ones before
+/// foresee, against the error of the readings and the doubt of the growth between them.
+class Disagreement {
+public:
+    void add(double off, double reading_variance, double growth_variance) {
+        squares_ += off * off;
+        of_readings_ += reading_variance;
+        of_growth_ += std::max(growth_variance, 0.0);
+    }
+    /// The variance of the readings' errors that explains it all, in terms of the one assumed.
+    double error_shown() const { return of_readings_ > 0.0 ? (squares_ - of_growth_) / of_readings_ : 0.0; }
+
+private:
+    double squares_ = 0.0;
+    double of_readings_ = 0.0;
+    double of_growth_ = 0.0;
+};
+
+/// By how much to widen the variance of readings that show such an error. Up to two standard deviations are chance and
+/// change nothing; of contradictions beyond, the whole is taken for error.
+double widened(double error_shown) {
+    return std::max(1.0, error_shown - (beyond_chance * beyond_chance - 1.0));
+}
+
 Weighed from_readings(const Candidate& candidate, const std::vector<DayReading>& days, CalendarDate today,
-                      Length sole) {
+                      const Rider& rider, double widening) {
     Weighed result{.hypothesis = {.sex = candidate.sex,
                                   .age_today = candidate.age_today,
                                   .weight = 1.0,
                                   .legs = {},
                                   .unpulled = {}},
                    .log_weight = std::log(candidate.prior),
-                   .farthest_score = 0.0};
+                   .farthest_score = 0.0,
+                   .error_shown = 1.0};
     GrowthHypothesis& hypothesis = result.hypothesis;
+    Disagreement disagreement;
+    Days age_before;
     for (const DayReading& day : days) {
         const bool first = &day == &days.front();
         const Days age = candidate.age_today - (today - day.on);
-        const LegScore leg = leg_score(candidate.sex, age, day.inseam - sole, day.sd);
+        const LegScore leg =
+            leg_score(candidate.sex, age, day.inseam - rider.accuracy.sole, day.sd * std::sqrt(widening));
         if (first)
-            hypothesis.legs = LegGrowth::before_readings(candidate.sex, age);
+            hypothesis.legs = LegGrowth::before_readings(
+                candidate.sex, age, legs_before_reading(rider.population, candidate.sex, age));
         result.log_weight += hypothesis.legs.log_likelihood(age, leg.score) + leg.log_slope;
         result.farthest_score = std::max(result.farthest_score, std::fabs(leg.score.mean));
         hypothesis.legs.update(age, leg.score);
-        if (first)
+        if (first) {
             hypothesis.unpulled = LegGrowth::from_first_reading(candidate.sex, age, leg.score);
-        else
+        } else {
+            const double known_before = hypothesis.unpulled.at(age_before).variance;
+            const ScoreEstimate foreseen = hypothesis.unpulled.at(age);
+            disagreement.add(leg.score.mean - foreseen.mean, leg.score.variance + known_before,
+                             foreseen.variance - known_before);
             hypothesis.unpulled.update(age, leg.score);
+        }
+        age_before = age;
     }
+    result.error_shown = disagreement.error_shown();
     return result;
 }
 
-Weighed from_stature(const Candidate& candidate, Length stature, const ReadingAccuracy& accuracy) {
+Weighed from_stature(const Candidate& candidate, Length stature, const Rider& rider) {
     const Lms<Length> reference = stature_reference(candidate.sex, candidate.age_today);
     const double ratio = stature / reference.median;
     const double score = reference.shape.score(ratio);
     const double log_slope = std::log(reference.shape.slope(ratio) / reference.median.in_millimetres());
 
-    const LegShare share = leg_share_reference(candidate.sex, candidate.age_today);
-    const double leg_sd =
-        std::hypot((stature * share.sd).in_millimetres(), (stature_sd * share.mean).in_millimetres(),
-                   accuracy.sole_sd.in_millimetres());
+    const LegShare share = leg_share(rider.population, candidate.sex, candidate.age_today);
+    const double leg_sd = std::hypot(
+        std::hypot((stature * share.sd).in_millimetres(), (stature_sd * share.mean).in_millimetres()),
+        rider.accuracy.sole_sd.in_millimetres(), crotch_doubt.in_millimetres());
     const LegScore leg =
         leg_score(candidate.sex, candidate.age_today, stature * share.mean, Length::millimetres(leg_sd));
     // The share already is what is known of this child's legs: the prior would count the same thing twice.
@@ -154,18 +177,25 @@ Weighed from_stature(const Candidate& candidate, Length stature, const ReadingAc
                            .legs = legs,
                            .unpulled = legs},
             .log_weight = std::log(candidate.prior) - 0.5 * score * score + log_slope,
-            .farthest_score = std::fabs(score)};
+            .farthest_score = std::fabs(score),
+            .error_shown = 1.0};
 }
 
-Weighed from_age(const Candidate& candidate) {
-    const LegGrowth legs = LegGrowth::before_readings(candidate.sex, candidate.age_today);
+Weighed from_age(const Candidate& candidate, const Rider& rider) {
+    ScoreEstimate prior = legs_before_reading(rider.population, candidate.sex, candidate.age_today);
+    const Lms<Length> reference = leg_length_reference(candidate.sex, candidate.age_today);
+    const double sole =
+        rider.accuracy.sole_sd / reference.median * reference.shape.slope(reference.shape.ratio(prior.mean));
+    prior.variance += sole * sole;
+    const LegGrowth legs = LegGrowth::before_readings(candidate.sex, candidate.age_today, prior);
     return {.hypothesis = {.sex = candidate.sex,
                            .age_today = candidate.age_today,
                            .weight = 1.0,
                            .legs = legs,
                            .unpulled = legs},
             .log_weight = std::log(candidate.prior),
-            .farthest_score = 0.0};
+            .farthest_score = 0.0,
+            .error_shown = 1.0};
 }
 
 bool none_possible(const std::vector<Weighed>& all) {
@@ -173,24 +203,43 @@ bool none_possible(const std::vector<Weighed>& all) {
                        [](const Weighed& one) { return one.farthest_score > impossible_score; });
 }
 
-/// Shares of one instead of logarithms; the negligible ones go.
-std::vector<GrowthHypothesis> weighted(const std::vector<Weighed>& all) {
+/// Shares of one instead of logarithms.
+std::vector<double> shares_of_one(const std::vector<Weighed>& all) {
     double top = all.front().log_weight;
     for (const Weighed& one : all)
         top = std::max(top, one.log_weight);
     double sum = 0.0;
-    for (const Weighed& one : all)
-        sum += std::exp(one.log_weight - top);
+    std::vector<double> shares;
+    for (const Weighed& one : all) {
+        shares.push_back(std::exp(one.log_weight - top));
+        sum += shares.back();
+    }
+    for (double& share : shares)
+        share /= sum;
+    return shares;
+}
 
+/// What the readings show of their own error, for everything the rider may be: a contradiction that one likely age
+/// explains is none.
+double mean_error_shown(const std::vector<Weighed>& all) {
+    const std::vector<double> shares = shares_of_one(all);
+    double mean = 0.0;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        mean += shares[i] * all[i].error_shown;
+    return mean;
+}
+
+/// The negligible ones go.
+std::vector<GrowthHypothesis> weighted(const std::vector<Weighed>& all) {
+    const std::vector<double> shares = shares_of_one(all);
     std::vector<GrowthHypothesis> kept;
     double kept_sum = 0.0;
-    for (const Weighed& one : all) {
-        const double weight = std::exp(one.log_weight - top) / sum;
-        if (weight < negligible_weight)
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (shares[i] < negligible_weight)
             continue;
-        kept.push_back(one.hypothesis);
-        kept.back().weight = weight;
-        kept_sum += weight;
+        kept.push_back(all[i].hypothesis);
+        kept.back().weight = shares[i];
+        kept_sum += shares[i];
     }
     for (GrowthHypothesis& hypothesis : kept)
         hypothesis.weight /= kept_sum;
@@ -210,18 +259,22 @@ RiderGrowth RiderGrowth::of(const Rider& rider, CalendarDate today) {
                     : rider.stature ? InseamBasis::estimated_from_stature
                                     : InseamBasis::estimated_from_age;
 
-    const auto weigh = [&](std::optional<Days> age_today) {
+    if (measured)
+        growth.unscored_ =
+            std::max(Length(), shortest_leg - (history.days.back().inseam - rider.accuracy.sole));
+
+    const auto weigh = [&](std::optional<Days> age_today, double widening) {
         std::vector<Weighed> all;
-        for (const Candidate& candidate : candidates(rider.sex, age_today, today - newest, today - oldest)) {
+        for (const Candidate& candidate : candidates(rider, age_today, today - newest, today - oldest)) {
             switch (growth.basis_) {
             case InseamBasis::measured:
-                all.push_back(from_readings(candidate, history.days, today, rider.accuracy.sole));
+                all.push_back(from_readings(candidate, history.days, today, rider, widening));
                 break;
             case InseamBasis::estimated_from_stature:
-                all.push_back(from_stature(candidate, *rider.stature, rider.accuracy));
+                all.push_back(from_stature(candidate, *rider.stature, rider));
                 break;
             case InseamBasis::estimated_from_age:
-                all.push_back(from_age(candidate));
+                all.push_back(from_age(candidate, rider));
                 break;
             }
         }
@@ -230,9 +283,16 @@ RiderGrowth RiderGrowth::of(const Rider& rider, CalendarDate today) {
     std::optional<Days> age_today;
     if (history.born)
         age_today = today - *history.born;
-    std::vector<Weighed> all = weigh(age_today);
-    if (age_today && none_possible(all))
-        all = weigh(std::nullopt);
+    std::vector<Weighed> all = weigh(age_today, 1.0);
+    if (age_today && none_possible(all)) {
+        age_today.reset();
+        all = weigh(age_today, 1.0);
+    }
+    if (history.days.size() > 1) {
+        const double widening = widened(mean_error_shown(all));
+        if (widening > 1.0)
+            all = weigh(age_today, widening);
+    }
     growth.hypotheses_ = weighted(all);
     return growth;
 }
@@ -255,7 +315,8 @@ InseamToday RiderGrowth::today() const {
         const double sd = leg.sd.in_millimetres();
         variance += one.weight * (sd * sd + off * off);
     }
-    return {.mean = mean + sole_, .sd = Length::millimetres(std::sqrt(variance)), .basis = basis_};
+    return {
+        .mean = mean + sole_ - unscored_, .sd = Length::millimetres(std::sqrt(variance)), .basis = basis_};
 }
 
 bool RiderGrowth::less_certain_for_young_child() const {

@@ -32,10 +32,11 @@ struct GrowthHypothesis {
 
 /// Built once per rider and question; everything else is computed from it.
 ///
-/// Sex unknown: both, weighted by the likelihood of the readings. Age unknown: 3 to 16 at the newest reading,
-/// evenly likely before the readings are seen. No reading: from the stature and the leg's share of it, or
-/// else from the age alone. A date of birth in the future, or one that no reading can belong to, counts as
-/// unknown.
+/// Sex unknown: both, weighted by the likelihood of the readings. Age unknown: 1.25 (gliding: 1) to 16 at the newest
+/// reading, evenly likely before the readings are seen. No reading: from the stature and the leg's share of it, or
+/// else from the age alone, among children of the rider's population. A date of birth in the future, or one that no
+/// reading can belong to, counts as unknown. Readings that contradict each other beyond chance count as less exact, all of
+/// them, so that the estimate is as unsure as they show.
 class RiderGrowth {
 public:
     static RiderGrowth of(const Rider& rider, CalendarDate today);
@@ -68,6 +69,7 @@ private:
     CalendarDate asked_on_;
     CalendarDate known_since_;
     Length sole_;
+    Length unscored_; ///< by how much the newest leg is shorter than can be scored
     InseamBasis basis_ = InseamBasis::measured;
     std::vector<GrowthHypothesis> hypotheses_;
 };

@@ -1,5 +1,7 @@
 #include "core/fit/growth/rider_history.h"
 
+#include "core/fit/growth/growth_limits.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <string>
@@ -50,12 +52,25 @@ RiderHistory rider_history(const Rider& rider, CalendarDate today) {
     const auto before_birth = [&](const Reading& reading) {
         return history.born && reading.on < *history.born;
     };
-    auto& readings = dated.readings;
-    if (!readings.empty() && std::all_of(readings.begin(), readings.end(), before_birth))
-        history.born.reset();
-    std::erase_if(readings, before_birth);
+    std::erase_if(dated.readings, before_birth);
     history.days = pooled_by_day(dated);
+    if (!history.days.empty() && today - history.days.back().on > growth_limits::fresh_for) {
+        const CalendarDate newest = history.days.back().on;
+        const auto found = std::find_if(rider.readings.begin(), rider.readings.end(),
+                                        [&](const Reading& reading) { return reading.on == newest; });
+        const auto months = static_cast<int>((today - newest).in_months());
+        history.notes.push_back(
+            {.code = ProblemCode::reading_old,
+             .figures = {{"date", newest.to_iso()}, {"months", std::to_string(months)}},
+             .where = place_of_reading(static_cast<std::size_t>(found - rider.readings.begin())),
+             .position = {}});
+    }
     return history;
+}
+
+bool says_nothing_of_size(const Rider& rider, CalendarDate today) {
+    const RiderHistory history = rider_history(rider, today);
+    return history.days.empty() && !history.born && !rider.stature;
 }
 
 } // namespace saddlerule

@@ -19,8 +19,12 @@ struct RiderHistory {
 };
 
 /// A reading dated after today counts as made today. A birth after today counts as unknown. A reading dated
-/// before the birth is left out; where that leaves none, the birth counts as unknown and the readings stay.
+/// before the birth is left out, and where that leaves none, the rider counts as not measured. A newest reading of more than
+/// half a year ago is noted.
 /// Ages under 1 and over 18 are noted and change nothing here: the references take them as 1 and 18.
 RiderHistory rider_history(const Rider& rider, CalendarDate today);
+
+/// Nothing usable is known from which an inseam follows: no reading, no stature, no birth up to today.
+bool says_nothing_of_size(const Rider& rider, CalendarDate today);
 
 } // namespace saddlerule

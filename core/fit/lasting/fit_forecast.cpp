@@ -44,7 +44,8 @@ FitForecast::FitForecast(const RiderGrowth& growth, const Rider& rider, int hori
         const auto first_day = static_cast<std::size_t>(first - months().begin());
         if (!stages_.empty())
             stages_.back().last_day = first_day;
-        stages_.push_back({.offsets = window_offsets(stage, rider.confidence),
+        stages_.push_back({.stage = stage,
+                           .offsets = window_offsets(stage, rider.confidence),
                            .first_day = first_day,
                            .last_day = last_day});
     }

@@ -15,6 +15,7 @@ namespace saddlerule {
 
 /// A stage of the rider and the tabulated days on which it holds. The day of a change belongs to both stages.
 struct StageOfForecast {
+    Stage stage;
     WindowOffsets offsets;
     std::size_t first_day = 0;
     std::size_t last_day = 0;

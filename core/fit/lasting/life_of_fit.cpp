@@ -1,7 +1,8 @@
 #include "core/fit/lasting/life_of_fit.h"
 
 #include "core/base/statistics/normal_distribution.h"
-#include "core/base/statistics/quick_normal.h"
+#include "core/fit/lasting/fit_course.h"
+#include "core/fit/lasting/pauses_in_fit.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -13,48 +14,7 @@ namespace {
 constexpr double score_of_10 = -1.2815515655446004;
 constexpr double score_of_90 = 1.2815515655446004;
 
-/// A limit at each moment of the course, as a score: a child is a score here, the share of children like this
-/// one whose legs stay shorter.
-using Limits = std::array<double, most_moments>;
-
-/// The tabulated days in order, the day of a change of stage once for each of the two stages.
-struct Course {
-    Limits months{};
-    Limits reach{}; ///< children above it get over the lowest saddle
-    Limits leave{}; ///< children above it have left the highest saddle behind for good
-    std::size_t count = 0;
-
-    /// Moments at which a stage begins; the last entry is `count`.
-    std::array<std::size_t, most_stages + 1> stage_starts{};
-    std::size_t stage_count = 0;
-
-    Course(const FitForecast& forecast, Length lowest, Length highest) {
-        for (const StageOfForecast& stage : forecast.stages()) {
-            const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
-            const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
-            const std::size_t days = std::min(stage.last_day + 1 - stage.first_day, most_moments - count);
-            for (std::size_t i = 0; i < days; ++i) {
-                const std::size_t day = stage.first_day + i;
-                months[count + i] = forecast.months()[day];
-                reach[count + i] = to_reach.on(day);
-                leave[count + i] = to_leave.on(day);
-            }
-            stage_starts[stage_count++] = count;
-            count += days;
-        }
-        stage_starts[stage_count] = count;
-        for (std::size_t i = 1; i < count; ++i)
-            leave[i] = leave[i] < leave[i - 1] ? leave[i] : leave[i - 1];
-    }
-};
-
-/// When a child of that score passes limits that lie above it at the moment before `i` and no longer at `i`.
-double passing_time(const Course& course, const Limits& limits, std::size_t i, double score) {
-    const double fraction = (limits[i - 1] - score) / (limits[i - 1] - limits[i]);
-    return course.months[i - 1] + fraction * (course.months[i] - course.months[i - 1]);
-}
-
-DateQuantiles dates_of_passing(const Course& course, const Limits& limits, CalendarDate today) {
+DateQuantiles dates_of_passing(const Course& course, const Moments& limits, CalendarDate today) {
     std::size_t i = 0;
     const auto date_of = [&](double score) -> std::optional<CalendarDate> {
         while (i < course.count && limits[i] > score)
@@ -71,31 +31,10 @@ DateQuantiles dates_of_passing(const Course& course, const Limits& limits, Calen
     return dates;
 }
 
-/// Beyond this score the normal cdf is 0 or 1 to seven decimals.
-constexpr double practically_certain = 5.3;
-
-double chance_between(double reach, double leave, const QuickNormal& normal) {
-    if (reach >= practically_certain || leave <= -practically_certain)
-        return 0.0;
-    if (reach <= -practically_certain && leave >= practically_certain)
-        return 1.0;
-    const double chance = normal.cdf(leave) - normal.cdf(reach);
-    return chance > 0.0 ? chance : 0.0;
-}
-
-double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
-    return chance_between(course.reach[i], course.leave[i], normal);
-}
-
-double mean_months(const Course& course) {
-    const QuickNormal& normal = QuickNormal::table();
+double mean_months(const Course& course, const Moments& chances) {
     double twice_the_sum = 0.0;
-    double before = chance_of_fitting(course, 0, normal);
-    for (std::size_t i = 1; i < course.count; ++i) {
-        const double now = chance_of_fitting(course, i, normal);
-        twice_the_sum += (before + now) * (course.months[i] - course.months[i - 1]);
-        before = now;
-    }
+    for (std::size_t i = 1; i < course.count; ++i)
+        twice_the_sum += (chances[i - 1] + chances[i]) * (course.months[i] - course.months[i - 1]);
     return 0.5 * twice_the_sum;
 }
 
@@ -145,7 +84,7 @@ private:
     std::array<std::size_t, most_stages + 1> reached_;
 };
 
-MonthsOfFit months_of_fit(const Course& course) {
+MonthsOfFit months_of_fit(const Course& course, const Moments& chances) {
     static const std::array<double, child_count> scores = scores_of_children();
     std::array<double, child_count> months{};
     MonthsOfChildren children(course);
@@ -155,7 +94,7 @@ MonthsOfFit months_of_fit(const Course& course) {
     if (!std::is_sorted(months.begin(), months.end()))
         std::sort(months.begin(), months.end());
     const auto between = [&](std::size_t child) { return 0.5 * (months[child - 1] + months[child]); };
-    return {.mean = mean_months(course),
+    return {.mean = mean_months(course, chances),
             .p10 = between(child_count / 10),
             .p50 = between(child_count / 2),
             .p90 = between(child_count - child_count / 10)};
@@ -175,8 +114,11 @@ LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span) {
         life.fits_from = dates_of_passing(course, course.reach, forecast.asked_on());
     if (span.highest)
         life.outgrown = dates_of_passing(course, course.leave, forecast.asked_on());
-    if (span.lowest && span.highest)
-        life.months_of_fit = months_of_fit(course);
+    if (span.lowest && span.highest) {
+        const Moments chances = chances_of_fitting(course);
+        life.months_of_fit = months_of_fit(course, chances);
+        life.pauses = pauses_in_fit(course, chances, forecast.asked_on());
+    }
     return life;
 }
 
@@ -184,14 +126,14 @@ std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan&
     if (!span.lowest || !span.highest)
         return std::nullopt;
     const Course course(forecast, *span.lowest, *span.highest);
-    const QuickNormal& normal = QuickNormal::table();
+    const Moments chances = chances_of_fitting(course);
     FitCurve curve{};
     for (std::size_t i = 0; i < course.count; ++i) {
         const auto month = static_cast<std::size_t>(course.months[i]);
         // A change of stage between two whole months belongs to neither; on a whole month the new stage
         // counts.
         if (static_cast<double>(month) == course.months[i])
-            curve[month] = chance_of_fitting(course, i, normal);
+            curve[month] = chances[i];
     }
     return curve;
 }

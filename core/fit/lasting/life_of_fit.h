@@ -8,6 +8,7 @@
 #include <array>
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace saddlerule {
 
@@ -29,19 +30,34 @@ struct MonthsOfFit {
     double p90 = 0.0;
 };
 
+/// What takes the bike away from the rider for a while.
+enum class PauseCause {
+    too_tall,
+    outgrown, ///< only of a short span under a wide doubt: what is outgrown for good is no pause
+};
+
+/// The bike fits on the day before `from` and not on `from`; on `to` it fits again or is outgrown for good.
+struct PauseInFit {
+    CalendarDate from;
+    CalendarDate to;
+    PauseCause cause;
+};
+
 struct LifeOfFit {
     /// When the lowest saddle comes within reach. Absent: it already is, more likely than not, or the lowest
     /// is unknown.
     std::optional<DateQuantiles> fits_from;
     /// When the highest saddle is left behind for good. Absent: the highest is unknown.
     std::optional<DateQuantiles> outgrown;
-    /// Absent: one end of the span is unknown.
+    /// Absent: one end of the span is unknown. Months in a pause do not count.
     std::optional<MonthsOfFit> months_of_fit;
+    /// In order. Empty: none, or one end of the span is unknown.
+    std::vector<PauseInFit> pauses;
 };
 
 /// Both ends of the span carry the error of a bike's measurement. A bike is outgrown the first time the
 /// window's low edge has passed its highest saddle, growth and a change of stage alike, and stays so.
-/// No allocation; the cost is about the same for every bike.
+/// No allocation but for pauses; the cost is about the same for every bike.
 LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span);
 
 /// The chance that the bike fits, today and after 1 to 96 months. Nothing where an end of the span is

@@ -1,5 +1,7 @@
 #include "core/fit/lasting/raise_list.h"
 
+#include "core/fit/lasting/life_of_fit.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,68 +11,131 @@ namespace {
 /// Small enough to follow the child, large enough to be worth a spanner (design choice).
 constexpr Length raise_step = Length::millimetres(10.0);
 
-/// The median child on one bike.
+constexpr int horizon_days = static_cast<int>(horizon_months * Days::per_month);
+
+/// The median inseam, read day after day.
+class MedianByDay {
+public:
+    explicit MedianByDay(const FitForecast& forecast)
+        : months_(forecast.months()), inseams_(forecast.median_inseams()) {}
+
+    /// Days must not go back.
+    Length on(int day) {
+        const double month = Days(day).in_months();
+        while (next_ + 1 < months_.size() && months_[next_] < month)
+            ++next_;
+        const double fraction = (month - months_[next_ - 1]) / (months_[next_] - months_[next_ - 1]);
+        return inseams_[next_ - 1] + (inseams_[next_] - inseams_[next_ - 1]) * fraction;
+    }
+
+private:
+    const std::vector<double>& months_;
+    const std::vector<Length>& inseams_;
+    std::size_t next_ = 1;
+};
+
+/// The median child on one bike, day by day.
 class SaddleDiary {
 public:
     SaddleDiary(const FitForecast& forecast, Length lowest, Length highest)
-        : forecast_(forecast), lowest_(lowest), highest_(highest) {
-        setting_ = within(forecast.inseam_today() + forecast.stages().front().offsets.target);
+        : forecast_(forecast), lowest_(lowest), highest_(highest),
+          life_(life_of_fit(forecast, {lowest, highest})), stage_(forecast.stages().begin()) {
+        setting_ = reachable(forecast.inseam_today()) ? wanted(forecast.inseam_today()) : lowest;
     }
 
     std::vector<SaddleRaise> entries() && {
-        for (std::size_t i = 0; i < forecast_.stages().size(); ++i) {
-            const StageOfForecast& stage = forecast_.stages()[i];
-            if (i > 0)
-                change_to(wanted(stage, stage.first_day), forecast_.months()[stage.first_day]);
-            for (std::size_t day = stage.first_day + 1; day <= stage.last_day; ++day)
-                follow(stage, day);
+        MedianByDay median(forecast_);
+        for (int day = 1; day <= horizon_days && !outgrown_on(day); ++day) {
+            move_on_to(day);
+            const Length inseam = median.on(day);
+            if (!fits_on(day, inseam))
+                set_anew_ = set_anew_ || has_fitted_;
+            else if (set_anew_)
+                set_anew(day, inseam);
+            else
+                follow(day, inseam);
         }
         return std::move(entries_);
     }
 
 private:
-    Length within(Length height) const { return std::clamp(height, lowest_, highest_); }
+    CalendarDate date_of(int day) const { return forecast_.asked_on().plus(Days(day)); }
 
-    Length wanted(const StageOfForecast& stage, std::size_t day) const {
-        return forecast_.median_inseams()[day] + stage.offsets.target;
+    bool outgrown_on(int day) const { return life_.outgrown->p50 && *life_.outgrown->p50 <= date_of(day); }
+
+    bool fits_on(int day, Length inseam) {
+        const CalendarDate date = date_of(day);
+        const bool pausing =
+            std::any_of(life_.pauses.begin(), life_.pauses.end(),
+                        [&](const PauseInFit& pause) { return pause.from <= date && date < pause.to; });
+        const bool fits = !pausing && reachable(inseam);
+        has_fitted_ = has_fitted_ || fits;
+        return fits;
     }
 
-    /// A new stage: all steps at once, up or down.
-    void change_to(Length height, double month) {
-        const double steps = (within(height) - setting_) / raise_step;
-        const double whole_steps = std::floor(steps); // rather a step too low than one too high
-        if (whole_steps == 0.0)
+    ClosedRange<Length> window(Length inseam) const { return stage_->offsets.range.shifted_by(inseam); }
+
+    /// Where the saddle can be set and suits.
+    std::optional<ClosedRange<Length>> reachable(Length inseam) const {
+        const ClosedRange<Length> range = window(inseam);
+        return ClosedRange<Length>::between(std::max(lowest_, range.low()), std::min(highest_, range.high()));
+    }
+
+    /// The setting nearest the target; the bike must be within reach.
+    Length wanted(Length inseam) const {
+        return reachable(inseam)->nearest_to(inseam + stage_->offsets.target);
+    }
+
+    void move_on_to(int day) {
+        const auto next = stage_ + 1;
+        if (next == forecast_.stages().end() ||
+            Days::months(forecast_.months()[next->first_day]) > Days(day + 0.5))
             return;
-        setting_ = within(setting_ + raise_step * whole_steps);
-        enter(month);
+        stage_ = next;
+        new_stage_ = next->stage;
+        set_anew_ = true;
     }
 
-    /// One month within a stage: each step when it is due.
-    void follow(const StageOfForecast& stage, std::size_t day) {
-        const Length before = wanted(stage, day - 1);
-        const Length after = wanted(stage, day);
-        while (setting_ + raise_step <= highest_ && setting_ + raise_step <= after) {
-            setting_ += raise_step;
-            const Length growth = after - before;
-            const double due = growth > Length() ? std::clamp((setting_ - before) / growth, 0.0, 1.0) : 0.0;
-            const auto& months = forecast_.months();
-            enter(months[day - 1] + due * (months[day] - months[day - 1]));
+    /// A new stage, or the end of a pause: the whole way at once, up or down.
+    void set_anew(int day, Length inseam) {
+        const Length height = wanted(inseam);
+        const Length change = height > setting_ ? height - setting_ : setting_ - height;
+        if (change >= raise_step || !reachable(inseam)->contains(setting_)) {
+            if (!entries_.empty() && day - last_day_ < least_days)
+                entries_.pop_back();
+            enter(day, height);
         }
+        set_anew_ = false;
+        new_stage_.reset();
     }
 
-    /// Two entries of one day are one.
-    void enter(double month) {
-        const CalendarDate tomorrow = forecast_.asked_on().plus(Days(1.0));
-        const CalendarDate on = std::max(forecast_.asked_on().plus(Days::months(month)), tomorrow);
-        if (!entries_.empty() && entries_.back().on == on)
-            entries_.pop_back();
-        entries_.push_back({on, setting_});
+    void follow(int day, Length inseam) {
+        if (day - last_day_ < least_days)
+            return;
+        const Length top = std::min(inseam + stage_->offsets.target, highest_);
+        const double steps = std::floor((top - setting_) / raise_step);
+        if (steps >= 1.0)
+            enter(day, std::max(setting_ + raise_step * steps, window(inseam).low()));
     }
+
+    void enter(int day, Length height) {
+        setting_ = height;
+        last_day_ = day;
+        entries_.push_back({date_of(day), height, new_stage_});
+    }
+
+    static constexpr int least_days = static_cast<int>(least_time_between_raises.count());
 
     const FitForecast& forecast_;
     Length lowest_;
     Length highest_;
+    LifeOfFit life_;
+    std::vector<StageOfForecast>::const_iterator stage_;
     Length setting_;
+    int last_day_ = 0; ///< of the last step; today counts as one
+    bool has_fitted_ = false;
+    bool set_anew_ = false;
+    std::optional<Stage> new_stage_; ///< begun since the saddle was last set
     std::vector<SaddleRaise> entries_;
 };
 

@@ -30,7 +30,15 @@ std::vector<DayReading> pooled_by_day(const Rider& rider) {
             without_shoes += reading->shoes ? 0 : 1;
         }
         const auto count = static_cast<double>(last - first);
-        const double tape_sd = rider.accuracy.reading_sd.in_millimetres() / std::sqrt(count);
+        double squares = 0.0;
+        for (auto reading = first; reading != last; ++reading)
+            squares += std::pow((in_shoes(*reading) - sum / count).in_millimetres(), 2);
+        const double one_sd = rider.accuracy.reading_sd.in_millimetres();
+        // Readings that differ by more than their error say that the error is larger: the mean is then as unsure as
+        // they show (the ratio of Birge, Phys Rev 1932;40:207-227).
+        const double shown_sd = count > 1.0 ? std::sqrt(squares / (count - 1.0)) : 0.0;
+        const double tape_sd =
+            std::max(std::max(one_sd, shown_sd) / std::sqrt(count), shared_error_share * one_sd);
         const double sole_sd = rider.accuracy.sole_sd.in_millimetres() * without_shoes / count;
         days.push_back({.on = first->on,
                         .inseam = sum / count,

@@ -23,6 +23,15 @@ enum class Confidence { wary, usual, bold };
 
 enum class Sex { girl, boy };
 
+/// Whose children the legs are guessed from where they were not measured: children of one stature have longer or
+/// shorter legs from country to country.
+enum class Population {
+    us,  ///< United States, survey of 1977
+    gb,  ///< Great Britain, reference of 1990
+    nl,  ///< the Netherlands, survey of 1997
+    any, ///< not known: a mixture of the three, wider than each
+};
+
 /// One dated inseam measurement.
 struct Reading {
     CalendarDate on;
@@ -39,6 +48,10 @@ struct ReadingAccuracy {
     Length reading_sd = Length::millimetres(8.0);
 };
 
+/// However often a child is measured in one day, one error is common to all readings (a tilted book is tilted every
+/// time): their mean is no surer than this share of a single reading's sd (assumption; 4 mm unless said).
+inline constexpr double shared_error_share = 0.5;
+
 /// A tape at the height of a child's head (assumption).
 inline constexpr Length stature_sd = Length::millimetres(10.0);
 
@@ -47,6 +60,7 @@ struct Rider {
     ReadingAccuracy accuracy;
     std::optional<CalendarDate> born; ///< the middle of the month where only the month is known
     std::optional<Sex> sex;
+    Population population = Population::any;
     std::optional<Length> stature;
     std::optional<Mass> mass;
     Stage stage = Stage::starting;
@@ -61,7 +75,8 @@ struct Rider {
 struct DayReading {
     CalendarDate on;
     Length inseam; ///< mean of the day
-    Length sd;     ///< of that mean: tape errors average out, the sole's does not
+    Length
+        sd; ///< of that mean: tape errors average out to a floor, the sole's does not, contradictions widen it
     Length spread; ///< largest less smallest, in shoes
     int count = 0;
 };

@@ -17,6 +17,9 @@ struct Overlap {
     Length margin() const { return std::min(under_high, over_low); }
 };
 
+/// A span that only touches the window meets it, whatever the last bits of the two figures are.
+constexpr Length touching = Length::millimetres(0.001);
+
 class Judge {
 public:
     Judge(const InseamEstimate& inseam, const WindowOffsets& offsets)
@@ -32,17 +35,17 @@ public:
     }
 
     Verdict verdict(const Overlap& overlap) const {
-        const bool meets = overlap.margin() >= Length();
-        if (meets)
-            return overlap.probability >= surely ? Verdict::fits_now : Verdict::close_call;
-        if (overlap.probability > surely_not)
-            return Verdict::close_call;
-        return overlap.under_high < Length() ? Verdict::too_tall : Verdict::outgrown;
+        if (overlap.probability > surely_not) {
+            const bool meets = overlap.margin() >= -touching;
+            return meets && overlap.probability >= surely ? Verdict::fits_now : Verdict::close_call;
+        }
+        return overlap.under_high < overlap.over_low ? Verdict::too_tall : Verdict::outgrown;
     }
 
     SaddleSetting setting(const SaddleSpan& span, Length lowest, Length highest) const {
-        const auto reachable =
-            *ClosedRange<Length>::between(std::max(lowest, window_.low()), std::min(highest, window_.high()));
+        const Length low = std::max(lowest, window_.low());
+        const Length high = std::max(low, std::min(highest, window_.high()));
+        const auto reachable = *ClosedRange<Length>::between(low, high);
         SaddleSetting setting{
             .above_floor = reachable.nearest_to(target_), .above_lowest = {}, .below_highest = {}};
         if (span.lowest)
@@ -58,7 +61,9 @@ public:
                    .probability = reach.probability,
                    .margin = reach.margin(),
                    .setting = {}};
-        if (reach.margin() >= Length())
+        const bool worth_setting =
+            result.verdict == Verdict::fits_now || result.verdict == Verdict::close_call;
+        if (worth_setting && reach.margin() >= -touching)
             result.setting = setting(span, lowest, highest);
         return result;
     }

@@ -26,7 +26,7 @@ struct SaddleSpan {
 enum class Verdict {
     fits_now,
     close_call, ///< try it with the child
-    too_tall,
+    too_tall,   ///< or, of a short span under a wide doubt, more likely that than outgrown
     outgrown,
     not_measured, ///< the end of the span that was not measured decides
 };
@@ -45,7 +45,7 @@ struct Fit {
     std::optional<double> probability;
     /// How far inside the nearer edge; negative: how far it misses. Absent when not measured.
     std::optional<Length> margin;
-    /// When the span, as measured, meets the window.
+    /// When the bike fits or is a close call, and its span, as measured, meets the window.
     std::optional<SaddleSetting> setting;
 };
 

@@ -29,15 +29,16 @@ WindowOffsets window_offsets(Stage stage, Confidence confidence) {
         return {range(-50_mm, -10_mm), -30_mm, "common practice, from memory: knees bent to push"};
     case Stage::side_wheels:
         return {range(0_mm, 76_mm), side_wheels_target(confidence),
-                "common practice: 0 to 3 in above the inseam"};
+                "common practice: 0 to 3 in above the inside leg"};
     case Stage::starting:
         // Low edge: an assumption. High edge too: saddle and tyres give about a centimetre under a child, and
         // the heights in a list are taken unloaded.
-        return {range(-25_mm, 10_mm), 0_mm, "common practice: both feet flat, saddle height equals inseam"};
+        return {range(-25_mm, 10_mm), 0_mm,
+                "common practice: both feet flat, saddle height equals inside leg"};
     case Stage::riding:
         break;
     }
-    return {range(51_mm, 102_mm), 76_mm, "common practice: tiptoes, 2 to 4 in above the inseam"};
+    return {range(51_mm, 102_mm), 76_mm, "common practice: tiptoes, 2 to 4 in above the inside leg"};
 }
 
 SaddleWindow saddle_window(Length inseam_in_shoes, Stage stage, Confidence confidence) {

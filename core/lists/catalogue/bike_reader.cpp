@@ -3,8 +3,10 @@
 #include "core/base/outcomes/figure_text.h"
 #include "core/base/text/utf8_text.h"
 #include "core/base/typed_text/decimal_text.h"
+#include "core/base/typed_text/mass_text.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdint>
 #include <string>
@@ -74,10 +76,19 @@ public:
         for (std::size_t i = 0; i < entry_.members.size(); ++i) {
             member_ = &entry_.members[i];
             field_ = context_.fields.empty() ? find_field() : context_.fields[i];
-            if (auto fault = read_member(*member_))
+            auto fault = read_member(*member_);
+            if (fault && !may_be_left_open(*fault))
                 return fault;
+            if (fault) {
+                keep_as_it_stands();
+                if (!left_open_)
+                    left_open_ = std::move(fault);
+            }
         }
-        return missing_or_contradictory();
+        if (auto fault = missing_or_contradictory())
+            return fault;
+        const bool measured = bike_.saddle_lowest && bike_.saddle_highest;
+        return measured ? std::nullopt : std::move(left_open_);
     }
 
 private:
@@ -152,6 +163,25 @@ private:
         return seen;
     }
 
+    /// A cell that nobody can read says nothing, which is no reason to lose a bike whose saddle was measured. What a bike
+    /// is called, its kind and its saddle decide too much for that.
+    bool may_be_left_open(const Problem& fault) const {
+        constexpr std::array<std::string_view, 5> needed{"id", "name", "kind", "saddle_lowest",
+                                                         "saddle_highest"};
+        if (!field_ || std::find(needed.begin(), needed.end(), field_->name) != needed.end())
+            return false;
+        switch (fault.code) {
+        case ProblemCode::bike_value_unknown:
+        case ProblemCode::bike_figure_unreadable:
+        case ProblemCode::figure_not_a_number:
+        case ProblemCode::figure_unit_unknown:
+        case ProblemCode::figure_fraction_malformed:
+            return true;
+        default:
+            return false;
+        }
+    }
+
     void keep_as_it_stands() {
         bike_.unknown_fields.push_back(
             {.name = member_->name, .json = std::string(member_->value.written_in(context_.text))});
@@ -205,6 +235,16 @@ private:
     }
 
     Fault take(const JsonValue& value, std::optional<Mass>& target) const {
+        // "14 lb": the only text that is a mass; its limits are those of the number.
+        if (value.kind == Kind::text) {
+            if (const auto mass = mass_with_unit(value.text)) {
+                if (!within_limits(mass->in_kilograms()))
+                    return out_of_range(value, as_written(value), figure_text(field_->limits.low) + " kg",
+                                        figure_text(field_->limits.high) + " kg");
+                target = mass;
+                return std::nullopt;
+            }
+        }
         if (auto fault = check_figure(value, " kg"))
             return fault;
         target = Mass::kilograms(value.number);
@@ -274,8 +314,10 @@ private:
         target.emplace().reserve(value.items.size());
         for (const JsonValue& item : value.items) {
             Brake brake{};
-            if (auto fault = take_named(item, brake_names, brake))
+            if (auto fault = take_named(item, brake_names, brake)) {
+                target.reset();
                 return at_item(value, item, *std::move(fault));
+            }
             target->push_back(brake);
         }
         return std::nullopt;
@@ -366,6 +408,7 @@ private:
     const CatalogueField* field_ = nullptr; ///< or null where it is not known
     std::size_t next_field_ = 0;
     std::uint64_t seen_ = 0; ///< a bit for each known field
+    Fault left_open_;        ///< the first fault of a cell that may be left open
 };
 
 constexpr std::size_t longest_label = 200;

@@ -10,18 +10,19 @@ constexpr FieldLimits none{};
 constexpr FieldLimits saddle_height{150.0, 1300.0};
 
 constexpr std::array all_fields{
-    CatalogueField{"id", &Bike::id, none, "a short mark of its own, as on the bike's tag"},
+    CatalogueField{"id", &Bike::id, none, "a short number or code, as on the bike's tag"},
     CatalogueField{"name", &Bike::name, none, "what people call the bike"},
-    CatalogueField{"kind", &Bike::kind, none, "pedal or balance; pedal where nothing is said"},
+    CatalogueField{"kind", &Bike::kind, none, "pedal or balance; pedal if left out"},
     CatalogueField{"wheel", &Bike::wheel, none,
                    "the marking on the tyre, such as 47-305, or inches, such as 16"},
     CatalogueField{"saddle_lowest", &Bike::saddle_lowest, saddle_height,
-                   "floor to the top of the saddle, saddle all the way down"},
+                   "straight up from the floor to the middle of the saddle's top, saddle all the way down"},
     CatalogueField{"saddle_highest", &Bike::saddle_highest, saddle_height,
-                   "floor to the top of the saddle, post up to its minimum-insertion mark"},
+                   "straight up from the floor to the middle of the saddle's top, post up to its "
+                   "minimum-insertion mark"},
     CatalogueField{
         "standover", &Bike::standover, {100.0, 1100.0}, "floor to the top tube where a rider stands over it"},
-    CatalogueField{"mass_kg", &Bike::mass, {0.5, 60.0}, "what the bike weighs"},
+    CatalogueField{"mass_kg", &Bike::mass, {0.5, 60.0}, "the weight of the bike"},
     CatalogueField{"rider_mass_limit_kg",
                    &Bike::rider_mass_limit,
                    {5.0, 300.0},
@@ -30,10 +31,12 @@ constexpr std::array all_fields{
     CatalogueField{
         "lever_reach", &Bike::lever_reach, {20.0, 150.0}, "outside of the grip to the brake lever"},
     CatalogueField{"gears", &Bike::gears, {0.0, 40.0}, "how many; 1 for a single speed"},
-    CatalogueField{"chainring", &Bike::chainring, {8.0, 80.0}, "teeth in front; the smallest of several"},
-    CatalogueField{"sprocket", &Bike::sprocket, {6.0, 80.0}, "teeth behind; the largest of several"},
     CatalogueField{
-        "crank", &Bike::crank, {40.0, 250.0}, "middle of the crank's axle to middle of the pedal's"},
+        "chainring", &Bike::chainring, {8.0, 80.0}, "teeth on the front chainring; the smallest of several"},
+    CatalogueField{
+        "sprocket", &Bike::sprocket, {6.0, 80.0}, "teeth on the rear sprocket; the largest of several"},
+    CatalogueField{
+        "crank", &Bike::crank, {40.0, 250.0}, "middle of the crank's axle to the middle of the pedal's axle"},
     CatalogueField{"bottom_bracket_height",
                    &Bike::bottom_bracket_height,
                    {80.0, 450.0},
@@ -45,8 +48,8 @@ constexpr std::array all_fields{
     CatalogueField{"price", &Bike::price, {0.0, 1e9}, "in the list's currency"},
     CatalogueField{"colours", &Bike::colours, none, "one or more"},
     CatalogueField{"condition", &Bike::condition, none, "new, used, needs a tyre"},
-    CatalogueField{"available", &Bike::available, none, "true when it can be had today"},
-    CatalogueField{"notes", &Bike::notes, none, "whatever else somebody should know"},
+    CatalogueField{"available", &Bike::available, none, "true if it is available today"},
+    CatalogueField{"notes", &Bike::notes, none, "anything else worth knowing"},
 };
 
 /// How many letters must be put in, left out or changed to turn one into the other (Levenshtein).

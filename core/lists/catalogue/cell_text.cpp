@@ -29,11 +29,11 @@ constexpr std::array<std::string_view, 4> pound_words{"lb", "lbs", "lb.", "lbs."
 constexpr std::array<std::string_view, 4> degree_words{"\xC2\xB0", "\xC2\xBA", "deg", "degrees"};
 
 // What people and spreadsheets in English, German, French, Spanish and Dutch write.
-constexpr std::array<std::string_view, 13> yes_words{"yes",  "true",      "ja",        "wahr", "oui",
-                                                     "vrai", "s\xC3\xAD", "S\xC3\x8D", "si",   "verdadero",
-                                                     "waar", "y",         "j"};
-constexpr std::array<std::string_view, 10> no_words{"no",   "false", "nein", "falsch", "non",
-                                                    "faux", "falso", "nee",  "onwaar", "n"};
+constexpr std::array<std::string_view, 14> yes_words{"1",         "yes",  "true",      "ja",        "wahr",
+                                                     "oui",       "vrai", "s\xC3\xAD", "S\xC3\x8D", "si",
+                                                     "verdadero", "waar", "y",         "j"};
+constexpr std::array<std::string_view, 11> no_words{"0",    "no",    "false", "nein",   "falsch", "non",
+                                                    "faux", "falso", "nee",   "onwaar", "n"};
 constexpr std::string_view no_brakes = "none";
 constexpr std::array<std::pair<std::string_view, std::string_view>, 0> no_names{};
 
@@ -434,7 +434,7 @@ std::string cell_of_json(std::string_view field_name, const JsonValue& value, st
                same_value(value, text, back, back_text.view());
     };
     std::string plain = plain_form(field, value, text, decimal_mark);
-    // The first price may tell the currency of a table that names none.
+    // A price may tell the currency of a table that names none.
     const bool tells_currency = field_name == "price" && !context.currency && currency_in_price(plain);
     if (!tells_currency && reads_back(plain))
         return plain;

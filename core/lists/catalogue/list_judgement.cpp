@@ -71,11 +71,16 @@ struct Remark {
 struct Remarks {
     std::vector<Remark> unknown;
     std::size_t further = 0;
-    std::optional<Remark> price; ///< which no currency goes with
+    std::optional<Remark> price;  ///< which no currency goes with
+    std::vector<Remark> not_read; ///< of known fields, cells that were left open
 
-    void add(std::string_view field, std::size_t bike) {
+    void add(const UnknownField& kept, std::size_t bike) {
+        const std::string_view field = kept.name;
         if (field_named(field)) {
-            if (price)
+            const bool no_currency = field == "price" && !kept.json.starts_with('"');
+            if (!no_currency)
+                count(not_read, field, bike);
+            else if (price)
                 ++price->times;
             else
                 price = Remark{field, bike, 1};
@@ -89,6 +94,17 @@ struct Remarks {
             unknown.push_back({field, bike, 1});
         else
             ++further;
+    }
+
+private:
+    static void count(std::vector<Remark>& remarks, std::string_view field, std::size_t bike) {
+        for (Remark& remark : remarks) {
+            if (remark.field == field) {
+                ++remark.times;
+                return;
+            }
+        }
+        remarks.push_back({field, bike, 1});
     }
 };
 
@@ -185,12 +201,21 @@ void note_remarks(KeptList& list) {
     Remarks remarks;
     for (std::size_t i = 0; i < bikes.size(); ++i) {
         for (const UnknownField& field : bikes[i].unknown_fields)
-            remarks.add(field.name, i);
+            remarks.add(field, i);
     }
     std::vector<Problem>& notes = list.catalogue.notes;
     notes.erase(notes.begin() + static_cast<std::ptrdiff_t>(list.header_notes), notes.end());
     if (remarks.price)
         notes.push_back(note_on(list, *remarks.price, ProblemCode::list_price_without_currency));
+    for (const Remark& remark : remarks.not_read) {
+        Problem note = note_on(list, remark, ProblemCode::list_cell_not_read);
+        for (const UnknownField& field : bikes[remark.bike].unknown_fields) {
+            if (field.name == remark.field)
+                note.figures.add("value", excerpt(field.json));
+        }
+        note.figures.add("field", excerpt(remark.field));
+        notes.push_back(std::move(note));
+    }
     for (const Remark& remark : remarks.unknown) {
         Problem note = note_on(list, remark, ProblemCode::list_field_unknown);
         const CatalogueField* meant = field_meant_by(remark.field);

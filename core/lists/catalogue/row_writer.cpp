@@ -30,9 +30,9 @@ const JsonValue& RowWriter::write(std::span<const TableCell> cells) {
     nameless_.clear();
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i < columns_.size() && !columns_[i].name.empty())
-            add_cell(columns_[i], without_guard(cells[i].text));
+            add_cell(columns_[i], without_guard(cells[i].text, unguarded_));
         else if (!trimmed(cells[i].text).empty())
-            nameless_.push_back(without_guard(trimmed(cells[i].text)));
+            nameless_.emplace_back(without_guard(trimmed(cells[i].text), unguarded_));
     }
     if (!nameless_.empty() || cells.size() > width_)
         add_nameless();
@@ -89,7 +89,7 @@ void RowWriter::add_nameless() {
         return;
     }
     std::string list = "[";
-    for (const std::string_view cell : nameless_) {
+    for (const std::string& cell : nameless_) {
         list += list.size() > 1 ? "," : "";
         append_json_text(list, cell);
     }

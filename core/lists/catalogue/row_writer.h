@@ -54,7 +54,8 @@ private:
     TextBuffer json_;
     std::size_t used_ = 0;  ///< members
     std::size_t begin_ = 0; ///< of the last member in json_
-    std::vector<std::string_view> nameless_;
+    std::vector<std::string> nameless_;
+    std::string unguarded_; ///< of the cell in hand
 };
 
 } // namespace saddlerule

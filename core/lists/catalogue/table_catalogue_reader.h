@@ -15,8 +15,8 @@ namespace saddlerule {
 /// names. Each row is kept as the JSON entry that says the same.
 ///
 /// Where nothing names the units, those of the header's lengths are the list's if all of them agree, and else
-/// the unit that the options name; where nothing names the currency, that of the first price is. What was set aside in a table that is refused goes
-/// to `refused`, where that is given.
+/// the unit that the options name; where nothing names the currency, the one that prices name is, if they agree.
+/// What was set aside in a table that is refused goes to `refused`, where that is given.
 ///
 /// Problems: the codes table_* and file_*, with row and column name.
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused = nullptr,

@@ -116,9 +116,10 @@ const CatalogueField* field_like(std::string_view name) {
 }
 
 void take_columns(Attempt& attempt) {
+    std::string unguarded;
     for (const TableCell& cell : attempt.rows.cells()) {
         const TableColumn& column =
-            attempt.columns.emplace_back(column_of(without_guard(trimmed(cell.text))));
+            attempt.columns.emplace_back(column_of(without_guard(trimmed(cell.text), unguarded)));
         attempt.known += column.field ? 1 : 0;
         attempt.saddle_known |= column.name == "saddle_lowest" || column.name == "saddle_highest";
     }
@@ -231,19 +232,25 @@ private:
         head_.json += given ? json.view() : std::string_view("null");
     }
 
-    /// As the heading has it, or the first price.
+    /// As the heading has it, or the one that all prices name which name any.
     std::optional<Currency> currency_of_prices() const {
         const auto price = std::find_if(head_.columns.begin(), head_.columns.end(),
                                         [](const TableColumn& column) { return column.name == "price"; });
         if (price == head_.columns.end() || price->currency)
             return price == head_.columns.end() ? std::nullopt : price->currency;
         const auto index = static_cast<std::size_t>(price - head_.columns.begin());
+        std::optional<Currency> named;
         TableRecords rows = head_.rows;
         while (rows.next()) {
-            if (index < rows.cells().size() && !trimmed(rows.cells()[index].text).empty())
-                return currency_in_price(trimmed(rows.cells()[index].text));
+            if (index >= rows.cells().size())
+                continue;
+            const auto currency = currency_in_price(trimmed(rows.cells()[index].text));
+            if (currency && named && *currency != *named)
+                return std::nullopt;
+            if (currency)
+                named = currency;
         }
-        return std::nullopt;
+        return named;
     }
 
     TableHead& head_;

@@ -357,19 +357,20 @@ std::optional<Length> SlipFinder::distance_from_others(const SlipQuestion& entry
         const auto peer = peer_of(bike);
         return peer && is_usual(usual_lengths[lowest], peer->lowest, bike.wheel) ? peer : std::nullopt;
     };
-    if (peers_.empty()) {
+    if (!peers_) {
+        peers_.emplace();
         for (const Bike& bike : list_.catalogue.bikes) {
             if (const auto peer = of_list(bike))
-                peers_.push_back(*peer);
+                peers_->push_back(*peer);
         }
-        heap_sort(peers_);
+        heap_sort(*peers_);
     }
     const auto peer = peer_of(*entry.bike);
     if (!peer)
         return std::nullopt;
     const auto first =
-        std::lower_bound(peers_.begin(), peers_.end(), Peer{peer->inches, peer->kind, Length()});
-    const auto last = std::lower_bound(first, peers_.end(), Peer{peer->inches, peer->kind, beyond_all});
+        std::lower_bound(peers_->begin(), peers_->end(), Peer{peer->inches, peer->kind, Length()});
+    const auto last = std::lower_bound(first, peers_->end(), Peer{peer->inches, peer->kind, beyond_all});
     auto not_counted = entry.replaced ? of_list(*entry.replaced) : std::nullopt;
     if (not_counted && !std::binary_search(first, last, *not_counted))
         not_counted.reset();

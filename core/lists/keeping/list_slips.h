@@ -73,7 +73,8 @@ private:
 
     const KeptList& list_;
     FreeIds free_ids_;
-    std::vector<Peer> peers_; ///< sorted, once somebody asked
+    std::optional<std::vector<Peer>>
+        peers_; ///< sorted; there once somebody asked, and empty in a list without wheels
 };
 
 } // namespace saddlerule

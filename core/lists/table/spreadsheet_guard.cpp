@@ -23,22 +23,49 @@ bool may_be_run(std::string_view cell) {
                        [&](std::string_view character) { return rest.starts_with(character); });
 }
 
-bool is_number_below_zero(std::string_view cell) {
-    return cell.starts_with('-') && trimmed(cell) == cell && trimmed(cell.substr(1)) == cell.substr(1) &&
-           read_decimal(cell.substr(1));
+bool is_number_below_zero(std::string_view piece) {
+    return piece.starts_with('-') && trimmed(piece) == piece && trimmed(piece.substr(1)) == piece.substr(1) &&
+           read_decimal(piece.substr(1));
+}
+
+/// What parts the cells of a table in some program or country.
+constexpr std::string_view separators = ",;|\t\r\n";
+
+/// Where a program that parts cells at another separator would see a cell begin.
+bool begins_piece(std::string_view cell, std::size_t place) {
+    return place == 0 || separators.find(cell[place - 1]) != std::string_view::npos;
+}
+
+bool needs_guard(std::string_view cell, std::size_t place) {
+    if (!begins_piece(cell, place) || !may_be_run(cell.substr(place)))
+        return false;
+    const std::size_t end = std::min(cell.find_first_of(separators, place), cell.size());
+    const std::string_view piece = cell.substr(place, end - place);
+    // "120,-" is how prices are written in several countries.
+    return !is_number_below_zero(piece) && (place == 0 || piece != "-");
 }
 
 } // namespace
 
 std::string with_guard(std::string_view cell) {
     std::string guarded;
-    if (may_be_run(cell) && !is_number_below_zero(cell))
-        guarded = guard;
-    return guarded += cell;
+    for (std::size_t place = 0; place < cell.size(); ++place) {
+        if (needs_guard(cell, place))
+            guarded += guard;
+        guarded += cell[place];
+    }
+    return guarded;
 }
 
-std::string_view without_guard(std::string_view cell) {
-    return cell.starts_with(guard) && may_be_run(cell) ? cell.substr(1) : cell;
+std::string_view without_guard(std::string_view cell, std::string& storage) {
+    if (cell.find(guard) == std::string_view::npos)
+        return cell;
+    storage.clear();
+    for (std::size_t place = 0; place < cell.size(); ++place) {
+        if (cell[place] != guard || !begins_piece(cell, place) || !may_be_run(cell.substr(place)))
+            storage += cell[place];
+    }
+    return storage;
 }
 
 } // namespace saddlerule

@@ -7,12 +7,13 @@
 
 namespace saddlerule {
 
-/// The cell with an apostrophe in front where a spreadsheet may run it: where it begins with = + - @, a tab or a
-/// line break, or one of the first four in full width, with or without apostrophes before that. A plain number
-/// below zero stays one. Source: what the OWASP page on CSV injection names, from memory.
+/// The cell with an apostrophe wherever a spreadsheet may see a formula begin: at its start and behind each character that
+/// parts cells in some country, before = + - @, a tab or a line break, or one of the first four in full width, with or
+/// without apostrophes before that. A plain number below zero stays one. Source: what the OWASP page on CSV injection names,
+/// from memory.
 std::string with_guard(std::string_view cell);
 
-/// The cell without the apostrophe that with_guard() puts in front.
-std::string_view without_guard(std::string_view cell);
+/// The cell without the apostrophes that with_guard() puts in. A view of `storage` where there were any, else of `cell`.
+std::string_view without_guard(std::string_view cell, std::string& storage);
 
 } // namespace saddlerule

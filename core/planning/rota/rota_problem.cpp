@@ -95,7 +95,8 @@ RotaValue value_of(const RotaProblem& problem, const Rota& rota) {
     for (const int from : problem.counted_from)
         value.gap_months += problem.months - from;
     for (const RotaStretch& stretch : rota) {
-        value.gap_months -= stretch.to - std::max(stretch.from, problem.counted_from[stretch.rider]);
+        value.gap_months -=
+            std::max(stretch.to - std::max(stretch.from, problem.counted_from[stretch.rider]), 0);
         ++value.changes;
         if (const RotaRide* ride = ride_of(problem, stretch)) {
             for (int month = stretch.from; month < stretch.to; ++month)

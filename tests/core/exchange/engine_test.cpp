@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <string>
 
 // Catch2 takes JSON for a range of ranges without end.
@@ -133,6 +134,96 @@ TEST_CASE("a taped bike is judged beside the list, and one that cannot be read i
     CHECK(answer["set_aside"][0]["code"] == "bike_without_saddle");
     CHECK(answer["set_aside"][0]["where"] == "taped[1]");
     CHECK(answer["set_aside"][1]["code"] == "bike_id_given_twice");
+}
+
+TEST_CASE("what the list set aside is set aside in every answer about it, before what was taped",
+          "[engine]") {
+    Engine engine;
+    const json loaded =
+        ask(engine, {{"do", "load"}}, R"({"units":"cm","bikes":[{"id":"A","saddle_lowest":49.5},
+        {"id":"B"},{"id":"A","saddle_lowest":50}]})");
+    REQUIRE(loaded["set_aside"].size() == 2);
+    json question = request("assess");
+    CHECK(ask(engine, question)["set_aside"] == loaded["set_aside"]);
+    question["taped"] = {{{"name", "No figures"}}};
+    const json answer = ask(engine, question);
+    REQUIRE(answer["set_aside"].size() == 3);
+    CHECK(answer["set_aside"][2]["where"] == "taped[0]");
+    question["rows"] = {{"from", 0}, {"count", 10}};
+    CHECK(ask(engine, question)["set_aside"].size() == 1); // a window tells of what was asked for with it
+}
+
+TEST_CASE("a taped bike is asked about slips of the hand", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["taped"] = {{{"id", "inches"}, {"saddle_lowest", "19.5"}, {"saddle_highest", "25"}},
+                         {{"id", "right"}, {"saddle_lowest", "49.5"}, {"saddle_highest", "63"}}};
+    const json answer = ask(engine, question);
+    const json notes = bike_named(answer, "inches")["notes"];
+    REQUIRE(notes.size() == 1);
+    CHECK(notes[0]["code"] == "slip_unit");
+    CHECK(notes[0]["where"] == "taped[0].saddle_lowest");
+    CHECK(bike_named(answer, "right")["notes"].empty());
+}
+
+TEST_CASE("a bike that a check stops is neither first nor better than a sound one", "[engine]") {
+    Engine engine;
+    // Without brakes, lighter and cheaper, and it lasts longer: stopped all the same.
+    ask(engine, {{"do", "load"}}, R"({"units":"cm","currency":"EUR","bikes":[
+        {"id":"unsafe","saddle_lowest":49,"saddle_highest":70,"brakes":[],"mass_kg":5,"price":80},
+        {"id":"gone","saddle_lowest":49,"saddle_highest":68,"brakes":["front hand","rear hand"],"mass_kg":5,"price":80,
+         "available":false},
+        {"id":"safe","saddle_lowest":49,"saddle_highest":63,"brakes":["front hand","rear hand"],"mass_kg":6,"price":90}]})");
+    const json answer = ask(engine, request("assess"));
+    CHECK(answer["bikes"][0]["id"] == "safe");
+    CHECK(answer["bikes"][0]["not_offered"].is_null());
+    CHECK(answer["bikes"][0]["standing"]["code"] == "unbeaten");
+    CHECK(answer["bikes"][1]["id"] == "gone");
+    CHECK(answer["bikes"][1]["not_offered"]["code"] == "not_available");
+    CHECK(answer["bikes"][2]["id"] == "unsafe");
+    CHECK(ask(engine, request("changes"))["first"]["id"] == "safe");
+}
+
+TEST_CASE("an answer tells the pauses of a bike, and the condition of a change of stage", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"]["readings"][0]["inseam_mm"] = 470;
+    question["rider"]["stage"] = "side_wheels";
+    question["rider"]["confidence"] = "bold";
+    question["taped"] = {{{"id", "gap"}, {"saddle_lowest", 53}, {"saddle_highest", 64}},
+                         {{"id", "no gap"}, {"saddle_lowest", 47}, {"saddle_highest", 64}}};
+    const json answer = ask(engine, question);
+    const json gap = bike_named(answer, "gap");
+    CHECK(gap["verdict"] == "fits_now");
+    REQUIRE(gap["pauses"].size() == 1);
+    CHECK(gap["pauses"][0]["from"] == "2027-05-25");
+    CHECK(gap["pauses"][0]["to"] == "2027-11-25");
+    CHECK(gap["pauses"][0]["code"] == "too_tall");
+    CHECK(bike_named(answer, "no gap")["pauses"].empty());
+    json stages = json::array();
+    const json no_gap = bike_named(answer, "no gap");
+    for (const json& raise : no_gap["raise"]) {
+        if (raise.contains("stage"))
+            stages.push_back(json::array({raise["on"], raise["stage"]}));
+    }
+    CHECK(stages ==
+          json::array({json::array({"2027-05-25", "starting"}), json::array({"2027-11-25", "riding"})}));
+}
+
+TEST_CASE("a guessed inseam is said where a check rests on it", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["taped"] = {{{"id", "T"}, {"saddle_lowest", 50}, {"saddle_highest", 64}, {"standover", 50}}};
+    const auto standover = [&] {
+        const json checks = ask(engine, question)["bikes"][0]["checks"];
+        return *std::find_if(checks.begin(), checks.end(),
+                             [](const json& check) { return check["what"] == "standover"; });
+    };
+    CHECK(standover()["basis"] == "measured");
+    question["rider"] = {{"born", "2021-06"}, {"stage", "starting"}};
+    CHECK(standover()["basis"] == "estimated_inseam");
+    CHECK(standover()["state"] == "look");
+    CHECK(standover()["code"] == "standover_unsettled");
 }
 
 TEST_CASE("a balance bike keeps its verdict and comes after all bikes with pedals for a rider who pedals",
@@ -428,11 +519,64 @@ TEST_CASE("about names every constant with its source, every request and every p
         CHECK_FALSE(constant["why"].get<std::string>().empty());
         CHECK_FALSE(constant["unit"].get<std::string>().empty());
     }
+    const auto names = [&](const std::string& room) {
+        return std::any_of(answer["constants"].begin(), answer["constants"].end(), [&](const json& constant) {
+            return constant["name"].get<std::string>().rfind(room, 0) == 0;
+        });
+    };
+    for (const char* room :
+         {"saddle_window.", "check.", "growth.drift.", "growth.us.", "leg.", "hill.", "slip."}) {
+        CAPTURE(room);
+        CHECK(names(room));
+    }
     for (const json& problem : answer["problems"])
         CHECK_FALSE(problem["sentence"].get<std::string>().empty());
     CHECK(answer["requests"] ==
           json::array({"load", "new_list", "list", "entry", "check_entry", "edit", "compare", "merge", "save",
                        "assess", "changes", "forecast", "side_view", "about"}));
+}
+
+TEST_CASE("whose children a guess rests on is asked, answered, and refused where it is unknown", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"].erase("readings");
+    question["rider"]["born"] = "2021-11";
+    const auto mean_for = [&](const char* population) {
+        question["rider"]["population"] = population;
+        const json answer = ask(engine, question);
+        CHECK(answer["rider"]["population"] == population);
+        return answer["rider"]["inseam_mm"]["mean"].get<double>();
+    };
+    CHECK(mean_for("nl") - mean_for("us") > 20.0);
+    CHECK(mean_for("any") > mean_for("us"));
+    CHECK(mean_for("any") < mean_for("nl"));
+    question["rider"].erase("population");
+    CHECK(ask(engine, question)["rider"]["population"] == "any");
+    question["rider"]["population"] = "fr";
+    const json refused = ask(engine, question);
+    CHECK(refused["error"]["where"] == "rider.population");
+    CHECK(refused["error"]["expected"] == "one of us, gb, nl, any");
+}
+
+TEST_CASE("a birth in the future and nothing else is no measure of a rider", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"].erase("readings");
+    question["rider"]["born"] = "2031-01";
+    const json refused = ask(engine, question);
+    CHECK(refused["error"]["code"] == "rider_without_measure");
+    CHECK(refused["error"]["where"] == "rider");
+}
+
+TEST_CASE("a reading dated before the birth leaves the age to guess by", "[engine]") {
+    Engine engine;
+    json question = request("assess");
+    question["rider"]["born"] = "2021-06-01";
+    question["rider"]["readings"] = {{{"on", "2016-11-25"}, {"inseam_mm", 495}}};
+    const json answer = ask(engine, question);
+    CHECK(answer["rider"]["basis"] == "estimated_from_age");
+    CHECK(answer["rider"]["inseam_mm"]["mean"].get<double>() < 570.0);
+    CHECK(answer["rider"]["notes"][0]["code"] == "reading_before_birth");
 }
 
 TEST_CASE("a rider without readings is estimated from stature or age, and the answer says so", "[engine]") {

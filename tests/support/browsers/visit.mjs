@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { root } from "../built-engine.mjs";
+import { keepStageChosen, usualStage } from "../choose-stage.mjs";
 
 const { build } = createRequire(`${root}web/package.json`)("esbuild");
 const inPage = await build({
@@ -42,6 +43,7 @@ export class Visit {
   async opens(address) {
     await this.#browser.goTo(address);
     await this.run(finder);
+    await this.run(keepStageChosen, usualStage);
     await this.sees("navigation");
   }
 

@@ -22,21 +22,23 @@ export async function launch() {
   return { open: (size) => openOnceMore(display, size), close: () => screen.kill() };
 }
 
+const mostStarts = 4;
+
 /** On a busy machine the small browser now and then does not come up, and nothing is said of it. */
 async function openOnceMore(display, size) {
   for (let turn = 1; ; ++turn) {
-    const driver = await startDriver(display);
+    const driver = startDriver(display, await freePort());
     try {
-      return await within(30_000, "a window of WebKit", open(driver, size));
+      // The busier the machine, the longer it may take: each start has more time than the one before.
+      return await within(turn * 30_000, "a window of WebKit", open(driver, size));
     } catch (error) {
       driver.end();
-      if (turn === 3) throw error;
+      if (turn === mostStarts) throw error;
     }
   }
 }
 
-async function startDriver(display) {
-  const port = await freePort();
+function startDriver(display, port) {
   const started = spawn("WebKitWebDriver", [`--port=${port}`], {
     stdio: "ignore",
     // A group of its own, so that what it starts ends with it.
@@ -49,10 +51,9 @@ async function startDriver(display) {
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: "1",
     },
   });
-  const server = `http://127.0.0.1:${port}`;
-  await answered(`${server}/status`);
   return {
-    server,
+    server: `http://127.0.0.1:${port}`,
+    hasEnded: () => started.exitCode !== null || started.signalCode !== null,
     end() {
       if (started.exitCode === null) process.kill(-started.pid);
     },
@@ -72,15 +73,17 @@ async function within(limit, what, promise) {
   }
 }
 
-async function answered(address) {
-  for (let turn = 0; turn < 100; ++turn) {
-    if ((await fetch(address).catch(() => null))?.ok) return;
+/** Until the driver answers; whoever started it waits no longer than it likes. */
+async function answered({ server, hasEnded }) {
+  while (!hasEnded()) {
+    if ((await fetch(`${server}/status`).catch(() => null))?.ok) return;
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
-  throw new Error(`no answer from ${address}`);
+  throw new Error("the driver of WebKit has ended");
 }
 
 async function open(started, { width, height }) {
+  await answered(started);
   const driver = await new Builder()
     .usingServer(started.server)
     .withCapabilities(

@@ -10,6 +10,8 @@ export interface Cell {
   /** null: not known. */
   text: string | null;
   verdict?: Verdict;
+  /** "1 warning", as large as the verdict. */
+  stops?: string;
   check?: CheckState;
 }
 
@@ -35,7 +37,11 @@ export function besideRows(texts: Texts, figures: Figures, bikes: BikeBeside[]):
   const facts = bikes.map((bike) => factRows(texts, figures, factsOf(bike)));
   const checks = bikes.flatMap(({ judged }) => judged.checks ?? []);
   return [
-    row(beside.verdict, ({ judged: { verdict } }) => ({ text: texts.rack.verdicts[verdict], verdict })),
+    row(beside.verdict, ({ judged: { verdict, stops } }) => ({
+      text: texts.rack.verdicts[verdict],
+      verdict,
+      ...(stops > 0 && { stops: texts.choosing.stops({ number: stops }) }),
+    })),
     told(
       beside.setting,
       (bike) => settingWords(texts, figures, bike)?.height ?? cautionWords(texts, figures, bike),
@@ -76,5 +82,5 @@ function factsOf({ judged, facts }: BikeBeside): Partial<BikeFacts> {
 }
 
 export function differs({ cells }: FactRow): boolean {
-  return cells.some(({ text }) => text !== cells[0]?.text);
+  return cells.some(({ text, stops }) => text !== cells[0]?.text || stops !== cells[0]?.stops);
 }

@@ -1,27 +1,30 @@
 // Two to four bikes side by side: their spans on one scale, then what differs, and folded away what is the same on all.
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
+import { bikeIn, closeUp, factsIn } from "../../engine/close-up";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
+import { ForWhom } from "../../parts/for-whom";
 import { ScreenHead } from "../../parts/screen-head";
 import { VerdictSign } from "../../parts/verdict-sign";
+import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { bikePicked, picksCleared } from "../../state/picking";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { BackToRack } from "../bike/back-to-rack";
 import { FactList } from "../bike/bike-facts";
-import { factsOf } from "../rack/rack-bikes";
 import { DisplayUnit } from "../rack/rack-head";
 import { besideRows, differs } from "./beside-rows";
 import type { BikeBeside, Cell, FactRow } from "./beside-rows";
 
 export function SideBySide({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { picked, beside, judged } = state;
+  const { picked } = state;
+  const { answer, fresh } = answerTo(state, closeUp);
   const bikes = picked.flatMap((id): BikeBeside[] => {
-    const told = beside.find((bike) => bike.id === id);
-    return told === undefined ? [] : [{ judged: told, facts: factsOf(state, id) }];
+    const judged = bikeIn(answer, id);
+    return judged === null ? [] : [{ judged, facts: factsIn(answer, id) }];
   });
   const missing = picked.length - bikes.length;
   const rows = besideRows(texts, figures, bikes);
@@ -31,9 +34,10 @@ export function SideBySide({ state }: { state: PageState }) {
       <BackToRack />
       <ScreenHead title={texts.beside.title} aside={<DisplayUnit unit={state.unit} />}>
         {picked.length < 2 && <p>{texts.beside.needMore}</p>}
+        <ForWhom rider={answer?.assessed?.rider ?? null} />
       </ScreenHead>
       <div class="inset stack">
-        {missing > 0 && beside.length > 0 && (
+        {missing > 0 && fresh && (
           <div>
             <p>{texts.beside.missing({ number: missing })}</p>
             <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
@@ -42,10 +46,10 @@ export function SideBySide({ state }: { state: PageState }) {
           </div>
         )}
         {bikes.length > 0 && (
-          <>
+          <div class="told stack">
             <BikesOnTape
               bikes={bikes.map(({ judged }) => judged)}
-              window={judged.answer?.rider.window_mm ?? null}
+              rider={answer?.assessed?.rider ?? null}
               named
             />
             <Differences bikes={bikes} rows={rows.filter(differs)} />
@@ -56,7 +60,7 @@ export function SideBySide({ state }: { state: PageState }) {
                 </Fold>
               </section>
             )}
-          </>
+          </div>
         )}
         <div class="buttons">
           {picked.length < 4 && (
@@ -123,14 +127,21 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
   );
 }
 
-function CellWords({ cell: { text, verdict, check } }: { cell: Cell }) {
+function CellWords({ cell: { text, verdict, stops, check } }: { cell: Cell }) {
   const { texts } = usePage();
   if (text === null) return <span class="soft">{texts.bike.unknown}</span>;
   return (
-    <span class="cell">
+    <span class={verdict === undefined ? "cell" : "cell verdict"}>
       {verdict !== undefined && <VerdictSign verdict={verdict} />}
       {check !== undefined && <CheckSign state={check} />}
-      <span>{text}</span>
+      <span>
+        {text}
+        {stops !== undefined && (
+          <strong class="warning-below">
+            <CheckSign state="stop" /> {stops}
+          </strong>
+        )}
+      </span>
     </span>
   );
 }

@@ -1,38 +1,47 @@
-// The card for the fridge: where the saddle stands, when to raise it, what to look at; to print, or to send as text.
+// The card for the fridge: where the saddle stands, when to move it, what to look at; to print, or to send as text.
 import { useState } from "preact/hooks";
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
 import { Mark } from "../../drawings/signs";
+import { bikeIn, closeUp } from "../../engine/close-up";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TextField, TickField } from "../../parts/fields";
 import { InventedMark } from "../../parts/invented-mark";
 import { riderName } from "../../parts/rider-switch";
 import { ScreenHead } from "../../parts/screen-head";
+import { missingWords } from "../../parts/what-is-missing";
 import { ShareText } from "../../parts/share-text";
-import { VerdictSign } from "../../parts/verdict-sign";
+import { answerTo } from "../../state/answers";
+import { VerdictHead } from "../../parts/verdict-head";
 import type { PageState } from "../../state/page-state";
 import { riderSaid } from "../../state/rider-changes";
 import { went } from "../../state/screen-changes";
 import { BackToRack } from "./back-to-rack";
 import { cardText, cardWords } from "./card-words";
+import { MoveList } from "./move-list";
 
 export function BikeCard({ state, id }: { state: PageState; id: string }) {
   const { texts, figures, change } = usePage();
   const [named, setNamed] = useState(false);
   const { rider, today } = state;
-  const { detail } = state.bike;
-  const judged = detail?.id === id ? detail.judged : null;
+  const { answer, fresh, pending } = answerTo(state, closeUp);
+  // A card is not even drawn in grey: on paper it outlives every mark.
+  const judged = fresh ? bikeIn(answer, id) : null;
   if (judged === null) {
     return (
       <>
         <BackToRack />
         <ScreenHead title={texts.card.title}>
-          <p>{texts.rack.noReading}</p>
+          <p role="status">{pending ? texts.whatIf.busy : missingWords(texts, rider)}</p>
         </ScreenHead>
       </>
     );
   }
-  const words = cardWords(texts, figures, judged, { rider: named ? riderName(texts, rider) : null, today });
+  const judgedRider = answer?.assessed?.rider ?? null;
+  const words = cardWords(texts, figures, judged, judgedRider, {
+    rider: named ? riderName(texts, rider) : null,
+    today,
+  });
   return (
     <>
       <button type="button" class="plain-link back" onClick={() => change(went({ name: "bike", id }))}>
@@ -72,20 +81,39 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
             {words.rider !== null && `${words.rider}${texts.colon}`}
             {words.bike}
           </h3>
-          <p class="verdict">
-            <VerdictSign verdict={judged.verdict} />
-            {words.verdict}
+          <p>
+            <VerdictHead bike={judged} guess={words.caveat !== null} large />
           </p>
-          {words.setting !== null && (
-            <p>
-              <strong class="card-setting figure">{words.setting.height}</strong> {words.setting.place}.
+          {words.warnings.map((warning) => (
+            <p key={warning} class="warning-why">
+              {warning}
+            </p>
+          ))}
+          {words.forWhom !== null && <p>{words.forWhom}</p>}
+          {words.caveat !== null && (
+            <p class="estimate">
+              <strong>{words.caveat}</strong>
             </p>
           )}
-          <BikesOnTape bikes={[judged]} window={state.judged.answer?.rider.window_mm ?? null} />
+          {words.setting !== null && (
+            <p>
+              <strong class={words.caveat === null ? "card-setting figure" : "figure"}>
+                {words.setting.height}
+              </strong>{" "}
+              {words.setting.place !== null && `${words.setting.place}.`}
+            </p>
+          )}
+          <BikesOnTape bikes={[judged]} rider={judgedRider} />
           {words.sentences.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
-          <CardLines title={texts.growth.raises} lines={words.raises} dates />
+          {words.moves.length > 0 && (
+            <section>
+              <h4>{texts.growth.raises}</h4>
+              <p class="soft">{texts.moves.again}</p>
+              <MoveList moves={words.moves} columns />
+            </section>
+          )}
           <CardLines title={texts.card.doubts} lines={words.doubts} />
           <Cautions />
         </article>
@@ -94,12 +122,12 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
   );
 }
 
-function CardLines({ title, lines, dates = false }: { title: string; lines: string[]; dates?: boolean }) {
+function CardLines({ title, lines }: { title: string; lines: string[] }) {
   if (lines.length === 0) return null;
   return (
     <section>
       <h4>{title}</h4>
-      <ul class={dates ? "raises figure dates" : "raises figure"}>
+      <ul class="raises figure">
         {lines.map((line) => (
           <li key={line}>{line}</li>
         ))}

@@ -7,6 +7,8 @@ import { checkFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { byCode } from "../../texts/texts";
+import type { Texts } from "../../texts/texts";
+import type { Figures } from "../../figures/format-figures";
 
 /** The pedal at its lowest, halfway round. */
 const lowestPedal = 180;
@@ -14,9 +16,11 @@ const lowestPedal = 180;
 interface BikeDrawingProps {
   view: SideViewAnswer;
   checks: Check[];
+  /** Nobody measured the leg: what is drawn is the middle of a guess, and bears no figure. */
+  guess: boolean;
 }
 
-export function BikeDrawing({ view, checks }: BikeDrawingProps) {
+export function BikeDrawing({ view, checks, guess }: BikeDrawingProps) {
   const { texts, figures } = usePage();
   const [onPedal, putOnPedal] = useState(false);
   const [crank, turnCrank] = useState(lowestPedal);
@@ -42,13 +46,12 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
           />
         </div>
       )}
+      {guess && <p>{texts.guess.drawn}</p>}
       <SideView
         view={view}
         pose={pose}
-        label={`${texts.bike.drawing({
-          setting: setting === null ? null : figures.length(setting.y),
-          inseam: figures.length(view.inseam_mm),
-        })} ${spanWords(texts, figures, { lowest: lowest?.y ?? null, highest: highest?.y ?? null })}.`}
+        guess={guess}
+        label={`${drawingWords(texts, figures, view, guess)} ${spanWords(texts, figures, { lowest: lowest?.y ?? null, highest: highest?.y ?? null })}.`}
       />
       {turn !== null && pose !== null ? (
         <>
@@ -67,6 +70,19 @@ export function BikeDrawing({ view, checks }: BikeDrawingProps) {
       </p>
     </section>
   );
+}
+
+function drawingWords(
+  texts: Texts,
+  figures: Figures,
+  { saddle: { setting }, inseam_mm }: SideViewAnswer,
+  guess: boolean,
+): string {
+  if (guess) return texts.guess.sideView;
+  return texts.bike.drawing({
+    setting: setting === null ? null : figures.length(setting.y),
+    inseam: figures.length(inseam_mm),
+  });
 }
 
 interface CrankProps {

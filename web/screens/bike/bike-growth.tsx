@@ -1,18 +1,25 @@
-// How long one bike lasts: the picture, the same in words, the days to raise the saddle, and what it all rests on.
+// How long one bike lasts: the picture, the same in words, the steps of the saddle, and what it all rests on.
 import { GrowthPicture } from "../../drawings/growth-picture";
 import { spanWords } from "../../drawings/span-bar";
-import type { DateRange, ForecastAnswer, JudgedBike, Raise } from "../../engine/wire-answers";
+import { isGuess } from "../../drawings/shown-window";
+import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import type { Texts } from "../../texts/texts";
+import { fitsAfter, pauseWords } from "../rack/verdict-words";
+import { MoveList } from "./move-list";
+import { countMoves, saddleMoves, someMoves } from "./saddle-moves";
+import type { SaddleMoves } from "./saddle-moves";
 
 interface BikeGrowthProps {
   judged: JudgedBike;
+  /** For whom it was judged. */
+  rider: JudgedRider | null;
   forecast: ForecastAnswer | null;
 }
 
-export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
+export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
   const { texts, figures } = usePage();
   const sentences = growthSentences(texts, figures, judged, forecast);
   const drawn = [texts.growth.drawing, `${spanWords(texts, figures, judged.span_mm)}.`, ...sentences];
@@ -25,6 +32,7 @@ export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
           <ul class="drawing-key">
             <li class="key-rider">{texts.growth.keyNeed}</li>
             <li class="key-bike">{texts.growth.keyBike}</li>
+            {(judged.pauses ?? []).length > 0 && <li class="key-pause">{texts.pauses.key}</li>}
           </ul>
         </>
       )}
@@ -33,7 +41,8 @@ export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
           <li key={sentence}>{sentence}</li>
         ))}
       </ul>
-      <Raises raises={judged.raise ?? []} />
+      {rider !== null && isGuess(rider) && judged.saddle_mm !== null && <p>{texts.guess.moves}</p>}
+      <Moves moves={saddleMoves(texts, figures, judged, rider)} />
       {forecast !== null && (
         <Fold title={texts.growth.table}>
           <ForecastTable forecast={forecast} />
@@ -52,7 +61,7 @@ export function BikeGrowth({ judged, forecast }: BikeGrowthProps) {
 export function growthSentences(
   texts: Texts,
   figures: Figures,
-  { verdict, fits_from: from, outgrown, span_mm: span }: JudgedBike,
+  { verdict, fits_from: from, outgrown, span_mm: span, pauses = [] }: JudgedBike,
   forecast: ForecastAnswer | null,
 ): string[] {
   const { growth } = texts;
@@ -70,12 +79,20 @@ export function growthSentences(
     sentences.push(dated(from, growth.fitsFrom) ?? growth.neverFits);
   else if (verdict === "fits_now") sentences.push(growth.fitsAlready);
 
+  for (const pause of pauses) {
+    sentences.push(pauseWords(texts, figures, pause));
+    if (fitsAfter(pause, { outgrown })) sentences.push(texts.pauses.again({ until: null }));
+  }
+
   if (span.highest === null) sentences.push(growth.highestUnknown);
   else if (outgrown !== null) sentences.push(dated(outgrown, growth.outgrown) ?? growth.notOutgrown);
 
   if (forecast?.less_certain_for_young_child === true) sentences.push(growth.lessCertain);
   const next = forecast?.stages[1];
-  if (next !== undefined) sentences.push(growth.stageMoves({ month: figures.month(next.from) }));
+  if (next !== undefined) {
+    const says = next.stage === "starting" ? texts.moves.chartWheelsOff : growth.stageMoves;
+    sentences.push(says({ month: figures.month(next.from) }));
+  }
   return sentences;
 }
 
@@ -85,35 +102,23 @@ function rangeWords(texts: Texts, figures: Figures, { p10, p90 }: DateRange): st
   return from === to ? texts.growth.withinMonth : texts.growth.somewhere({ from, to });
 }
 
-const raisesShown = 4;
+const movesShown = 4;
 
-function Raises({ raises }: { raises: Raise[] }) {
+function Moves({ moves }: { moves: SaddleMoves[] }) {
   const { texts } = usePage();
-  if (raises.length === 0) return null;
-  const later = raises.slice(raisesShown);
+  if (moves.length === 0) return null;
+  const more = countMoves(moves) - movesShown;
   return (
     <div class="stack">
       <h4>{texts.growth.raises}</h4>
-      <RaiseLines raises={raises.slice(0, raisesShown)} />
-      {later.length > 0 && (
-        <Fold title={texts.growth.raiseMore({ number: later.length })}>
-          <RaiseLines raises={later} />
+      <p class="soft">{texts.moves.again}</p>
+      <MoveList moves={someMoves(moves, 0, movesShown)} />
+      {more > 0 && (
+        <Fold title={texts.growth.raiseMore({ number: more })}>
+          <MoveList moves={someMoves(moves, movesShown)} />
         </Fold>
       )}
     </div>
-  );
-}
-
-function RaiseLines({ raises }: { raises: Raise[] }) {
-  const { texts, figures } = usePage();
-  return (
-    <ol class="raises figure">
-      {raises.map(({ on, saddle_mm }) => (
-        <li key={saddle_mm}>
-          {texts.growth.raiseOn({ day: figures.day(on), height: figures.length(saddle_mm) })}
-        </li>
-      ))}
-    </ol>
   );
 }
 

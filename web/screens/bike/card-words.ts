@@ -1,13 +1,16 @@
 // What stands on the card of one bike and its rider, in sentences: for the paper and for a message alike.
-import type { JudgedBike } from "../../engine/wire-answers";
+import { isGuess } from "../../drawings/shown-window";
+import type { Check, CheckState, JudgedBike, JudgedRider } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 import { cautionWords, settingWords } from "../rack/verdict-words";
 import { growthSentences } from "./bike-growth";
 import { checkWords } from "./check-words";
+import { saddleMoves, someMoves } from "./saddle-moves";
+import type { SaddleMoves } from "./saddle-moves";
 
 /** More than a year's worth; by then there is a new reading. */
-const raisesOnCard = 6;
+const movesOnCard = 6;
 
 export interface CardWords {
   bike: string;
@@ -15,11 +18,19 @@ export interface CardWords {
   rider: string | null;
   madeOn: string;
   verdict: string;
+  /** "1 warning"; null: none. */
+  stops: string | null;
+  /** What the checks say that say stop. */
+  warnings: string[];
+  /** The way of riding that it was judged for. */
+  forWhom: string | null;
+  /** Of a leg that nobody measured, that the card is a guess. */
+  caveat: string | null;
   /** "Saddle at 49.5 cm", and how it lies in the bike's range. */
-  setting: { height: string; place: string } | null;
+  setting: { height: string; place: string | null } | null;
   /** What is in the way, until when it fits. */
   sentences: string[];
-  raises: string[];
+  moves: SaddleMoves[];
   /** Checks that ask for a look. */
   doubts: string[];
 }
@@ -28,39 +39,66 @@ export function cardWords(
   texts: Texts,
   figures: Figures,
   judged: JudgedBike,
+  judgedRider: JudgedRider | null,
   { rider, today }: { rider: string | null; today: string },
 ): CardWords {
-  const doubtful = (judged.checks ?? []).filter(({ state }) => state === "stop" || state === "look");
+  const checksThat = (says: CheckState): string[] => stateWords(texts, figures, judged.checks ?? [], says);
   return {
     bike: judged.name,
     rider,
     madeOn: texts.card.madeOn({ day: figures.day(today) }),
     verdict: texts.rack.verdicts[judged.verdict],
+    stops: judged.stops > 0 ? texts.choosing.stops({ number: judged.stops }) : null,
+    warnings: checksThat("stop"),
+    forWhom: judgedRider && `${texts.riding.for[judgedRider.stage]}.`,
+    caveat: judgedRider !== null && isGuess(judgedRider) ? texts.guess.caveat : null,
     setting: settingWords(texts, figures, judged),
     sentences: [
       cautionWords(texts, figures, judged),
       ...growthSentences(texts, figures, judged, null),
     ].filter((sentence) => sentence !== null && sentence !== texts.growth.fitsAlready) as string[],
-    raises: (judged.raise ?? [])
-      .slice(0, raisesOnCard)
-      .map(({ on, saddle_mm }) =>
-        texts.growth.raiseOn({ day: figures.day(on), height: figures.length(saddle_mm) }),
-      ),
-    doubts: doubtful.map((check) => Object.values(checkWords(texts, figures, check)).join(" ")),
+    moves: someMoves(saddleMoves(texts, figures, judged, judgedRider), 0, movesOnCard),
+    doubts: checksThat("look"),
   };
+}
+
+/** What the checks in one state say. */
+export function stateWords(texts: Texts, figures: Figures, checks: Check[], says: CheckState): string[] {
+  return checks
+    .filter(({ state }) => state === says)
+    .map((check) => Object.values(checkWords(texts, figures, check)).join(" "));
 }
 
 /** The card as lines of a message. */
 export function cardText(texts: Texts, card: CardWords): string {
-  const { bike, rider, madeOn, verdict, setting, sentences, raises, doubts } = card;
+  const {
+    bike,
+    rider,
+    madeOn,
+    verdict,
+    stops,
+    warnings,
+    forWhom,
+    caveat,
+    setting,
+    sentences,
+    moves,
+    doubts,
+  } = card;
   const titled = (title: string, lines: readonly string[]): string[] =>
     lines.length === 0 ? [] : ["", `${title}${texts.colon}`.trim(), ...lines.map((line) => `- ${line}`)];
   return [
     rider === null ? bike : `${rider}${texts.colon}${bike}`,
-    `${verdict}. ${madeOn}.`,
-    ...(setting === null ? [] : [`${setting.height}${texts.colon}${setting.place}.`]),
+    `${[verdict, stops].filter((words) => words !== null).join(". ")}. ${madeOn}.`,
+    ...warnings,
+    ...[forWhom, caveat].filter((words) => words !== null),
+    ...(setting === null ? [] : [`${[setting.height, setting.place].filter(Boolean).join(texts.colon)}.`]),
     ...sentences,
-    ...titled(texts.growth.raises, raises),
+    ...titled(texts.growth.raises, moves.length === 0 ? [] : [texts.moves.again]),
+    ...moves.flatMap(({ once, lines }) => [
+      ...(once === null ? [] : [once]),
+      ...lines.map((line) => `- ${line}`),
+    ]),
     ...titled(texts.card.doubts, doubts),
     ...titled(texts.cautions.title, texts.cautions.all),
   ]

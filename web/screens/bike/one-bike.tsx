@@ -1,34 +1,45 @@
 // One bike: where the saddle goes, the bike from the side, how long it lasts, and what else is known.
+import { bikeIn, closeUp, factsIn } from "../../engine/close-up";
+import type { BikesTold } from "../../engine/close-up";
+import { rackQuestion } from "../../engine/rack-question";
 import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";
+import { ForWhom } from "../../parts/for-whom";
 import { InTurn } from "../../parts/in-turn";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
-import { VerdictSign } from "../../parts/verdict-sign";
+import { VerdictHead } from "../../parts/verdict-head";
+import { ToRider, missingWords } from "../../parts/what-is-missing";
 import { Choosing } from "../rack/choosing";
-import { beatenBy, factsOf } from "../rack/rack-bikes";
+import { beatenBy } from "../rack/rack-bikes";
+import { answerTo } from "../../state/answers";
+import type { Told } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
 import { VerdictLine } from "../rack/verdict-line";
-import { costWords, lastingWords } from "../rack/verdict-words";
+import { costWords, lastingWords, rangeWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
 import { BikeDrawing } from "./bike-drawing";
+import { stateWords } from "./card-words";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
-  const { detail } = state.bike;
+  const told = answerTo(state, closeUp);
+  const facts = factsIn(told.answer, id);
   // Until the engine has told all about it, what the rack knows of it is shown.
   const judged =
-    detail?.id === id ? detail.judged : (state.judged.answer?.bikes.find((bike) => bike.id === id) ?? null);
-  const facts = factsOf(state, id);
-  const name = judged?.name ?? facts?.name ?? texts.bike.gone;
+    told.answer === null
+      ? (answerTo(state, rackQuestion).answer?.bikes.find((bike) => bike.id === id) ?? null)
+      : bikeIn(told.answer, id);
+  const name = judged?.name ?? facts?.name ?? (told.pending ? texts.whatIf.busy : texts.bike.gone);
   return (
     <>
       <BackToRack />
@@ -37,11 +48,11 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
       </ScreenHead>
       <div class="inset stack">
         {judged === null ? (
-          <Unjudged state={state} id={id} facts={facts} />
+          <Unjudged state={state} told={told} facts={facts} />
         ) : (
-          <Judged state={state} judged={judged} facts={facts} />
+          <Judged state={state} judged={judged} told={told.answer} facts={facts} />
         )}
-        {judged === null && detail?.id === id && <Cautions />}
+        {judged === null && told.answer !== null && <Cautions />}
       </div>
     </>
   );
@@ -50,22 +61,30 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
 interface JudgedProps {
   state: PageState;
   judged: JudgedBike;
+  /** null: the engine has not told all about it. */
+  told: BikesTold | null;
   facts: BikeFacts | null;
 }
 
-function Judged({ state, judged, facts }: JudgedProps) {
+function Judged({ state, judged, told, facts }: JudgedProps) {
   const { texts, figures } = usePage();
   const lasting = lastingWords(texts, figures, judged, { cost: false });
   const costing = costWords(texts, figures, judged);
   const share = shareOfPercent(state.wants.resalePercent);
-  const { detail, sideView, forecast } = state.bike;
+  const rider = told?.assessed?.rider ?? answerTo(state, rackQuestion).answer?.rider ?? null;
+  const guess = rider !== null && isGuess(rider);
   return (
     <>
-      <section class={`sheet stack verdict-sheet ${judged.verdict}`}>
-        <p class="verdict large">
-          <VerdictSign verdict={judged.verdict} />
-          {texts.rack.verdicts[judged.verdict]}
+      <section class={`sheet stack told verdict-sheet ${judged.verdict}`}>
+        <p>
+          <VerdictHead bike={judged} guess={guess} large />
         </p>
+        {stateWords(texts, figures, judged.checks ?? [], "stop").map((warning) => (
+          <p key={warning} class="warning-why">
+            {warning}
+          </p>
+        ))}
+        <ForWhom rider={rider} />
         <VerdictLine bike={judged} />
         <Setting judged={judged} />
         <Notes notes={judged.notes ?? []} />
@@ -78,16 +97,20 @@ function Judged({ state, judged, facts }: JudgedProps) {
       </section>
       <OnFromBike id={judged.id} picked={state.picked} />
       {/* From above downwards: nothing that somebody looks at is moved on by what comes later. */}
-      {detail?.id === judged.id && (
-        <InTurn key={judged.id}>
-          {[
-            sideView?.id === judged.id && <BikeDrawing view={sideView.answer} checks={judged.checks ?? []} />,
-            <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
-            <BikeGrowth judged={judged} forecast={forecast} />,
-            facts !== null && <BikeFactsTable facts={facts} />,
-            <Cautions />,
-          ]}
-        </InTurn>
+      {told !== null && (
+        <div class="told stack">
+          <InTurn key={judged.id}>
+            {[
+              told.sideView !== null && (
+                <BikeDrawing view={told.sideView} checks={judged.checks ?? []} guess={guess} />
+              ),
+              <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
+              <BikeGrowth judged={judged} rider={rider} forecast={told.forecast} />,
+              facts !== null && <BikeFactsTable facts={facts} />,
+              <Cautions />,
+            ]}
+          </InTurn>
+        </div>
       )}
     </>
   );
@@ -129,6 +152,16 @@ function Setting({ judged }: { judged: JudgedBike }) {
   ];
   if (judged.saddle_mm === null || judged.verdict === "too_tall" || judged.verdict === "outgrown")
     return null;
+  if (judged.saddle_likely_mm !== undefined) {
+    return (
+      <dl class="settings guess">
+        <div>
+          <dt>{texts.guess.aboveFloor}</dt>
+          <dd class="figure">{rangeWords(texts, figures, judged.saddle_likely_mm)}</dd>
+        </div>
+      </dl>
+    );
+  }
   return (
     <dl class="settings">
       {rows.map(
@@ -147,15 +180,17 @@ function Setting({ judged }: { judged: JudgedBike }) {
 
 interface UnjudgedProps {
   state: PageState;
-  id: string;
+  told: Told<BikesTold>;
   facts: BikeFacts | null;
 }
 
-function Unjudged({ state, id, facts }: UnjudgedProps) {
+function Unjudged({ state, told: { answer, fresh, pending }, facts }: UnjudgedProps) {
   const { texts, change } = usePage();
-  const hidden = facts !== null && state.bike.detail?.id === id;
+  // It is in the list, and was judged with the others.
+  const hidden = fresh && facts !== null && answer?.assessed != null;
   return (
     <>
+      {pending && <p class="soft">{texts.whatIf.busy}</p>}
       {hidden ? (
         <section class="sheet stack">
           <p>{texts.bike.hidden}</p>
@@ -164,16 +199,11 @@ function Unjudged({ state, id, facts }: UnjudgedProps) {
           </button>
         </section>
       ) : (
-        facts !== null && (
+        facts !== null &&
+        !pending && (
           <section class="sheet stack">
-            <p>{texts.rack.noReading}</p>
-            <button
-              type="button"
-              class="button main wide onward"
-              onClick={() => change(went({ name: "rider" }))}
-            >
-              {texts.rack.toRider}
-            </button>
+            <p>{missingWords(texts, state.rider)}</p>
+            <ToRider rider={state.rider} />
           </section>
         )
       )}

@@ -1,5 +1,5 @@
 // The fields of one bike as somebody types them: each with its unit, and below it what the running check says.
-import type { Cells } from "../../engine/wire-lists";
+import type { Cells, CheckEntryAnswer } from "../../engine/wire-lists";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField } from "../../parts/fields";
@@ -39,15 +39,15 @@ const plainFields = ["id", "name", "wheel", "colours", "condition", "notes"];
 
 interface EntryFieldProps {
   draft: Draft;
+  checked: CheckEntryAnswer | null;
   field: string;
   units: string | null;
   currency?: string | null;
   big?: boolean;
 }
 
-export function EntryField({ draft, field, units, currency = null, big = false }: EntryFieldProps) {
+export function EntryField({ draft, checked, field, units, currency = null, big = false }: EntryFieldProps) {
   const { texts, figures, change } = usePage();
-  const { checked } = draft;
   const text = draft.cells[field] ?? "";
   const unit = lengthFields.includes(field) ? (draft.unit ?? units) : field === "price" ? currency : null;
   const name = fieldName(texts, field);

@@ -1,15 +1,17 @@
 // One entry, field by field, with what the running check says of it.
+import type { CheckEntryAnswer } from "../../engine/wire-lists";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
+import type { Told } from "../../state/answers";
 import type { DeskState } from "../../state/list-desk";
 import { draftDropped } from "../../state/list-drafts";
 import type { Texts } from "../../texts/texts";
 import { EntryField, fieldGroups, isAbout, otherFields } from "./entry-fields";
 import { toNextField } from "./next-field";
 
-export function EntryForm({ desk }: { desk: DeskState }) {
+export function EntryForm({ desk, check }: { desk: DeskState; check: Told<CheckEntryAnswer> }) {
   const { texts, change, work } = usePage();
   const { draft, page } = desk;
   if (draft === null) return null;
@@ -20,6 +22,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
     <EntryField
       key={name}
       draft={draft}
+      checked={check.answer}
       field={name}
       units={units}
       currency={page?.answer.list?.currency ?? null}
@@ -30,7 +33,7 @@ export function EntryForm({ desk }: { desk: DeskState }) {
     <>
       <ScreenHead title={number === null ? texts.desk.entryNew : texts.desk.entryTitle({ name })} />
       <div class="inset stack" onKeyDown={toNextField}>
-        <CheckSaid desk={desk} />
+        <CheckSaid desk={desk} checked={check.answer} />
         {Object.entries(fieldGroups).map(([group, fields]) => (
           <fieldset key={group} class="sheet stack">
             <legend class="aloud">{texts.desk.groups[group as keyof Texts["desk"]["groups"]]}</legend>
@@ -76,9 +79,9 @@ export function EntryForm({ desk }: { desk: DeskState }) {
 const unfinishedCodes = new Set(["bike_without_name", "bike_without_saddle"]);
 
 /** What follows from the check, and a problem that belongs to no field of the form. */
-export function CheckSaid({ desk }: { desk: DeskState }) {
+export function CheckSaid({ desk, checked }: { desk: DeskState; checked: CheckEntryAnswer | null }) {
   const { texts, figures } = usePage();
-  const problem = desk.draft?.checked?.problem ?? null;
+  const problem = checked?.problem ?? null;
   const fields = [...Object.values(fieldGroups).flat(), ...otherFields(desk.draft?.cells ?? {})];
   // Nobody is told off for what is still to be typed.
   const unfinished = desk.draft?.number === null && problem !== null && unfinishedCodes.has(problem.code);

@@ -31,6 +31,9 @@ export function ListInHand({ state }: { state: PageState }) {
       <button type="button" class="button wide" onClick={() => change(went({ name: "rack" }))}>
         {texts.list.toRack}
       </button>
+      <button type="button" class="button wide" onClick={() => change(went({ name: "club" }))}>
+        {texts.club.open}
+      </button>
       {counts.set_aside === 0 ? (
         counts.bikes > 0 && <p class="soft">{texts.list.noneSetAside}</p>
       ) : (

@@ -113,7 +113,9 @@ function Compared({ merge }: { merge: Merge }) {
             keyOf={({ id }) => id}
           >
             {(conflict) =>
-              conflict !== null && <ConflictRow conflict={conflict} side={merge.take[conflict.id] ?? all} />
+              conflict !== null && (
+                <ConflictRow conflict={conflict} side={merge.take.get(conflict.id) ?? all} />
+              )
             }
           </LongList>
         </>

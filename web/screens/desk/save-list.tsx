@@ -4,6 +4,7 @@ import { Select, Switch } from "../../parts/choices";
 import { worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import type { SaveAnswer } from "../../engine/wire-lists";
+import type { Told } from "../../state/answers";
 import type { DeskState } from "../../state/list-desk";
 import { saveWished } from "../../state/list-steps";
 import { byCode } from "../../texts/texts";
@@ -12,10 +13,10 @@ import { BackToList } from "./back-to-list";
 const forms = ["json", "csv"] as const;
 const whole = ["all", "set_aside"] as const;
 
-export function SaveList({ desk }: { desk: DeskState }) {
+export function SaveList({ desk, saved }: { desk: DeskState; saved: Told<SaveAnswer> }) {
   const { texts, change, work } = usePage();
   const { save } = desk;
-  const { answer } = save;
+  const answer = saved.fresh ? saved.answer : null;
   const setAside = desk.page?.answer.counts.set_aside ?? 0;
   const file = work.sameFile(desk);
   return (

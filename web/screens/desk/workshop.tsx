@@ -1,11 +1,13 @@
 // Measuring bike after bike: large fields, what to measure drawn beside them, the next bike with one tap.
 import { useEffect, useRef } from "preact/hooks";
 import { isMeasure, MeasuringGuide } from "../../drawings/measuring-guide";
+import type { CheckEntryAnswer } from "../../engine/wire-lists";
 import type { TypedUnit } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { Fold } from "../../parts/fold";
 import { ScreenHead } from "../../parts/screen-head";
+import type { Told } from "../../state/answers";
 import type { DeskState } from "../../state/list-desk";
 import { draftDropped, fieldInHand, measuredIn } from "../../state/list-drafts";
 import { EntryField } from "./entry-fields";
@@ -26,7 +28,7 @@ const more = [
   "name",
 ];
 
-export function Workshop({ desk }: { desk: DeskState }) {
+export function Workshop({ desk, check }: { desk: DeskState; check: Told<CheckEntryAnswer> }) {
   const { texts, change, work } = usePage();
   const place = useRef<HTMLDivElement>(null);
   const { draft } = desk;
@@ -36,11 +38,14 @@ export function Workshop({ desk }: { desk: DeskState }) {
   };
   useEffect(toFirst, []);
   if (draft === null) return null;
-  const { cells, checked, inHand, unit } = draft;
+  const { cells, inHand, unit } = draft;
+  const { answer: checked, fresh } = check;
   const measured = first.slice(1).some((field) => (cells[field] ?? "").trim() !== "");
   const field = (big: boolean) => (name: string) => (
-    <EntryField key={name} draft={draft} field={name} units={unit} big={big} />
+    <EntryField key={name} draft={draft} checked={checked} field={name} units={unit} big={big} />
   );
+  /** Measured from the floor, straight up. */
+  const isHeight = (measured: string): boolean => measured.startsWith("saddle_");
   const measure = isMeasure(inHand) ? inHand : "saddle_lowest";
   const units: TypedUnit[] = ["cm", "in"];
   return (
@@ -70,13 +75,15 @@ export function Workshop({ desk }: { desk: DeskState }) {
       >
         <figure>
           <MeasuringGuide inHand={measure} />
-          <figcaption class="soft">{texts.desk.how[measure]}</figcaption>
+          <figcaption class="soft">
+            {texts.desk.how[measure]} {isHeight(measure) && texts.measuringBike.how}
+          </figcaption>
         </figure>
         <div class="stack">
           {first.map(field(true))}
-          {measured ? <CheckSaid desk={desk} /> : <p class="soft">{texts.desk.waiting}</p>}
+          {measured ? <CheckSaid desk={desk} checked={checked} /> : <p class="soft">{texts.desk.waiting}</p>}
           <p class="soft" role="status">
-            {measured && checked?.problem === null && checked.slips.length === 0 && texts.desk.fine}
+            {measured && fresh && checked?.problem === null && checked.slips.length === 0 && texts.desk.fine}
           </p>
           <Fold title={texts.desk.more} more={`(${texts.optional})`}>
             <div class="pair">{more.map(field(false))}</div>

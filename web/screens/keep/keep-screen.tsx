@@ -60,9 +60,9 @@ function OnDevice({ keeping }: { keeping: KeepingState }) {
 function InFile({ keeping }: { keeping: KeepingState }) {
   const { texts, keeper, change } = usePage();
   async function save(): Promise<void> {
-    const { name, text } = await keeper.fileToSave();
+    const { name, text, measured } = await keeper.fileToSave();
     download(name, text);
-    change(keepingIs({ said: { what: "saved", file: name } }));
+    change(keepingIs({ inFile: measured, said: { what: "saved", file: name } }));
   }
   return (
     <section class="sheet stack">

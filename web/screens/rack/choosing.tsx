@@ -3,19 +3,15 @@ import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { byCode } from "../../texts/texts";
 
-/** Why a bike is worth a look; or, in one sentence, why it is not put forward; and what asks for a second look. */
+/** Why a bike is worth a look; or, in one sentence, why it is not put forward; and how much asks for a second look. */
 export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: NamedBike | null }) {
   const { texts } = usePage();
-  const { worthALook, worth, stops, looks, notOffered } = texts.choosing;
+  const { worthALook, worth, looks, notOffered } = texts.choosing;
   const { standing } = bike;
   const reasons =
     standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => byCode(worth, code) ?? why) : [];
   const tried = bike.verdict === "fits_now" || bike.verdict === "close_call";
-  const heldByStop = bike.not_offered?.code === "check_stops";
-  const doubts = [
-    tried && !heldByStop && bike.stops > 0 ? stops({ number: bike.stops }) : null,
-    tried && bike.looks > 0 ? looks({ number: bike.looks }) : null,
-  ].filter((words) => words !== null);
+  const doubt = tried && bike.looks > 0 ? looks({ number: bike.looks }) : null;
   const held =
     bike.not_offered === null
       ? undefined
@@ -28,12 +24,10 @@ export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: Named
         </p>
       )}
       {held !== undefined && <p class="soft">{held}</p>}
-      {doubts.length > 0 && (
-        <ul class="doubts">
-          {doubts.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
+      {doubt !== null && (
+        <p class="doubts">
+          <span>{doubt}</span>
+        </p>
       )}
     </>
   );

@@ -1,6 +1,9 @@
 // The bikes of the rack: judged ones in the engine's order, or, before there is a rider, those of the list as they are.
-import type { BikeFacts, JudgedBike, NamedBike } from "../../engine/wire-answers";
+import { hanging } from "../../engine/list-questions";
+import { rackQuestion } from "../../engine/rack-question";
+import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
 import type { ListedEntry } from "../../engine/wire-lists";
+import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 
 export interface RackBike extends Pick<
@@ -18,16 +21,16 @@ export interface RackBikes {
   at: (place: number) => RackBike | null;
 }
 
-export function rackBikes({ judged, list }: Pick<PageState, "judged" | "list">): RackBikes {
-  const { answer, from } = judged;
+export function rackBikes(state: Pick<PageState, "answers" | "list">): RackBikes {
+  const { answer, from } = lastAnswer(state, rackQuestion);
   if (answer !== null) {
     const length = Object.values(answer.counts).reduce((sum, count) => sum + count, 0);
     return { length, at: (place) => judgedOnRack(answer.bikes[place - from]) };
   }
-  const { loaded, hanging } = list;
+  const listed = lastAnswer(state, hanging);
   return {
-    length: loaded?.counts.bikes ?? 0,
-    at: (place) => listedOnRack(hanging.entries[place - hanging.from]),
+    length: state.list.loaded?.counts.bikes ?? 0,
+    at: (place) => listedOnRack(listed.answer?.entries[place - listed.from]),
   };
 }
 
@@ -68,9 +71,4 @@ const listedOnRack = (bike: ListedEntry | undefined): RackBike | null =>
 export function beatenBy(judged: JudgedBike | null): NamedBike | null {
   const { beaten_by: id, beaten_by_name: name } = judged?.standing ?? {};
   return id === undefined || name === undefined ? null : { id, name };
-}
-
-/** What the list says of a bike on screen; null until the engine has told, and for a bike that is in no list. */
-export function factsOf({ list }: Pick<PageState, "list">, id: string): BikeFacts | null {
-  return list.facts.find((bike) => bike.id === id) ?? null;
 }

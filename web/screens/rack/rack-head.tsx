@@ -1,10 +1,12 @@
 // Over the rack: how many bikes fit, said aloud when it changes, and the unit that lengths are shown in.
 import { useEffect, useState } from "preact/hooks";
+import { rackQuestion } from "../../engine/rack-question";
 import type { AssessAnswer, Verdict } from "../../engine/wire-answers";
 import type { TypedUnit } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { riderName } from "../../parts/rider-switch";
+import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { shownIn } from "../../state/rider-changes";
 import type { Texts } from "../../texts/texts";
@@ -23,17 +25,19 @@ export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
   const { texts } = usePage();
   const [fitting, ...others] = countWords(texts, answer);
   return (
-    <p>
+    <p class="told">
       <strong class="count-first">{fitting}</strong>
       {others.length > 0 && `, ${others.join(", ")}`}
     </p>
   );
 }
 
-/** The counts of the rack, or, before there is a rider, how many bikes hang on it. */
-function aloud(texts: Texts, { judged, list, rider, waiting }: PageState): string {
-  const answer = judged.about === rider.key ? judged.answer : null;
-  if (answer !== null && Object.values(answer.counts).some((count) => count > 0)) {
+/** The counts of the rack, or, before there is a rider, how many bikes hang on it. Older ones are not said. */
+function aloud(texts: Texts, state: PageState): string {
+  const { list, rider, waiting } = state;
+  const { answer, fresh, pending } = answerTo(state, rackQuestion);
+  if (pending) return "";
+  if (fresh && answer !== null && Object.values(answer.counts).some((count) => count > 0)) {
     const said = texts.rack.announced({ counts: countWords(texts, answer).join(", ") });
     return waiting.length === 0 ? said : `${riderName(texts, rider)}. ${said}`;
   }

@@ -1,7 +1,10 @@
 // The rack on paper: all bikes that match, not only those near the screen; and for whom they were judged.
 import { useEffect } from "preact/hooks";
+import { shownWindow } from "../../drawings/shown-window";
+import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
 import { riderName } from "../../parts/rider-switch";
+import { answerTo, lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { printingBegun, printingOver } from "../../state/printing";
 import type { RackBikes } from "./rack-bikes";
@@ -17,7 +20,11 @@ function toldAbout(bikes: RackBikes, { rows }: PageState): number {
 export function usePrinting(state: PageState, bikes: RackBikes): void {
   const { change } = usePage();
   const { printing } = state;
-  const ready = printing?.asked === true && bikes.length > 0 && toldAbout(bikes, state) === bikes.length;
+  const ready =
+    printing?.asked === true &&
+    answerTo(state, rackQuestion).fresh &&
+    bikes.length > 0 &&
+    toldAbout(bikes, state) === bikes.length;
   useEffect(() => {
     const begin = (): void => change(printingBegun(false));
     const end = (): void => change(printingOver());
@@ -37,17 +44,17 @@ export function usePrinting(state: PageState, bikes: RackBikes): void {
 
 export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes }) {
   const { texts, figures } = usePage();
-  const { rider, waiting, today, judged, printing } = state;
-  if (printing === null) return null;
+  if (state.printing === null) return null;
+  const { rider, waiting, today } = state;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const window = judged.answer?.rider.window_mm;
+  const window = shownWindow(lastAnswer(state, rackQuestion).answer?.rider ?? null);
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
       <p>
         {named && `${riderName(texts, rider)}. `}
         {texts.card.madeOn({ day: figures.day(today) })}.{" "}
-        {window !== undefined &&
+        {window !== null &&
           `${texts.window.title}${texts.colon}${texts.window.range({
             low: figures.bareLength(window.low),
             high: figures.length(window.high),

@@ -3,7 +3,7 @@ import type { HeightScale } from "../../drawings/height-scale";
 import { SpanBar } from "../../drawings/span-bar";
 import { usePage } from "../../page/page-context";
 import { unlessSame } from "../../parts/unless-same";
-import { VerdictSign } from "../../parts/verdict-sign";
+import { VerdictHead } from "../../parts/verdict-head";
 import { bikePicked } from "../../state/picking";
 import { went } from "../../state/screen-changes";
 import { Choosing } from "./choosing";
@@ -18,9 +18,11 @@ interface RackRowProps {
   /** Another one may be picked. */
   pickable: boolean;
   scale: HeightScale;
+  /** Nobody measured the leg. */
+  guess: boolean;
 }
 
-export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, scale }: RackRowProps) {
+export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, scale, guess }: RackRowProps) {
   const { texts, figures, change } = usePage();
   const { judged } = bike;
   const lasting = judged === null ? null : lastingWords(texts, figures, judged);
@@ -28,12 +30,7 @@ export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, sca
   return (
     <article class="row">
       <p class="row-head">
-        {judged !== null && (
-          <span class="verdict">
-            <VerdictSign verdict={judged.verdict} />
-            {texts.rack.verdicts[judged.verdict]}
-          </span>
-        )}
+        {judged !== null && <VerdictHead bike={judged} guess={guess} />}
         <span class="row-facts figure">
           {bike.taped && <span>{texts.rack.taped}</span>}
           {bike.wheelInches !== null && <span>{texts.rack.wheel({ nominal: bike.wheelInches })}</span>}
@@ -67,7 +64,7 @@ export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, sca
         scale={scale}
         span={bike.span}
         verdict={judged?.verdict ?? null}
-        saddle={judged?.saddle_mm ?? null}
+        saddle={guess ? null : (judged?.saddle_mm ?? null)}
       />
       {judged !== null && <VerdictLine bike={judged} />}
       {lasting !== null && <p class="soft">{lasting}</p>}

@@ -6,6 +6,7 @@ import type { BrakeWish, GearsWish, Order } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
+import { MassField } from "../../parts/mass-field";
 import { Fold } from "../../parts/fold";
 import type { LoadedList, PageState } from "../../state/page-state";
 import { plainNumber, shareOfPercent } from "../../state/request-building";
@@ -63,11 +64,10 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
             problem={numberProblem(wants.maxPrice)}
             onType={(maxPrice) => change(wanted({ maxPrice }))}
           />
-          <TextField
+          <MassField
             id="max-mass"
             label={texts.wishes.maxMass}
             text={wants.maxMassKg}
-            problem={numberProblem(wants.maxMassKg)}
             onType={(maxMassKg) => change(wanted({ maxMassKg }))}
           />
           <Select
@@ -142,7 +142,7 @@ function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
     ([reason, number]) => byCode(texts.wishes.because, reason, { number }) ?? reason,
   );
   return (
-    <div class="hidden-bikes">
+    <div class="hidden-bikes told">
       <p>
         <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>
         {texts.colon}

@@ -1,17 +1,24 @@
 // The rack: all bikes on one floor-to-saddle scale, the rider's window across them, the best first.
 import { useCallback, useMemo } from "preact/hooks";
 import { scaleBetween, scaleOver } from "../../drawings/height-scale";
+import { isGuess, shownWindow } from "../../drawings/shown-window";
 import { WindowBand } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
+import { rackQuestion } from "../../engine/rack-question";
+import type { AssessAnswer } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
+import { ForWhom } from "../../parts/for-whom";
 import { InventedMark } from "../../parts/invented-mark";
 import { KeptMark } from "../../parts/kept-mark";
 import { ListRefused } from "../../parts/list-refused";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
-import type { PageState } from "../../state/page-state";
+import { answerTo, lastAnswer } from "../../state/answers";
+import { missingWords, ToRider } from "../../parts/what-is-missing";
+import type { ListState, PageState } from "../../state/page-state";
 import { mostPicked } from "../../state/picking";
+import { saysSomething } from "../../state/request-building";
 import { shown } from "../../state/list-steps";
 import { rowsNeared, went } from "../../state/screen-changes";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
@@ -26,20 +33,26 @@ import { WhatIf } from "./what-if";
 const usualHeights = { low: 300, high: 900 };
 
 /** The ends of the bikes' spans, and of the rider's window. */
-function heightsOf({ judged: { answer }, list: { loaded } }: PageState): number[] {
+function heightsOf(answer: AssessAnswer | null, { loaded }: ListState): number[] {
   const heights = (answer ?? loaded)?.heights_mm;
-  const window = answer?.rider.window_mm;
+  const window = shownWindow(answer?.rider ?? null);
   const ends = [heights?.lowest, heights?.highest, window?.low, window?.high];
   return ends.filter((end) => typeof end === "number");
 }
 
+/** The first answer for this rider is on its way. */
+function isAwaited(state: PageState): boolean {
+  return saysSomething(state.rider) && answerTo(state, rackQuestion).pending;
+}
+
 export function TheRack({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
-  const { judged, list } = state;
-  const { answer } = judged;
+  const { list } = state;
+  const { answer, refusal } = lastAnswer(state, rackQuestion);
   const bikes = rackBikes(state);
-  const window = answer?.rider.window_mm ?? null;
-  const { low, high } = scaleOver(heightsOf(state), usualHeights);
+  const judgedRider = answer?.rider ?? null;
+  const window = shownWindow(judgedRider);
+  const { low, high } = scaleOver(heightsOf(answer, list), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
   usePrinting(state, bikes);
@@ -49,8 +62,13 @@ export function TheRack({ state }: { state: PageState }) {
   return (
     <>
       <ScreenHead title={texts.rack.title} aside={<DisplayUnit unit={state.unit} />}>
-        {answer === null ? <p>{texts.rack.noReading}</p> : <VerdictCounts answer={answer} />}
-        {judged.refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
+        {answer === null ? (
+          <p>{isAwaited(state) ? texts.whatIf.busy : missingWords(texts, state.rider)}</p>
+        ) : (
+          <VerdictCounts answer={answer} />
+        )}
+        <ForWhom rider={judgedRider} />
+        {refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
         <InventedMark state={state} />
         <KeptMark state={state} />
         <PaperHead state={state} bikes={bikes} />
@@ -58,13 +76,7 @@ export function TheRack({ state }: { state: PageState }) {
       <div class="inset">
         {list.refusal?.named === true && <ListRefused list={list} />}
         {answer === null ? (
-          <button
-            type="button"
-            class="button main wide onward"
-            onClick={() => change(went({ name: "rider" }))}
-          >
-            {texts.rack.toRider}
-          </button>
+          <ToRider rider={state.rider} />
         ) : (
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
@@ -75,7 +87,7 @@ export function TheRack({ state }: { state: PageState }) {
           {texts.rack.key} {answer !== null && <span class="on-screen">{texts.beside.how}</span>}
         </p>
       </div>
-      <div class={judged.refusal !== null && answer !== null ? "rack stale" : "rack"}>
+      <div class="rack told">
         <TapeStrip
           scale={scale}
           window={window}
@@ -99,6 +111,7 @@ export function TheRack({ state }: { state: PageState }) {
                   picked={state.picked.includes(bike.id)}
                   pickable={state.picked.length < mostPicked}
                   scale={scale}
+                  guess={judgedRider !== null && isGuess(judgedRider)}
                 />
               )
             }

@@ -13,8 +13,7 @@ export function VerdictLine({ bike }: { bike: JudgedBike }) {
       {setting !== null && (
         <>
           <strong>{setting.height}</strong>
-          {texts.colon}
-          {setting.place}.
+          {setting.place === null ? "." : `${texts.colon}${setting.place}.`}
         </>
       )}
     </p>

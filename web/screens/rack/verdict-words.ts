@@ -1,5 +1,5 @@
 // A verdict in sentences: where the saddle goes or what is missing, and how long the bike lasts.
-import type { JudgedBike } from "../../engine/wire-answers";
+import type { JudgedBike, LikelyHeights, Pause } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import { lengthOfUse } from "../../texts/durations";
 import { byCode } from "../../texts/texts";
@@ -20,16 +20,26 @@ function room(texts: Texts, figures: Figures, { below_highest_mm: below }: Judge
   return below < nothing ? texts.verdict.noRoom : texts.verdict.room({ height: figures.length(below) });
 }
 
-/** "Saddle at 49.5 cm", and "its lowest position, 13.5 cm left to raise"; null where it cannot be set for this rider. */
+/**
+ * "Saddle at 49.5 cm", and "its lowest position, 13.5 cm left to raise"; of a guessed leg a range, and nothing beside it. null
+ * where it cannot be set for this rider.
+ */
 export function settingWords(
   texts: Texts,
   figures: Figures,
   bike: JudgedBike,
-): { height: string; place: string } | null {
-  const { saddle_mm: saddle, verdict } = bike;
+): { height: string; place: string | null } | null {
+  const { saddle_mm: saddle, saddle_likely_mm: likely, verdict } = bike;
   if (saddle === null || verdict === "too_tall" || verdict === "outgrown") return null;
+  if (likely !== undefined)
+    return { height: texts.guess.setting({ range: rangeWords(texts, figures, likely) }), place: null };
   const details = [place(texts, figures, bike), room(texts, figures, bike)].filter((part) => part !== null);
   return { height: texts.verdict.setting({ height: figures.length(saddle) }), place: details.join(", ") };
+}
+
+/** "47 to 55 cm". */
+export function rangeWords(texts: Texts, figures: Figures, { low, high }: LikelyHeights): string {
+  return texts.window.range({ low: figures.bareLength(low), high: figures.length(high) });
 }
 
 /** How far a bike misses; null where it does not, or nobody knows. */
@@ -62,12 +72,16 @@ export function lastingWords(
   bike: JudgedBike,
   told = { cost: true },
 ): string | null {
-  const { fits_from: from, months_of_fit: months, cost_per_month: cost, verdict } = bike;
+  const { months_of_fit: months, cost_per_month: cost, fits_from: from, pauses = [], verdict } = bike;
   if (verdict === "outgrown") return null;
   const parts: string[] = [];
   if (verdict === "too_tall" && from !== null)
     parts.push(texts.verdict.fitsFrom({ month: from.p50 && figures.month(from.p50) }));
-  if (months !== null) {
+  const [pause] = pauses;
+  if (pause !== undefined) {
+    const until = figures.month(pause.from);
+    parts.push(parts.length === 0 ? texts.pauses.until({ until }) : texts.pauses.thenUntil({ until }));
+  } else if (months !== null) {
     const time = lengthOfUse(texts.durations, months);
     parts.push(parts.length === 0 ? texts.verdict.lasts({ time }) : texts.verdict.lastsThen({ time }));
   }
@@ -76,8 +90,45 @@ export function lastingWords(
     cost === null || !told.cost
       ? null
       : texts.verdict.costPerMonth({ amount: figures.money(cost, bike.currency) });
-  const sentences = [lasting, costing].filter((sentence) => sentence !== null);
+  const sentences = [lasting, ...pauseSentences(texts, figures, bike), costing].filter(
+    (sentence) => sentence !== null,
+  );
   return sentences.length === 0 ? null : sentences.join(" ");
+}
+
+/** Whether the bike fits again after a pause, which may also end where the bike is outgrown for good. */
+export function fitsAfter(pause: Pause, { outgrown }: Pick<JudgedBike, "outgrown">): boolean {
+  const end = outgrown?.p50 ?? null;
+  return end === null || pause.to < end;
+}
+
+/** Every pause in a sentence, and that the bike fits again after it; empty where there is none. */
+export function pauseSentences(
+  texts: Texts,
+  figures: Figures,
+  { pauses = [], outgrown }: Pick<JudgedBike, "pauses" | "outgrown">,
+): string[] {
+  return pauses.flatMap((pause, place) => {
+    const until = pauses[place + 1]?.from ?? outgrown?.p50 ?? null;
+    const again = texts.pauses.again({ until: until && figures.month(until) });
+    return [pauseWords(texts, figures, pause), ...(fitsAfter(pause, { outgrown }) ? [again] : [])];
+  });
+}
+
+/** "Too high from May to November 2027, when …". */
+export function pauseWords(texts: Texts, figures: Figures, pause: Pause): string {
+  return texts.pauses.during[pause.code]({ time: pauseTime(texts, figures, pause) });
+}
+
+/** "from May to November 2027". */
+function pauseTime(texts: Texts, figures: Figures, { from, to }: Pause): string {
+  const [first, last] = [figures.month(from), figures.month(to)];
+  if (first === last) return texts.pauses.within({ month: last });
+  const isOneYear = from.slice(0, 4) === to.slice(0, 4);
+  return texts.pauses.between({
+    from: isOneYear ? figures.monthName(Number(from.slice(5, 7))) : first,
+    to: last,
+  });
 }
 
 /** What it costs a month and how far that may differ; or why there is no figure. */

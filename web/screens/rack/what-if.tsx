@@ -1,19 +1,22 @@
 // What would change the answer: the smallest change of reading, stage or budget that puts another bike first.
+import { changesQuestion } from "../../engine/questions";
 import type { AnswerChange } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
+import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { went, whatIfUnfolded } from "../../state/screen-changes";
 import type { Texts } from "../../texts/texts";
 
 export function WhatIf({ state, currency }: { state: PageState; currency: string | null }) {
   const { texts, change } = usePage();
-  const { open, answer } = state.whatIf;
+  const open = state.whatIfOpen;
+  const { answer, fresh } = answerTo(state, changesQuestion);
   return (
     <div class="what-if">
       <Fold title={texts.whatIf.title} open={open} onFold={(unfolded) => change(whatIfUnfolded(unfolded))}>
-        {answer === null ? (
+        {answer === null || !fresh ? (
           <p role="status">{texts.whatIf.busy}</p>
         ) : (
           <>

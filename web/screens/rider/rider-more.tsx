@@ -1,16 +1,20 @@
 // What nobody has to say about a rider, and why it helps.
 import { Switch } from "../../parts/choices";
 import { MonthField, TextField } from "../../parts/fields";
+import { MassField } from "../../parts/mass-field";
 import { worded } from "../../parts/notes";
+import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
-import { movesOn, plainNumber } from "../../state/request-building";
+import { movesOn } from "../../state/request-building";
 import { riderSaid } from "../../state/rider-changes";
-import type { PageState } from "../../state/page-state";
+import { lastAnswer } from "../../state/answers";
+import type { PageState, RiderEntry } from "../../state/page-state";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
 const oldestRider = 18;
 const yearsAhead = 4;
+const populations = ["us", "gb", "nl", "any"] as const;
 
 /** Whole years from `first`, `count` of them, upwards or downwards. */
 function yearsFrom(first: number, count: number, step: 1 | -1): string[] {
@@ -22,9 +26,8 @@ export function asksForMass({ screen }: PageState): boolean {
   return screen.name === "rider" && screen.at === "mass";
 }
 
-function massProblemOf({ rider, judged }: PageState, texts: Texts, figures: Figures): string | null {
-  if (rider.massKg.trim() !== "" && plainNumber(rider.massKg) === null) return texts.wishes.notANumber;
-  const { refusal } = judged;
+function massProblemOf(state: PageState, texts: Texts, figures: Figures): string | null {
+  const { refusal } = lastAnswer(state, rackQuestion);
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
 
@@ -32,8 +35,7 @@ export function RiderMore({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
-  const ridingFrom = texts.rider.ridingFrom[rider.stage as keyof typeof texts.rider.ridingFrom];
-  const { refusal } = state.judged;
+  const { refusal } = lastAnswer(state, rackQuestion);
   const statureProblem =
     refusal?.where.startsWith("rider.stature") === true ? worded(texts, figures, refusal) : null;
   const massProblem = massProblemOf(state, texts, figures);
@@ -46,7 +48,7 @@ export function RiderMore({ state }: { state: PageState }) {
         years={yearsFrom(thisYear, oldestRider + 1, -1)}
         onChoose={(born) => change(riderSaid({ born }))}
       />
-      <Switch
+      <Switch<RiderEntry["sex"]>
         name="sex"
         legend={texts.rider.sex}
         chosen={rider.sex}
@@ -58,6 +60,14 @@ export function RiderMore({ state }: { state: PageState }) {
         ]}
       />
       <p class="soft">{texts.rider.sexWhy}</p>
+      <Switch
+        name="population"
+        legend={texts.rider.population}
+        chosen={rider.population}
+        onChoose={(population) => change(riderSaid({ population }))}
+        options={populations.map((value) => ({ value, label: texts.rider.populations[value] }))}
+      />
+      <p class="soft">{texts.rider.populationWhy}</p>
       <TextField
         id="stature"
         label={`${texts.rider.stature} (${texts.units[rider.stature.unit]})`}
@@ -65,7 +75,7 @@ export function RiderMore({ state }: { state: PageState }) {
         problem={statureProblem}
         onType={(text) => change(riderSaid({ stature: { ...rider.stature, text } }))}
       />
-      <TextField
+      <MassField
         id="rider-mass"
         label={texts.rider.mass}
         hint={texts.rider.massWhy}
@@ -74,9 +84,9 @@ export function RiderMore({ state }: { state: PageState }) {
         asked={asksForMass(state)}
         onType={(massKg) => change(riderSaid({ massKg }))}
       />
-      {movesOn(rider) && (
+      {movesOn(rider.stage) && (
         <MonthField
-          legend={ridingFrom}
+          legend={texts.rider.ridingFrom[rider.stage]}
           hint={texts.rider.ridingFromWhy}
           chosen={rider.ridingFrom}
           years={yearsFrom(thisYear, yearsAhead, 1)}

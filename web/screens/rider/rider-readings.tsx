@@ -3,6 +3,7 @@ import { Switch } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
 import { Notes, worded } from "../../parts/notes";
 import { usePage } from "../../page/page-context";
+import { rackQuestion } from "../../engine/rack-question";
 import { readingKeyOf } from "../../engine/questions";
 import type { Figures } from "../../figures/format-figures";
 import type { Note } from "../../engine/wire-answers";
@@ -14,6 +15,7 @@ import {
   riderUnitChosen,
   shoesChosen,
 } from "../../state/rider-changes";
+import { lastAnswer } from "../../state/answers";
 import type { PageState, ReadingEntry } from "../../state/page-state";
 import type { Texts } from "../../texts/texts";
 
@@ -22,7 +24,7 @@ const mostOfADay = 4;
 
 /** What is wrong with one reading, in words; null where nothing is. */
 function problemOf(state: PageState, texts: Texts, figures: Figures, key: number): string | null {
-  const { refusal } = state.judged;
+  const { refusal } = lastAnswer(state, rackQuestion);
   return refusal !== null && readingKeyOf(state, refusal.where) === key
     ? worded(texts, figures, refusal)
     : null;
@@ -37,7 +39,7 @@ export function TodaysReadings({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const readings = state.rider.readings.filter((reading) => reading.on === state.today);
   const newest = readings.at(-1);
-  const { answer, refusal } = state.judged;
+  const { answer, refusal } = lastAnswer(state, rackQuestion);
   const questions = refusal === null ? (answer?.rider.notes.filter(aboutReadings) ?? []) : [];
   const { unit } = newest?.figure ?? { unit: state.unit };
   return (
@@ -76,7 +78,9 @@ export function TodaysReadings({ state }: { state: PageState }) {
           ]}
         />
       </div>
-      <Notes notes={questions} />
+      <div class="told">
+        <Notes notes={questions} />
+      </div>
     </section>
   );
 }

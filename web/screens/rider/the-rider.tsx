@@ -1,5 +1,6 @@
 // The rider: the inside leg, how the child rides, and what saddle height to look for.
 import { ScreenHead } from "../../parts/screen-head";
+import { lacksOnlyStage } from "../../parts/what-is-missing";
 import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
@@ -11,8 +12,10 @@ import { usePage } from "../../page/page-context";
 import { riderAdded } from "../../state/family-changes";
 import { went } from "../../state/screen-changes";
 import { riderSaid } from "../../state/rider-changes";
+import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
-import type { Stage } from "../../engine/wire-answers";
+import { rackQuestion } from "../../engine/rack-question";
+import type { Note, Stage } from "../../engine/wire-answers";
 import type { Confidence } from "../../engine/wire-requests";
 import { EarlierReadings, TodaysReadings } from "./rider-readings";
 import { RiderFamily } from "./rider-family";
@@ -30,8 +33,8 @@ export function bikeless({ list, tape }: PageState): boolean {
 
 export function TheRider({ state }: { state: PageState }) {
   const { texts, change } = usePage();
-  const { rider, judged } = state;
-  const { answer } = judged;
+  const { rider } = state;
+  const { answer, refusal } = lastAnswer(state, rackQuestion);
   return (
     <>
       <ScreenHead
@@ -62,7 +65,13 @@ export function TheRider({ state }: { state: PageState }) {
               ),
             }))}
           />
-          <p class="soft">{texts.rider.stages[rider.stage].more}</p>
+          {rider.stage !== null ? (
+            <p class="soft">{texts.rider.stages[rider.stage].more}</p>
+          ) : (
+            <p class={lacksOnlyStage(rider) ? "estimate" : "soft"} role="status">
+              {texts.riding.choose}
+            </p>
+          )}
           {rider.stage === "side_wheels" && (
             <Switch
               name="confidence"
@@ -74,14 +83,14 @@ export function TheRider({ state }: { state: PageState }) {
           )}
         </section>
 
-        <EngineTrouble state={state} />
+        <EngineTrouble refusal={refusal} />
         {answer === null ? (
           <section class="sheet stack">
             <h3>{texts.measuring.title}</h3>
             <MeasuringSteps />
           </section>
         ) : (
-          <WindowResult state={state} answer={answer} />
+          <WindowResult answer={answer} refusal={refusal} />
         )}
 
         <section class="sheet">
@@ -116,9 +125,8 @@ export function TheRider({ state }: { state: PageState }) {
 }
 
 /** No figure of the reader's is at fault: the engine broke down, or a site's host did not give it. */
-function EngineTrouble({ state }: { state: PageState }) {
+function EngineTrouble({ refusal }: { refusal: Note | null }) {
   const { texts, figures } = usePage();
-  const { refusal } = state.judged;
   if (refusal?.code !== "internal") return null;
   return (
     <p class="problem at-once" role="alert">

@@ -1,30 +1,40 @@
 // The answer before any bike: which saddle heights suit this rider now, and on which wheels to look for them.
 import { scaleOver } from "../../drawings/height-scale";
+import { isGuess } from "../../drawings/shown-window";
 import { TapeStrip } from "../../drawings/tape-strip";
-import type { AssessAnswer, JudgedRider } from "../../engine/wire-answers";
+import type { AssessAnswer, JudgedRider, Note } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
+import { ForWhom } from "../../parts/for-whom";
 import { Notes } from "../../parts/notes";
 import { aboutReadings } from "./rider-readings";
-import type { PageState } from "../../state/page-state";
 import { went } from "../../state/screen-changes";
 
 /** How much of the tape is shown on either side of the window. */
 const tapeAround = 120;
 
-export function WindowResult({ state, answer }: { state: PageState; answer: AssessAnswer }) {
+interface WindowResultProps {
+  answer: AssessAnswer;
+  /** Why it is not about what is typed now. */
+  refusal: Note | null;
+}
+
+export function WindowResult({ answer, refusal }: WindowResultProps) {
   const { texts, figures, change } = usePage();
   const { rider } = answer;
-  const { low, target, high } = rider.window_mm;
+  const window = isGuess(rider) ? { ...rider.window_likely_mm, target: null } : rider.window_mm;
+  const { low, target, high } = window;
   const scale = scaleOver([low - tapeAround, high + tapeAround], { low: 0, high: 1000 });
-  const stale = state.judged.refusal !== null;
   return (
-    <section class={stale ? "sheet stack stale" : "sheet stack"} aria-label={texts.window.title}>
+    <section class="sheet stack told" aria-label={texts.window.title}>
       <h3>{texts.window.title}</h3>
-      <p class="window-figures figure">
+      <p class={target === null ? "window-figures figure guess" : "window-figures figure"}>
         <strong>{texts.window.range({ low: figures.bareLength(low), high: figures.length(high) })}</strong>
-        <span>{texts.window.best({ target: figures.length(target) })}</span>
+        <span>
+          {target === null ? texts.guess.likely : texts.window.best({ target: figures.length(target) })}
+        </span>
       </p>
-      <TapeStrip scale={scale} window={rider.window_mm} />
+      <ForWhom rider={rider} />
+      <TapeStrip scale={scale} window={window} />
       <p>{texts.window.how[rider.stage]}</p>
       {rider.basis === "measured" ? (
         <p class="soft">
@@ -34,11 +44,13 @@ export function WindowResult({ state, answer }: { state: PageState; answer: Asse
           })}
         </p>
       ) : (
-        <p class="estimate">{texts.window.estimated[rider.basis]}</p>
+        <p class="soft">
+          {texts.window.estimated[rider.basis]} {texts.window.estimatedFrom[rider.population]}
+        </p>
       )}
       <Notes notes={rider.notes.filter((note) => !aboutReadings(note))} />
       <Wheels rider={rider} />
-      {stale && <p class="problem">{texts.window.stale}</p>}
+      {refusal !== null && <p class="problem">{texts.window.stale}</p>}
       <div class="buttons onward">
         <button type="button" class="button main" onClick={() => change(went({ name: "rack" }))}>
           {texts.window.toRack}

@@ -38,6 +38,8 @@ Outcome judged(const Fitted& fitted, bool toy, bool us_sidewalk) {
                    : Outcome{CheckState::stop, CheckReason::brakes_none};
     if (!fitted.rear())
         return {CheckState::stop, CheckReason::brakes_front_only};
+    if (!fitted.front_hand && !fitted.coaster && us_sidewalk && !toy)
+        return {CheckState::stop, CheckReason::brakes_rear_hand_only};
     if (!fitted.front_hand)
         return {CheckState::look,
                 fitted.rear_hand ? CheckReason::brakes_no_front : CheckReason::brakes_coaster_only};

@@ -51,7 +51,8 @@ std::optional<Finding> each_check::leg_extension(const CheckCase& checked) {
     const auto leg = LegLinkage::build(figures);
     const auto* linkage = std::get_if<LegLinkage>(&leg);
     Finding finding = linkage ? turn_finding(*linkage) : unreached_finding(*std::get_if<LegObstacle>(&leg));
-    if (!taken(checked.rider.stature))
+    finding.basis = inseam_basis(checked.rider);
+    if (finding.basis == FindingBasis::measured && !taken(checked.rider.stature))
         finding.basis = FindingBasis::estimated_stature;
     return finding;
 }

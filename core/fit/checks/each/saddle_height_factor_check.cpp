@@ -15,11 +15,15 @@ std::optional<Finding> each_check::saddle_height_factor(const CheckCase& checked
     if (const auto contradiction = contradiction_in(figures))
         return contradiction_finding(*contradiction, checked.bike);
 
-    const double factor = saddle_to_pedal(figures) / checked.rider.inseam_without_shoes;
-    const bool over = factor > limits::saddle_height_factor.value;
+    const CheckedRider& rider = checked.rider;
+    const double factor = saddle_to_pedal(figures) / rider.inseam_without_shoes;
+    const double most = saddle_to_pedal(figures) / (rider.short_inseam_in_shoes() - rider.sole);
     Finding finding;
-    finding.state = over ? CheckState::look : CheckState::ok;
-    finding.reason = over ? CheckReason::height_factor_over : CheckReason::height_factor_within;
+    finding.basis = inseam_basis(rider);
+    finding.state = most > limits::saddle_height_factor.value ? CheckState::look : CheckState::ok;
+    finding.reason = factor > limits::saddle_height_factor.value ? CheckReason::height_factor_over
+                     : finding.state == CheckState::look         ? CheckReason::height_factor_unsettled
+                                                                 : CheckReason::height_factor_within;
     finding.figure = Figure::ratio(factor);
     finding.limit.at_most = Figure::ratio(limits::saddle_height_factor.value);
     finding.further = {{{"saddle_to_pedal", saddle_to_pedal(figures)}}};

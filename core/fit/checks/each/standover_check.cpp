@@ -15,13 +15,24 @@ std::optional<Finding> each_check::standover(const CheckCase& checked) {
     Finding finding;
     finding.figure = room;
     finding.limit.at_least = wanted;
-    if (above(Length{}, room)) {
+    finding.further = {{{"top_tube", *top_tube}}};
+    finding.basis = inseam_basis(checked.rider);
+    // A guess settles what holds for longer and shorter legs alike.
+    const Length least_room = checked.rider.short_inseam_in_shoes() - *top_tube;
+    const Length most_room = checked.rider.long_inseam_in_shoes() - *top_tube;
+    if (above(Length{}, most_room)) {
         finding.state = CheckState::stop;
         finding.reason = CheckReason::standover_too_high;
         finding.further = {{{"over", -room}}};
+    } else if (above(Length{}, room)) {
+        finding.state = CheckState::look;
+        finding.reason = CheckReason::standover_unsettled;
     } else if (above(wanted, room)) {
         finding.state = CheckState::look;
         finding.reason = CheckReason::standover_tight;
+    } else if (above(wanted, least_room)) {
+        finding.state = CheckState::look;
+        finding.reason = CheckReason::standover_unsettled;
     } else {
         finding.state = CheckState::ok;
         finding.reason = CheckReason::standover_clear;

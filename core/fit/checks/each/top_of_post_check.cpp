@@ -18,6 +18,7 @@ std::optional<Finding> each_check::top_of_post(const CheckCase& checked) {
 
     const Length below = *highest - *setting;
     Finding finding;
+    finding.basis = inseam_basis(checked.rider);
     finding.figure = below;
     finding.limit.at_least = limits::top_of_post.value;
     if (above(*setting, *highest)) {

@@ -216,7 +216,7 @@ TEST_CASE("limits have problems of their own, at the place where they are passed
     CHECK(read_json("[[[1]]]", limits).ok());
     const auto deep = read_json("[[\n [[1]]]]", limits);
     REQUIRE_FALSE(deep.ok());
-    CHECK(sentence(deep.problem()) == "line 2, column 3: brackets stand more than 3 levels deep");
+    CHECK(sentence(deep.problem()) == "line 2, column 3: brackets are more than 3 levels deep");
 
     CHECK(read_json("\"\xC3\xBC\xC3\xBC\xC3\xBC\xC3\xBC\"", limits).ok());
     const auto text_long = read_json("[1, \"12345\"]", limits);
@@ -228,7 +228,7 @@ TEST_CASE("limits have problems of their own, at the place where they are passed
     CHECK(read_json("[1,2,3,4,5]", limits).ok());
     const auto many = read_json("[1,2,3,4,5,6]", limits);
     REQUIRE_FALSE(many.ok());
-    CHECK(sentence(many.problem()) == "line 1, column 12: more than 6 values stand in one piece");
+    CHECK(sentence(many.problem()) == "line 1, column 12: there are more than 6 values in one part");
 }
 
 TEST_CASE("10,000 levels of nesting get a sentence", "[json]") {

@@ -123,7 +123,7 @@ TEST_CASE("8 MiB are read and one byte more is refused, saying the limit", "[tex
     bytes += 'x';
     const Problem problem = problem_of(bytes);
     CHECK(code_name(problem.code) == code_name(ProblemCode::file_too_large));
-    CHECK(sentence(problem) == "the file has 8.1 MiB; a list may have 8 MiB");
+    CHECK(sentence(problem) == "the file has 8.1 MiB; a list can have at most 8 MiB");
 }
 
 TEST_CASE("characters are counted as Unicode counts them, and written back in UTF-8", "[text]") {

@@ -49,6 +49,17 @@ TEST_CASE("a length reads the way people type it", "[typed_text]") {
          LengthUnit::inch, 500.0},
         {"20 Zoll", LengthUnit::centimetre, 508.0},
         {"0", LengthUnit::centimetre, 0.0},
+        {"49.5 cm.", LengthUnit::inch, 495.0},
+        {"49,5 Zentimeter", LengthUnit::inch, 495.0},
+        {"49,5 centim\xC3\xA8tres", LengthUnit::inch, 495.0},
+        {"49,5 cent\xC3\xADmetros", LengthUnit::inch, 495.0},
+        {"49.5\xE2\x80\xAF"
+         "cm\xE2\x80\x89",
+         LengthUnit::inch, 495.0},
+        {"1' - 7\"", LengthUnit::centimetre, 482.6},
+        {"1'-7 1/2\"", LengthUnit::centimetre, 495.3},
+        {"6 \xE2\x85\x93 in", LengthUnit::centimetre, 19.0 / 3.0 * 25.4},
+        {"2 Fu\xC3\x9F", LengthUnit::centimetre, 609.6},
     }));
     CAPTURE(typed.text);
     const auto length = read_length(typed.text, typed.bare);

@@ -34,7 +34,11 @@ TEST_CASE("two hand brakes pass, with the US foot brake named up to 635 mm", "[c
 
 TEST_CASE("one system alone is looked at, or stopped where no rule is content with it", "[checks]") {
     check_finding(with_brakes({Brake::coaster}), CheckState::look, CheckReason::brakes_coaster_only);
-    check_finding(with_brakes({Brake::rear_hand}), CheckState::look, CheckReason::brakes_no_front);
+    check_finding(with_brakes({Brake::rear_hand}), CheckState::stop, CheckReason::brakes_rear_hand_only);
+    check_finding(with_brakes({Brake::rear_hand}, 635_mm), CheckState::stop,
+                  CheckReason::brakes_rear_hand_only);
+    check_finding(with_brakes({Brake::rear_hand}, 636_mm), CheckState::look, CheckReason::brakes_no_front);
+    check_finding(with_brakes({Brake::rear_hand}, 430_mm), CheckState::look, CheckReason::brakes_no_front);
     check_finding(with_brakes({Brake::rear_hand, Brake::coaster}), CheckState::look,
                   CheckReason::brakes_no_front);
     check_finding(with_brakes({Brake::front_hand}), CheckState::stop, CheckReason::brakes_front_only);

@@ -39,6 +39,17 @@ TEST_CASE("a child with both feet flat is well under the adult figure, which is 
     CHECK(finding->figure->value() == Approx(0.853).margin(0.001));
 }
 
+TEST_CASE("on a guessed inseam the factor is settled where it is for shorter legs too", "[checks]") {
+    CheckedRider rider = measured_rider();
+    rider.guessed_inseam_sd = 60_mm; // 475 without shoes, perhaps 398.1: 405.3 to the pedal is 1.02 of it
+    check_finding(finding_of("saddle_height_factor", measured_bike(), rider), CheckState::ok,
+                  CheckReason::height_factor_within);
+    rider.guessed_inseam_sd = 85_mm; // perhaps 366.1: 1.11
+    const auto finding = finding_of("saddle_height_factor", measured_bike(), rider);
+    check_finding(finding, CheckState::look, CheckReason::height_factor_unsettled);
+    CHECK(finding->basis == FindingBasis::estimated_inseam);
+}
+
 TEST_CASE("the factor is not made from figures that contradict each other", "[checks]") {
     Bike bike = measured_bike();
     bike.crank = 215_mm;

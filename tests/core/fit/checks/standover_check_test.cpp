@@ -31,6 +31,25 @@ TEST_CASE("the limit itself is enough, and a millimetre less is not", "[checks]"
     check_finding(with_top_tube(496_mm), CheckState::stop, CheckReason::standover_too_high);
 }
 
+TEST_CASE("on a guessed inseam only what holds for shorter and longer legs alike is settled", "[checks]") {
+    // 495 mm with an sd of 30: nine in ten have more than 456.6, nine in ten less than 533.4.
+    CheckedRider rider = measured_rider();
+    rider.guessed_inseam_sd = 30_mm;
+    Bike bike = measured_bike();
+    const auto at = [&](double top_tube) {
+        bike.standover = Length::millimetres(top_tube);
+        const auto finding = finding_of("standover", bike, rider);
+        CHECK(finding->basis == FindingBasis::estimated_inseam);
+        return finding;
+    };
+    check_finding(at(431.5), CheckState::ok, CheckReason::standover_clear);
+    check_finding(at(431.7), CheckState::look, CheckReason::standover_unsettled);
+    check_finding(at(480), CheckState::look, CheckReason::standover_tight);
+    check_finding(at(500), CheckState::look, CheckReason::standover_unsettled);
+    check_finding(at(533.4), CheckState::look, CheckReason::standover_unsettled);
+    check_finding(at(533.5), CheckState::stop, CheckReason::standover_too_high);
+}
+
 TEST_CASE("off road wants twice the room", "[checks]") {
     check_finding(with_top_tube(445_mm, true), CheckState::ok, CheckReason::standover_clear);
     check_finding(with_top_tube(446_mm, true), CheckState::look, CheckReason::standover_tight);

@@ -55,6 +55,21 @@ TEST_CASE("a bike of the wrong kind for the stage comes after all that suit it",
     CHECK(order_of(bikes, Order::lasts, 500_mm) == Places{1, 0});
 }
 
+TEST_CASE("what a check stops comes after what none stops, and what cannot be had after what can",
+          "[order]") {
+    std::vector<OrderFacts> bikes(4, fitting());
+    bikes[0].stopped = true;
+    bikes[0].use = Days::months(40);
+    bikes[1].available = false;
+    bikes[1].use = Days::months(30);
+    bikes[2].use = Days::months(10);
+    bikes[3].verdict = Verdict::close_call;
+    const Order order = GENERATE(Order::lasts, Order::cost, Order::light, Order::closest);
+    CHECK(order_of(bikes, order, 500_mm) == Places{2, 1, 0, 3});
+    CHECK_FALSE(may_be_first_choice(bikes[0]));
+    CHECK(may_be_first_choice(bikes[3]));
+}
+
 TEST_CASE("the longest use comes first, and an unknown room after every known one", "[order]") {
     std::vector<OrderFacts> bikes(3, fitting());
     bikes[0].use = Days::months(30);

@@ -38,6 +38,9 @@ TEST_CASE("the weightiest reason is given, and every bike has one", "[choice]") 
     facts.verdict = Verdict::close_call;
     CHECK(reason_not_offered(facts) == NotOffered::check_stops);
     facts.stopped = false;
+    facts.available = false;
+    CHECK(reason_not_offered(facts) == NotOffered::not_available);
+    facts.available = true;
     CHECK(reason_not_offered(facts) == NotOffered::close_call);
     facts.verdict = Verdict::fits_now;
     CHECK(reason_not_offered(facts) == NotOffered::beaten);

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <array>
 #include <random>
 
 using namespace saddlerule;
@@ -39,10 +40,22 @@ bool beats(const ChoiceFigures& a, const ChoiceFigures& b) {
     const auto amount = [](const ChoiceFigures& figures) {
         return figures.price ? std::optional(figures.price->in_main_units()) : std::nullopt;
     };
+    if (a.against.stopped)
+        return false;
+    const std::array faults{std::pair(a.against.close_call, b.against.close_call),
+                            std::pair(a.against.unavailable, b.against.unavailable),
+                            std::pair(a.against.pauses, b.against.pauses),
+                            std::pair(a.against.stopped, b.against.stopped)};
+    bool sounder = false;
+    for (const auto& [of_a, of_b] : faults) {
+        if (of_a && !of_b)
+            return false;
+        sounder = sounder || (of_b && !of_a);
+    }
     const int lasts = better(a.lasts, b.lasts, true);
     const int price = better(amount(a), amount(b), false);
     const int mass = better(a.mass, b.mass, false);
-    return lasts <= 0 && price <= 0 && mass <= 0 && lasts + price + mass < 0;
+    return lasts <= 0 && price <= 0 && mass <= 0 && (sounder || lasts + price + mass < 0);
 }
 
 void check_against_every_pair(const std::vector<ChoiceFigures>& bikes) {
@@ -63,7 +76,7 @@ void check_against_every_pair(const std::vector<ChoiceFigures>& bikes) {
 }
 
 std::vector<ChoiceFigures> generated(std::mt19937& random, int count, unsigned values, unsigned unknown_in,
-                                     bool two_currencies) {
+                                     bool two_currencies, bool with_faults = false) {
     std::vector<ChoiceFigures> bikes;
     const auto figure = [&]() -> std::optional<double> {
         if (unknown_in > 0 && random() % unknown_in == 0)
@@ -75,6 +88,11 @@ std::vector<ChoiceFigures> generated(std::mt19937& random, int count, unsigned v
         const auto price = figure();
         const auto kg = figure();
         bikes.push_back(bike(months, price, kg, two_currencies && random() % 2 == 0 ? "SEK" : "EUR"));
+        if (with_faults)
+            bikes.back().against = {.stopped = random() % 4 == 0,
+                                    .close_call = random() % 4 == 0,
+                                    .unavailable = random() % 4 == 0,
+                                    .pauses = random() % 4 == 0};
     }
     return bikes;
 }
@@ -89,7 +107,29 @@ TEST_CASE("the unbeaten bikes are those that no pair comparison beats", "[choice
         check_against_every_pair(generated(random, count, 1000, 0, false)); // few
         check_against_every_pair(generated(random, count, 6, 4, false));    // figures missing
         check_against_every_pair(generated(random, count, 6, 5, true));     // two currencies
+        check_against_every_pair(generated(random, count, 5, 0, false, true));
+        check_against_every_pair(generated(random, count, 6, 5, true, true));
     }
+}
+
+TEST_CASE("what is stopped beats nobody, and a sound bike is not beaten by one that is not", "[choice]") {
+    std::vector<ChoiceFigures> bikes{bike(10.0, 100.0, 7.0), bike(12.0, 90.0, 6.0)};
+    for (bool AgainstABike::*fault : {&AgainstABike::stopped, &AgainstABike::close_call,
+                                      &AgainstABike::unavailable, &AgainstABike::pauses}) {
+        bikes[1].against = {};
+        bikes[1].against.*fault = true;
+        const auto standings = choice_standings(bikes);
+        CHECK(standings[0].standing == Standing::unbeaten);
+        CHECK(standings[1].standing == Standing::unbeaten);
+    }
+    bikes[1].against = {.stopped = true, .close_call = false, .unavailable = false, .pauses = false};
+    bikes[0].against = bikes[1].against;
+    CHECK(choice_standings(bikes)[0].standing == Standing::unbeaten);
+    bikes[0].against = {};
+    bikes[0].lasts = Days::months(13);
+    bikes[0].price = bikes[1].price;
+    bikes[0].mass = bikes[1].mass;
+    CHECK(choice_standings(bikes)[1].beaten_by == 0);
 }
 
 TEST_CASE("each unbeaten bike is worth a look for a reason", "[choice]") {

@@ -11,11 +11,12 @@ using namespace saddlerule::literals;
 namespace {
 
 std::vector<SuitableWheelSize> by_practice(Length inseam, Stage stage) {
-    return suitable_wheel_sizes({}, one_reading(inseam), window_offsets(stage, Confidence::usual));
+    const BikeKind kind = stage == Stage::gliding ? BikeKind::balance : BikeKind::pedal;
+    return suitable_wheel_sizes({}, kind, one_reading(inseam), window_offsets(stage, Confidence::usual));
 }
 
 std::vector<SuitableWheelSize> of_list(const std::vector<JudgedWheel>& list) {
-    return suitable_wheel_sizes(list, one_reading(495_mm),
+    return suitable_wheel_sizes(list, BikeKind::pedal, one_reading(495_mm),
                                 window_offsets(Stage::starting, Confidence::usual));
 }
 
@@ -25,10 +26,10 @@ TEST_CASE("without a list, common practice names the sizes, the larger first wit
     const auto sizes = by_practice(Length::inches(19.5), Stage::starting);
     REQUIRE(sizes.size() == 2);
     CHECK(sizes[0].nominal_inches == 16.0);
-    CHECK(sizes[0].reason == WheelSizeReason::room_to_grow);
+    CHECK(sizes[0].reason == WheelSizeReason::largest_that_suits);
     CHECK(sizes[0].basis == WheelSizeBasis::common_practice);
     CHECK(sizes[1].nominal_inches == 14.0);
-    CHECK(sizes[1].reason == WheelSizeReason::smaller_also);
+    CHECK(sizes[1].reason == WheelSizeReason::also);
 }
 
 TEST_CASE("a taller child needs larger wheels, and a riding one larger ones than a starting one",
@@ -60,8 +61,35 @@ TEST_CASE("a list speaks for itself: sizes of which a bike fits, larger first, w
     CHECK(sizes[0].bikes == 3);
     CHECK(sizes[0].fit_now == 1);
     CHECK(sizes[0].close_calls == 1);
-    CHECK(sizes[0].reason == WheelSizeReason::room_to_grow);
+    CHECK(sizes[0].reason == WheelSizeReason::most_fit);
     CHECK(sizes[1].nominal_inches == 14.0);
+}
+
+TEST_CASE("the size of which most bikes fit comes first, not the largest of which one does", "[wheels]") {
+    std::vector<JudgedWheel> list(3, {16.0, Verdict::fits_now});
+    list.push_back({20.0, Verdict::fits_now});
+    const auto sizes = of_list(list);
+    REQUIRE(sizes.size() == 2);
+    CHECK(sizes[0].nominal_inches == 16.0);
+    CHECK(sizes[1].reason == WheelSizeReason::also);
+}
+
+TEST_CASE("without a list, a size that suits at the edge of its span only does not come first", "[wheels]") {
+    // 440 mm and riding: 516 mm is the target, and the usual 18 in bike begins at 530.
+    const auto sizes = by_practice(440_mm, Stage::riding);
+    REQUIRE_FALSE(sizes.empty());
+    CHECK(sizes[0].nominal_inches == 16.0);
+}
+
+// Balance bikes of 10 and 12 in are what children of 1 1/2 to 3 glide on (common practice).
+TEST_CASE("the youngest get the wheels of balance bikes", "[wheels]") {
+    for (const double inseam : {300.0, 330.0, 360.0}) {
+        const auto sizes = by_practice(Length::millimetres(inseam), Stage::gliding);
+        CAPTURE(inseam);
+        REQUIRE_FALSE(sizes.empty());
+        CHECK(sizes[0].nominal_inches >= 10.0);
+        CHECK(sizes[0].nominal_inches <= 12.0);
+    }
 }
 
 TEST_CASE("a size with close calls only is named where nothing fits outright", "[wheels]") {

@@ -101,9 +101,16 @@ TEST_CASE("bikes of every usual size have wheels that clear each other, the peda
 }
 
 // Common practice: flat feet at the inseam, tiptoes from 2 to 4 in above it.
-TEST_CASE("the foot is flat at the inseam, on its ball to 2 in above and on tiptoe to 4 in above",
+TEST_CASE("the foot meets the floor as the saddle windows say: flat for starting, on tiptoe for riding",
           "[drawing]") {
     CHECK(foot_on_floor(500_mm, 500_mm) == FootOnFloor::flat);
+    for (double above = -40.0; above <= 120.0; above += 0.7) {
+        const Length saddle = 500_mm + Length::millimetres(above);
+        if (saddle_window(500_mm, Stage::starting, Confidence::usual).range.contains(saddle))
+            CHECK(foot_on_floor(saddle, 500_mm) == FootOnFloor::flat);
+        if (saddle_window(500_mm, Stage::riding, Confidence::usual).range.contains(saddle) && above >= 52.0)
+            CHECK(foot_on_floor(saddle, 500_mm) == FootOnFloor::tiptoe);
+    }
     CHECK(foot_on_floor(530_mm, 500_mm) == FootOnFloor::ball);
     CHECK(foot_on_floor(500_mm + Length::inches(3.0), 500_mm) == FootOnFloor::tiptoe);
     CHECK(foot_on_floor(500_mm + Length::inches(4.5), 500_mm) == FootOnFloor::off_the_floor);

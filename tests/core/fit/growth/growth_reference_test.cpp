@@ -2,7 +2,10 @@
 // published reference for leg length, and two surveys of stature.
 #include "core/fit/growth/growth_reference.h"
 
+#include "core/fit/growth/population.h"
+#include "tests/core/fit/growth/british_legs.h"
 #include "tests/core/fit/growth/survey_figures.h"
+#include "tests/core/fit/growth/us_survey.h"
 #include "tests/domain_checkers.h"
 
 #include <cmath>
@@ -16,45 +19,13 @@ Length median_leg(Sex sex, double years) {
     return leg_length_reference(sex, Days::years(years)).median;
 }
 
-/// Leg length, UK 1990: medians at whole years in millimetres. Freeman et al., Arch Dis Child 1995;73:17-24;
-/// Cole et al., Stat Med 1998;17:407-429; leg length after Dangour et al., Ann Hum Biol 2002;29:290-305.
-struct BritishLegs {
-    int age;
-    double boys;
-    double girls;
-
-    double of(Sex sex) const { return sex == Sex::boy ? boys : girls; }
-};
-
-// clang-format off
-constexpr BritishLegs british_legs[] = {
-    {2, 348.4, 348.2},
-    {3, 399.0, 400.4},
-    {4, 442.2, 440.9},
-    {5, 483.0, 481.3},
-    {6, 523.8, 520.2},
-    {7, 563.5, 556.7},
-    {8, 601.6, 590.6},
-    {9, 633.6, 623.9},
-    {10, 660.6, 657.4},
-    {11, 686.4, 691.4},
-    {12, 714.9, 721.9},
-    {13, 749.4, 743.3},
-    {14, 786.0, 756.1},
-    {15, 814.4, 763.6},
-    {16, 831.8, 768.1},
-    {17, 841.3, 769.7},
-    {18, 845.2, 770.0},
-};
-// clang-format on
-
 } // namespace
 
-TEST_CASE("leg length at whole years is the published table itself", "[growth]") {
-    check_length(median_leg(Sex::boy, 2), Length::millimetres(357.11));
+TEST_CASE("leg length at whole years from 3 on is the published table itself", "[growth]") {
+    check_length(median_leg(Sex::boy, 3), Length::millimetres(422.89));
     check_length(median_leg(Sex::boy, 5), Length::millimetres(512.91));
     check_length(median_leg(Sex::boy, 18), Length::millimetres(888.21));
-    check_length(median_leg(Sex::girl, 2), Length::millimetres(352.61));
+    check_length(median_leg(Sex::girl, 3), Length::millimetres(421.45));
     check_length(median_leg(Sex::girl, 11), Length::millimetres(719.69));
     check_length(median_leg(Sex::girl, 18), Length::millimetres(807.49));
     const LmsShape shape = leg_length_reference(Sex::girl, Days::years(12)).shape;
@@ -63,12 +34,12 @@ TEST_CASE("leg length at whole years is the published table itself", "[growth]")
 }
 
 // The Dutch are taller than the British: a few per cent at every age.
-TEST_CASE("leg length lies 1 to 7 per cent above the British reference at every whole year", "[growth]") {
+TEST_CASE("leg length lies 3 to 7 per cent above the British reference at every whole year", "[growth]") {
     for (const Sex sex : {Sex::boy, Sex::girl}) {
         for (const BritishLegs& row : british_legs) {
             const double ratio = median_leg(sex, row.age).in_millimetres() / row.of(sex);
             CAPTURE(row.age, ratio);
-            CHECK(ratio > 1.01);
+            CHECK(ratio > 1.03);
             CHECK(ratio < 1.07);
         }
     }
@@ -88,6 +59,39 @@ TEST_CASE("legs grow from 4 to 16 as in the British reference, to 3.5 mm a year 
         CAPTURE(static_cast<int>(sex), std::sqrt(squares / years));
         CHECK(std::sqrt(squares / years) < 3.5);
     }
+}
+
+TEST_CASE("legs grow from 2 to 3 in the British proportion", "[growth]") {
+    for (const Sex sex : {Sex::boy, Sex::girl}) {
+        const double ours = median_leg(sex, 3) / median_leg(sex, 2);
+        CHECK(ours == Approx(british_legs[1].of(sex) / british_legs[0].of(sex)).margin(1e-4));
+    }
+}
+
+// The growth of the US survey's children at the survey's own score: what a forecast from a reading does.
+TEST_CASE(
+    "legs of 2.5 to 3.5 grow as in the US survey, within 6 mm a year, and from 3 to 8 within 3 mm in five",
+    "[growth]") {
+    const auto surveyed = [](Sex sex, double age) {
+        for (const SurveyedLegs& row : us_survey) {
+            if (row.sex == sex && row.age == age)
+                return row.leg;
+        }
+        return 0.0;
+    };
+    const auto grown = [&](Sex sex, double from, double leg, double to) {
+        const double score = leg_length_reference(sex, Days::years(from)).score(Length::millimetres(leg));
+        return leg_length_reference(sex, Days::years(to)).value(score).in_millimetres() - leg;
+    };
+    double over_five = 0.0;
+    double at_young = 0.0;
+    for (const Sex sex : {Sex::boy, Sex::girl}) {
+        over_five += grown(sex, 3, surveyed(sex, 3), 8) / 2.0;
+        at_young += grown(sex, 2.5, surveyed(sex, 2.5), 3.5) / 2.0;
+    }
+    // From 3 to 8: 193.0 (se 3.0), from 2.5 to 3.5: 45.1 (se 2.6), both sexes.
+    CHECK(over_five == Approx(193.0).margin(3.0));
+    CHECK(at_young == Approx(45.1).margin(6.0));
 }
 
 TEST_CASE("a median grows smoothly: no kink at a birthday", "[growth]") {
@@ -127,7 +131,9 @@ TEST_CASE("under two years the median goes on as a straight line, and under one 
         check_length(median_leg(sex, -5.0), median_leg(sex, 1.0));
     }
     // Legs of a one-year-old: about 280 mm of 750 mm body length (from memory).
-    CHECK(median_leg(Sex::boy, 1.0).in_millimetres() == Approx(280.0).margin(15.0));
+    const ScoreEstimate us = legs_of_population(Population::us, Sex::boy, Days::years(1.0));
+    CHECK(leg_length_reference(Sex::boy, Days::years(1.0)).value(us.mean).in_millimetres() ==
+          Approx(280.0).margin(15.0));
 }
 
 TEST_CASE("above eighteen legs are grown", "[growth]") {
@@ -185,17 +191,19 @@ TEST_CASE("weight at whole years is the published table itself", "[growth]") {
 TEST_CASE("leg length is the leg's share of the Dutch children's stature", "[growth]") {
     for (const SurveyedHeight& row : dutch_heights) {
         const Days age = Days::years(row.mean_age);
-        const double from_share = leg_share_reference(row.sex, age).mean * row.mean;
+        const double from_share = leg_share(Population::nl, row.sex, age).mean * row.mean;
         CAPTURE(static_cast<int>(row.sex), row.mean_age);
-        CHECK(leg_length_reference(row.sex, age).median.in_millimetres() ==
+        const ScoreEstimate dutch = legs_of_population(Population::nl, row.sex, age);
+        CHECK(leg_length_reference(row.sex, age).value(dutch.mean).in_millimetres() ==
               Approx(from_share).epsilon(0.025));
     }
 }
 
 TEST_CASE("the leg's share of stature has its percentiles in order at every age", "[growth]") {
+    const Population population = GENERATE(Population::us, Population::gb, Population::nl, Population::any);
     for (const Sex sex : {Sex::boy, Sex::girl}) {
         for (double years = 0.5; years < 25.0; years += 0.1) {
-            const LegShare share = leg_share_reference(sex, Days::years(years));
+            const LegShare share = leg_share(population, sex, Days::years(years));
             CHECK(share.first_percentile < share.mean - share.sd);
             CHECK(share.mean + share.sd < share.last_percentile);
         }

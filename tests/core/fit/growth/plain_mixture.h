@@ -5,6 +5,7 @@
 #include "core/base/statistics/normal_distribution.h"
 #include "core/fit/growth/drift_filter.h"
 #include "core/fit/growth/growth_reference.h"
+#include "core/fit/growth/population.h"
 #include "core/fit/rider/rider.h"
 
 #include <algorithm>
@@ -15,7 +16,7 @@
 namespace saddlerule::testing {
 
 /// One reading made today; sex, age or both may be unknown. Steps of half a year between the ages that are
-/// tried will do for legs well inside the range of 3 to 16 years, finer ones near its ends.
+/// tried will do for legs well inside the range of 1.25 to 16 years, finer ones near its ends.
 class PlainMixture {
 public:
     PlainMixture(double inseam_mm, std::optional<Sex> sex, std::optional<double> age, double age_step = 0.1) {
@@ -23,11 +24,12 @@ public:
         for (const Sex possible : {Sex::girl, Sex::boy}) {
             if (sex && *sex != possible)
                 continue;
-            const double from = age ? *age : 3.0;
+            const double from = age ? *age : 1.25;
             const double to = age ? *age : 16.0;
             const int steps = static_cast<int>(std::lround((to - from) / age_step));
             for (int i = 0; i <= steps; ++i) {
-                children_.push_back(child(possible, from + age_step * i, inseam_mm - sole_mm));
+                const double at = steps > 0 ? from + (to - from) * i / steps : from;
+                children_.push_back(child(possible, at, inseam_mm - sole_mm));
                 if (steps > 0 && (i == 0 || i == steps))
                     children_.back().weight *= 0.5; // the trapezoidal rule
                 total += children_.back().weight;
@@ -74,7 +76,8 @@ private:
         const double h = 0.01;
         const double slope = (reference.score(Length::millimetres(leg_mm + h)) - score) / h;
         const ScoreEstimate reading{.mean = score, .variance = std::pow(reading_sd_mm * slope, 2)};
-        LegGrowth legs = LegGrowth::before_readings(sex, years);
+        LegGrowth legs =
+            LegGrowth::before_readings(sex, years, legs_before_reading(Population::any, sex, years));
         const double weight = std::exp(legs.log_likelihood(years, reading)) * slope;
         legs.update(years, reading);
         return {sex, age, weight, legs};

@@ -1,8 +1,10 @@
 // SimulatedChild: a child drawn from the stated growth model, who grows month by month.
 #pragma once
 
+#include "core/fit/growth/drift_constants.h"
 #include "core/fit/growth/drift_filter.h"
 #include "core/fit/growth/growth_reference.h"
+#include "core/fit/growth/population.h"
 #include "core/fit/rider/rider.h"
 #include "tests/repeatable_random.h"
 
@@ -13,8 +15,11 @@ namespace saddlerule::testing {
 /// In shoes with a sole of 20 mm.
 class SimulatedChild {
 public:
-    SimulatedChild(RepeatableRandom& random, Sex sex, double age)
-        : random_(random), sex_(sex), age_(age), u_(1.1 * random.normal()), tau_(random.normal()) {}
+    SimulatedChild(RepeatableRandom& random, Sex sex, double age) : random_(random), sex_(sex), age_(age) {
+        const ScoreEstimate legs = legs_before_reading(Population::any, sex, Days::years(age));
+        u_ = legs.mean + std::sqrt(legs.variance) * random.normal();
+        tau_ = (sex == Sex::boy ? drift::boys_spread : drift::girls_spread) * random.normal();
+    }
 
     double inseam_mm() const {
         const Days age = Days::years(age_);
@@ -33,8 +38,8 @@ private:
     RepeatableRandom& random_;
     Sex sex_;
     double age_;
-    double u_;
-    double tau_;
+    double u_ = 0.0;
+    double tau_ = 0.0;
 };
 
 } // namespace saddlerule::testing

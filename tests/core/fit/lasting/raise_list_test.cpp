@@ -2,6 +2,8 @@
 #include "core/fit/lasting/raise_list.h"
 
 #include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/lasting/life_of_fit.h"
+#include "tests/core/fit/lasting/invented_riders.h"
 #include "tests/domain_checkers.h"
 
 #include <algorithm>
@@ -46,7 +48,8 @@ TEST_CASE("each raise is due when the median inseam asks for it", "[lasting]") {
     const InseamForecast forecast(RiderGrowth::of(rider, today));
     const auto list = raises(rider, {500_mm, 720_mm});
     REQUIRE(list.size() > 10);
-    for (const auto& [on, saddle] : list) {
+    for (const auto& [on, saddle, stage] : list) {
+        CHECK(!stage);
         const Length asked = forecast.at(on).quantile(0.5) + 76_mm;
         CHECK(asked.in_millimetres() == Approx(saddle.in_millimetres()).margin(0.3));
     }
@@ -98,19 +101,103 @@ TEST_CASE("when side wheels come off the saddle goes down so that both feet are 
     CHECK(change->saddle >= inseam - 10_mm);
 }
 
-TEST_CASE("heights never leave the bike's span and dates are in order", "[lasting]") {
-    for (const Stage stage : {Stage::gliding, Stage::side_wheels, Stage::starting, Stage::riding}) {
-        for (double lowest = 400.0; lowest < 700.0; lowest += 17.0) {
-            const SaddleSpan span{Length::millimetres(lowest), Length::millimetres(lowest + 93.0)};
-            CalendarDate before = today;
-            for (const auto& [on, saddle] : raises(girl_of_five(stage), span)) {
-                CHECK(on > before);
-                CHECK(saddle >= *span.lowest);
-                CHECK(saddle <= *span.highest);
-                before = on;
+TEST_CASE("a step of growth just before a change of stage is left to the change", "[lasting]") {
+    Rider rider = girl_of_five(Stage::starting);
+    const SaddleSpan span{470_mm, 700_mm};
+    rider.riding_from = date("2028-11-25");
+    const CalendarDate growth_step = raises(rider, span)[1].on;
+    rider.riding_from = growth_step.plus(Days(20.0));
+    const auto list = raises(rider, span);
+    REQUIRE(list.size() > 1);
+    CHECK(list[1].on == *rider.riding_from);
+    CHECK(list[1].stage == Stage::riding);
+    CHECK(list[1].saddle - list[0].saddle > 76_mm);
+}
+
+TEST_CASE("nothing is set in a pause; what comes after it goes down or up to the new target", "[lasting]") {
+    // Inseam 470, bold: 546 today; 530 is too tall for starting, six to twelve months from now.
+    Rider rider;
+    rider.readings.push_back({.on = today, .inseam = 470_mm, .shoes = true});
+    rider.stage = Stage::side_wheels;
+    rider.confidence = Confidence::bold;
+    const auto list = raises(rider, {530_mm, 640_mm});
+    REQUIRE(!list.empty());
+    for (const SaddleRaise& raise : list)
+        CHECK((raise.on < today.plus_months(6) || raise.on >= today.plus_months(12)));
+    const auto riding = std::find_if(list.begin(), list.end(),
+                                     [](const SaddleRaise& raise) { return raise.stage.has_value(); });
+    REQUIRE(riding != list.end());
+    CHECK(riding->on == today.plus_months(12));
+    CHECK(riding->stage == Stage::riding);
+
+    const Length at_nine_months =
+        InseamForecast(RiderGrowth::of(rider, today)).at(today.plus_months(9)).quantile(0.5);
+    const SaddleSpan sooner{at_nine_months + 10_mm, 640_mm};
+    const auto with_starting = raises(rider, sooner);
+    const auto down = std::find_if(with_starting.begin(), with_starting.end(),
+                                   [](const SaddleRaise& raise) { return raise.stage == Stage::starting; });
+    REQUIRE(down != with_starting.end());
+    CHECK(std::abs((down->on - today.plus_months(9)).count()) <= 4.0);
+    check_length(down->saddle, *sooner.lowest);
+}
+
+TEST_CASE("steps are usable for every rider and bike", "[lasting]") {
+    int steps = 0;
+    int with_stage = 0;
+    int downwards = 0;
+    for (const Rider& rider : invented_riders(today)) {
+        const RiderGrowth growth = RiderGrowth::of(rider, today);
+        const FitForecast forecast(growth, rider);
+        const InseamForecast inseams(growth);
+        const auto timeline = stage_timeline(rider, today);
+        for (double lowest = 340.0; lowest < 760.0; lowest += 26.0) {
+            for (const double length : {40.0, 130.0, 250.0}) {
+                const SaddleSpan span{Length::millimetres(lowest), Length::millimetres(lowest + length)};
+                const LifeOfFit life = life_of_fit(forecast, span);
+                CalendarDate before = today;
+                std::optional<Length> height;
+                for (const SaddleRaise& raise : raise_list(forecast, span)) {
+                    INFO("stage " << static_cast<int>(rider.stage) << " lowest " << lowest << " length "
+                                  << length << " on " << raise.on.to_iso() << " at "
+                                  << raise.saddle.in_millimetres());
+                    ++steps;
+                    with_stage += raise.stage ? 1 : 0;
+                    const StageFrom* stage = &timeline.front();
+                    for (const StageFrom& next : timeline) {
+                        if (next.from <= raise.on)
+                            stage = &next;
+                    }
+                    const WindowOffsets offsets = window_offsets(stage->stage, rider.confidence);
+                    const Length median = inseams.at(raise.on).quantile(0.5);
+                    // The day is whole, the forecast exact to 0.3 mm.
+                    CHECK(raise.saddle >= median + offsets.range.low() - 0.5_mm);
+                    CHECK(raise.saddle <= median + offsets.range.high() + 0.5_mm);
+                    CHECK(raise.saddle >= *span.lowest);
+                    CHECK(raise.saddle <= *span.highest);
+                    CHECK(
+                        (raise.on - before >= least_time_between_raises || (raise.stage && before == today)));
+                    CHECK(!(life.outgrown->p50 && raise.on >= *life.outgrown->p50));
+                    for (const PauseInFit& pause : life.pauses)
+                        CHECK(!(pause.from <= raise.on && raise.on < pause.to));
+                    if (raise.stage)
+                        CHECK(*raise.stage == stage->stage);
+                    if (height && raise.saddle < *height) {
+                        ++downwards;
+                        const bool after_pause =
+                            std::any_of(life.pauses.begin(), life.pauses.end(), [&](const PauseInFit& pause) {
+                                return before < pause.to && pause.to <= raise.on;
+                            });
+                        CHECK((raise.stage || after_pause));
+                    }
+                    height = raise.saddle;
+                    before = raise.on;
+                }
             }
         }
     }
+    CHECK(steps > 5000);
+    CHECK(with_stage > 400);
+    CHECK(downwards > 20);
 }
 
 TEST_CASE("a bike without both ends measured has no raise list", "[lasting]") {

@@ -38,6 +38,23 @@ TEST_CASE("measuring four times halves the tape's error, but not the sole's", "[
     check_length(days[0].sd, Length::millimetres(std::sqrt(4.0 * 4.0 + 5.0 * 5.0)));
 }
 
+TEST_CASE("however often a child is measured in a day, half of one reading's error remains", "[rider]") {
+    Rider rider;
+    for (int i = 0; i < 50; ++i)
+        rider.readings.push_back({date("2026-11-20"), 495_mm, true});
+    check_length(pooled_by_day(rider).front().sd, 4_mm);
+    rider.accuracy.reading_sd = 3_mm;
+    check_length(pooled_by_day(rider).front().sd, Length::millimetres(1.5));
+}
+
+TEST_CASE("readings of a day that differ by more than their error are as unsure as they show", "[rider]") {
+    Rider rider;
+    rider.readings = {{date("2026-11-20"), 495_mm, true}, {date("2026-11-20"), 560_mm, true}};
+    check_length(pooled_by_day(rider).front().sd, Length::millimetres(32.5));
+    rider.readings.back().inseam = 505_mm;
+    check_length(pooled_by_day(rider).front().sd, Length::millimetres(8.0 / std::sqrt(2.0)));
+}
+
 TEST_CASE("readings come back by day, oldest first, whatever order they were typed in", "[rider]") {
     Rider rider;
     rider.readings = {{date("2026-11-20"), 495_mm, true},

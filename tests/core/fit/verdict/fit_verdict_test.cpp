@@ -98,6 +98,30 @@ TEST_CASE("a close call is any chance strictly between one in five and four in f
     CHECK(verdict_at(0.199) == Verdict::too_tall);
 }
 
+TEST_CASE("a span that touches the window in one point has a setting there", "[fit]") {
+    for (double inseam = 400.0; inseam < 700.0; inseam += 0.1) {
+        const Length edge = Length::millimetres(inseam) + 102_mm;
+        const Fit fit = fit_for(Length::millimetres(inseam), Stage::riding, {edge, edge + 80_mm});
+        CHECK(fit.setting);
+        CHECK(fit.verdict == Verdict::close_call);
+    }
+}
+
+TEST_CASE("one chance in five or less is no close call, however wide the doubt and short the span", "[fit]") {
+    const InseamEstimate guessed{500_mm, 60_mm};
+    const WindowOffsets offsets = window_offsets(Stage::starting, Confidence::usual);
+    const Fit fit = fit_of({480_mm, 485_mm}, guessed, offsets);
+    CHECK(*fit.margin > 0_mm);
+    REQUIRE(*fit.probability > 0.2);
+    CHECK(fit.verdict == Verdict::close_call);
+    const InseamEstimate hardly_known{500_mm, 120_mm};
+    const Fit hardly = fit_of({480_mm, 485_mm}, hardly_known, offsets);
+    CHECK(*hardly.margin > 0_mm);
+    REQUIRE(*hardly.probability <= 0.2);
+    CHECK(hardly.verdict == Verdict::outgrown); // 10 mm to spare above, 25 mm below
+    CHECK_FALSE(hardly.setting);
+}
+
 TEST_CASE("an outgrown bike is named so and says by how much it misses", "[fit]") {
     const Fit fit = fit_for(600_mm, Stage::riding, {400_mm, 600_mm});
     CHECK(fit.verdict == Verdict::outgrown);
@@ -137,12 +161,6 @@ TEST_CASE("an estimate instead of a reading widens the close calls", "[fit]") {
     const SaddleSpan span{490_mm, 600_mm};
     CHECK(fit_of(span, {500_mm, 8_mm}, offsets).verdict == Verdict::fits_now);
     CHECK(fit_of(span, {500_mm, 30_mm}, offsets).verdict == Verdict::close_call);
-}
-
-TEST_CASE("a bike that meets the window is never called too tall or outgrown, however vague the inseam",
-          "[fit]") {
-    const WindowOffsets offsets = window_offsets(Stage::starting, Confidence::usual);
-    CHECK(fit_of({495_mm, 500_mm}, {500_mm, 90_mm}, offsets).verdict == Verdict::close_call);
 }
 
 // The sum of the two one-sided chances leaves out that a bike may be too tall and outgrown at once.

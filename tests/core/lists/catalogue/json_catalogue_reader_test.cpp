@@ -133,7 +133,7 @@ TEST_CASE("of two bikes with one id the later is set aside, naming the line of t
     REQUIRE(list.set_aside.size() == 3);
     CHECK(list.set_aside[0].number == 1);
     CHECK(sentence(list.set_aside[1].problem) ==
-          "line 5, column 26: the id \"A\" is already that of the bike on line 3");
+          "line 5, column 26: the bike on line 3 already has the id \"A\"");
     CHECK(list.set_aside[1].problem.where == "bikes[3].id");
     CHECK(list.set_aside[1].source == R"({"saddle_lowest":52,"id":"A"})");
     CHECK(list.set_aside[2].number == 6);
@@ -153,9 +153,9 @@ TEST_CASE("a field that is not known is noted once, with its first place and how
                                    "{\"id\":\"C\",\"saddle_lowest\":50,\"colors\":[]}]}");
     REQUIRE(list.notes.size() == 3);
     CHECK(sentence(list.notes[0]) ==
-          "line 1, column 15: the field \"hall\" is not known here; it is kept as it is (once)");
+          "line 1, column 15: the field \"hall\" is not known; it is kept as it is (once)");
     CHECK(sentence(list.notes[1]) ==
-          "line 2, column 30: the field \"colors\" is not known here; it is kept as it is (3 times)");
+          "line 2, column 30: the field \"colors\" is not known; it is kept as it is (3 times)");
     CHECK(expected(list.notes[1]) == "perhaps \"colours\"");
     CHECK(list.notes[1].where == "bikes[0].colors");
     CHECK(list.notes[2].where == "bikes[1].frame");
@@ -169,7 +169,7 @@ TEST_CASE("very many unknown fields are told in one note", "[catalogue]") {
         json += ",\"extra" + std::to_string(i) + "\":0";
     const Catalogue list = list_of(json + "}]}");
     CHECK(list.notes.size() == 51);
-    CHECK(sentence(list.notes.back()) == "40 more fields are not known here; they are kept as they are");
+    CHECK(sentence(list.notes.back()) == "further fields (40) are not known; they are kept as they are");
 }
 
 TEST_CASE("prices without a currency are noted once and kept", "[catalogue]") {
@@ -177,9 +177,34 @@ TEST_CASE("prices without a currency are noted once and kept", "[catalogue]") {
         R"({"units":"cm","bikes":[{"id":"A","saddle_lowest":50,"price":9},{"id":"B","saddle_lowest":50,"price":8}]})");
     REQUIRE(list.notes.size() == 1);
     CHECK(list.notes[0].code == ProblemCode::list_price_without_currency);
-    CHECK(sentence(list.notes[0]) == "line 1, column 53: a price without a currency is left open (2 times)");
+    CHECK(sentence(list.notes[0]) == "line 1, column 53: a price without a currency is not used (2 times)");
     CHECK_FALSE(list.bikes[0].price.has_value());
     CHECK(list.bikes[0].unknown_fields == std::vector<UnknownField>{{"price", "9"}});
+}
+
+TEST_CASE("a cell that cannot be read is left open with a note where both saddle heights were measured", "[catalogue]") {
+    const Catalogue list = list_of(
+        R"({"units":"cm","currency":"EUR","bikes":[)"
+        R"({"id":"A","saddle_lowest":50,"saddle_highest":63,"wheel":"seventeen","price":"120,-","gears":"3x7"},)"
+        R"({"id":"B","saddle_lowest":50,"saddle_highest":63,"wheel":"eighteen","standover":"low","brakes":["foot"]},)"
+        R"({"id":"C","saddle_lowest":50,"wheel":"seventeen"},)"
+        R"({"id":"D","saddle_lowest":50,"saddle_highest":63,"kind":"trike"}]})");
+    REQUIRE(list.bikes.size() == 2);
+    CHECK_FALSE(list.bikes[0].wheel);
+    CHECK_FALSE(list.bikes[0].price);
+    CHECK_FALSE(list.bikes[0].gears);
+    CHECK_FALSE(list.bikes[1].standover);
+    CHECK_FALSE(list.bikes[1].brakes);
+    CHECK(list.bikes[0].unknown_fields.front() == UnknownField{"wheel", "\"seventeen\""});
+    REQUIRE(list.notes.size() == 5);
+    for (const Problem& note : list.notes)
+        CHECK(code_name(note.code) == "list_cell_not_read");
+    CHECK(list.notes[0].where == "bikes[0].wheel");
+    CHECK(sentence(list.notes[0]).find("\"seventeen\" for wheel cannot be read (2 times)") != std::string::npos);
+    // What a bike is, and a saddle that was measured half, are not left open.
+    REQUIRE(list.set_aside.size() == 2);
+    CHECK(list.set_aside[0].problem.where == "bikes[2].wheel");
+    CHECK(list.set_aside[1].problem.where == "bikes[3].kind");
 }
 
 TEST_CASE("a title, day or currency that cannot be read costs no bike and is kept", "[catalogue]") {
@@ -198,8 +223,8 @@ TEST_CASE("a title, day or currency that cannot be read costs no bike and is kep
 TEST_CASE("a file that is no list as a whole is refused with its cause", "[catalogue]") {
     using enum ProblemCode;
     const auto refused = GENERATE(values<Refused>({
-        {"[1]", file_not_an_object, "line 1, column 1: the file holds a list, and no field \"bikes\""},
-        {" 7", file_not_an_object, "line 1, column 2: the file holds a number, and no field \"bikes\""},
+        {"[1]", file_not_an_object, "line 1, column 1: the file has a list, and no field \"bikes\""},
+        {" 7", file_not_an_object, "line 1, column 2: the file has a number, and no field \"bikes\""},
         {"{}", file_without_bikes, "line 1, column 1: there is no field \"bikes\""},
         {R"({"bikes":null})", file_field_wrong_type, "line 1, column 10: bikes: this is null"},
         {R"({"bikes":[]})", file_bikes_empty, "line 1, column 10: the list of bikes is empty"},
@@ -210,19 +235,18 @@ TEST_CASE("a file that is no list as a whole is refused with its cause", "[catal
          "line 1, column 22: the list needs a reader for version 2; this one reads version 1"},
         {R"({"version":1.5})", file_version_too_new,
          "line 1, column 12: the list needs a reader for version 1.5; this one reads version 1"},
-        {R"({"version":-1})", file_value_unknown, "line 1, column 12: version: \"-1\" is not known here"},
-        {R"({"units":"m","bikes":[]})", file_value_unknown,
-         "line 1, column 10: units: \"m\" is not known here"},
+        {R"({"version":-1})", file_value_unknown, "line 1, column 12: version: \"-1\" is not known"},
+        {R"({"units":"m","bikes":[]})", file_value_unknown, "line 1, column 10: units: \"m\" is not known"},
         {R"({"units":2.54,"bikes":[]})", file_field_wrong_type, "line 1, column 10: units: this is a number"},
         {R"({"title":"a","title":"b"})", file_field_twice,
-         "line 1, column 14: the field \"title\" stands here a second time"},
+         "line 1, column 14: the field \"title\" is given a second time"},
         {R"({"bikes":[{"id":"A","saddle_lowest":"50 cm"}],"bikes":[]})", file_field_twice,
-         "line 1, column 47: the field \"bikes\" stands here a second time"},
+         "line 1, column 47: the field \"bikes\" is given a second time"},
         {R"({"units":"cm","bikes":[{"id":"A"},7]})", file_no_usable_bike,
-         "line 1, column 24: no bike in the file can be used (2 set aside); the first: the bike has neither "
+         "line 1, column 24: no bike in the file can be used (2 left out); the first: the bike has neither "
          "\"saddle_lowest\" nor \"saddle_highest\""},
         {R"({"bikes":[{"id":"A","saddle_lowest":50},)", json_cut_off,
-         "line 1, column 41: the text ends in the middle: 2 brackets are still open"},
+         "line 1, column 41: the text stops in the middle: 2 brackets are still open"},
     }));
     CAPTURE(refused.json);
     const Problem problem = refusal_of(refused.json);

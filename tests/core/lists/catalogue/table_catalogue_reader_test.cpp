@@ -159,11 +159,24 @@ TEST_CASE("a unit given from outside stands in for the one that the table lacks,
     CHECK(read_in_inches("# units: cm\nname,saddle lowest\nA,49.5\n").facts.units == LengthUnit::centimetre);
 }
 
-TEST_CASE("the currency is named above, in the header, or by the first price", "[catalogue]") {
+TEST_CASE("the currency is named above, in the header, or by the prices", "[catalogue]") {
     CHECK(read_well("name,saddle lowest [cm],price [GBP]\nA,49,10\n").facts.currency->code() == "GBP");
     const auto symbols = read_well("name,saddle lowest [cm],price\nA,49,\nB,50,\"\xE2\x82\xAC 12,50\"\n");
     CHECK(symbols.facts.currency->code() == "EUR");
     CHECK(symbols.catalogue.bikes[1].price == Money::amount(12.5, *Currency::from_code("EUR")));
+    SECTION("whichever row has it, and by none where two prices disagree") {
+        const char* head = "name,saddle lowest [cm],saddle highest [cm],price\n";
+        const std::string euros = "A,49,60,120 EUR\n";
+        const std::string bare = "B,50,60,120\n";
+        const std::string pounds = "C,50,60,90 GBP\n";
+        CHECK(read_well(head + euros + bare).facts.currency == Currency::from_code("EUR"));
+        const auto list = read_well(head + bare + euros);
+        CHECK(list.facts.currency == Currency::from_code("EUR"));
+        CHECK(list.catalogue.bikes.size() == 2);
+        CHECK(list.catalogue.bikes[1].price == Money::amount(120.0, *Currency::from_code("EUR")));
+        CHECK_FALSE(read_well(head + euros + pounds).facts.currency);
+        CHECK_FALSE(read_well(head + pounds + euros).facts.currency);
+    }
     SECTION("a column in another currency is one of its own") {
         const auto list = read_well("# currency: EUR\nname,saddle lowest [cm],price [GBP]\nA,49,10\n");
         CHECK(list.entries[0].source == R"({"name":"A","saddle_lowest":49,"price [GBP]":10})");
@@ -182,21 +195,21 @@ TEST_CASE("problems name the row as a spreadsheet counts and the column as the h
                                 "A;forty;;;;;\n"
                                 "B;49.5.1;;;;;\n"
                                 "C;49,5;36;;;;\n"
-                                "D;50;60;light;;;\n"
+                                "D;50;;light;;;\n"
                                 "E;50;60;6;7,5;;\n"
-                                "F;50;60;6;7;perhaps;\n"
+                                "F;50;;6;7;perhaps;\n"
                                 "G;;;6;7;yes;10\n"
                                 "H;50;60;6;7;yes;102\n");
     std::vector<std::string> sentences;
     for (const SetAside& entry : list.catalogue.set_aside)
         sentences.push_back(sentence(entry.problem));
     CHECK(sentences ==
-          std::vector<std::string>{"row 5, Saddle lowest: \"forty\" is not a figure",
-                                   "row 6, Saddle lowest: \"49.5.1\" is not a figure",
+          std::vector<std::string>{"row 5, Saddle lowest: \"forty\" is not a number",
+                                   "row 6, Saddle lowest: \"49.5.1\" is not a number",
                                    "row 7, Saddle highest: 36 cm is below the lowest, 49.5 cm",
-                                   "row 8, Mass: \"light\" is not a figure",
+                                   "row 8, Mass: \"light\" is not a number",
                                    "row 9, Gears: 7.5 is not a whole number",
-                                   "row 10, Available: \"perhaps\" is not known here",
+                                   "row 10, Available: \"perhaps\" is not known",
                                    "row 11: the bike has neither \"saddle_lowest\" nor \"saddle_highest\"",
                                    "row 12, Crank: 102 cm is out of range"});
     const Problem& problem = list.catalogue.set_aside[2].problem;
@@ -218,7 +231,7 @@ TEST_CASE("rows shorter than the header are as good as others, and longer ones a
     REQUIRE(list.catalogue.set_aside.size() == 2);
     SECTION("also where only empty cells are too many: a separator inside a text has moved all others") {
         CHECK(sentence(list.catalogue.set_aside[0].problem) ==
-              "row 6: an empty cell stands in no named column");
+              "row 6: an empty cell is in a column without a name");
     }
     const SetAside& longer = list.catalogue.set_aside[1];
     CHECK(longer.problem.code == ProblemCode::bike_field_without_name);
@@ -240,7 +253,7 @@ TEST_CASE("of two bikes with one id the later row is set aside", "[catalogue]") 
     const auto list = read_well("# units: cm\nid,saddle lowest\nA,49\nB,50\nA,51\n");
     REQUIRE(list.catalogue.set_aside.size() == 1);
     CHECK(sentence(list.catalogue.set_aside[0].problem) ==
-          "row 5, id: the id \"A\" is already that of the bike in row 3");
+          "row 5, id: the bike in row 3 already has the id \"A\"");
 }
 
 TEST_CASE("columns that are not known are kept and mentioned once, with what may be meant", "[catalogue]") {
@@ -250,7 +263,7 @@ TEST_CASE("columns that are not known are kept and mentioned once, with what may
           R"({"name":"A","saddle_lowest":49,"Saddle hihgest [cm]":60,"helmet":"yes"})");
     REQUIRE(list.catalogue.notes.size() == 2);
     CHECK(sentence(list.catalogue.notes[0]) == "row 3, Saddle hihgest [cm]: the field \"Saddle hihgest "
-                                               "[cm]\" is not known here; it is kept as it is (2 times)");
+                                               "[cm]\" is not known; it is kept as it is (2 times)");
     CHECK(expected(list.catalogue.notes[0]) == "perhaps \"saddle_highest\"");
 }
 
@@ -282,15 +295,15 @@ TEST_CASE("faults of the table itself refuse it with the place", "[catalogue]") 
         {"# units: cm\nname,saddle lowest,helmet,helmet\nA,49,1,2\n", ProblemCode::table_column_twice,
          "line 2, column 27: the column \"helmet\""},
         {"A,49.5,63\nB,50,64\n", ProblemCode::table_without_header,
-         "line 1, column 1: this is neither JSON nor a table whose first row names its columns: it begins "
+         "line 1, column 1: this is neither JSON nor a table whose first row names its columns: it starts "
          "with "
          "\"A,49.5,63\""},
         {"# units: cm\n# title: x\n", ProblemCode::table_without_header, "line 2"},
         {"Dear all, the price is in the notes\n", ProblemCode::table_without_header, "line 1, column 1: "},
         {"id,saddle lowest [cm]\n", ProblemCode::file_bikes_empty, ""},
         {"# units: cm\nname,saddle lowest\nA,forty\n", ProblemCode::file_no_usable_bike,
-         "no bike in the file can be used (1 set aside); the first: row 3, saddle lowest: \"forty\" is not a "
-         "figure"},
+         "no bike in the file can be used (1 left out); the first: row 3, saddle lowest: \"forty\" is not a "
+         "number"},
     };
     for (const Fault& fault : faults) {
         CAPTURE(fault.text);

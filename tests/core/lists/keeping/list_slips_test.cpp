@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <chrono>
 
 using namespace saddlerule;
 using namespace saddlerule::testing;
@@ -159,7 +160,7 @@ TEST_CASE("a bike far from all others of its wheel size is asked about, from thr
     REQUIRE(codes(slips) == "slip_unlike_others");
     CHECK(slips[0].repair.empty());
     CHECK(sentence(slips[0].problem) ==
-          "a lowest saddle of 60.5 cm is 10.5 cm from that of any other bike with 16 in wheels");
+          "a lowest saddle height of 60.5 cm differs by 10.5 cm from every other bike with 16 in wheels");
     REQUIRE(finder.find().size() == 1);
     CHECK(finder.find()[0].number == 4);
 
@@ -168,6 +169,26 @@ TEST_CASE("a bike far from all others of its wheel size is asked about, from thr
     const KeptList too_few = kept(R"({"units":"cm","bikes":[{"id":"A","wheel":"16","saddle_lowest":46},
         {"id":"B","wheel":"16","saddle_lowest":48},{"id":"C","wheel":"16","saddle_lowest":70}]})");
     CHECK(codes(SlipFinder(too_few).slips_of(3)).empty());
+}
+
+TEST_CASE("a list without wheels takes no longer than one with them", "[keeping]") {
+    const auto list_of = [](const char* wheel) {
+        std::string bikes;
+        for (int number = 0; number < 4000; ++number)
+            bikes += std::string(number > 0 ? "," : "") + R"({"id":"B)" + std::to_string(number) + '"' +
+                     wheel + R"(,"saddle_lowest":48,"saddle_highest":62})";
+        return R"({"units":"cm","bikes":[)" + bikes + "]}";
+    };
+    const auto seconds_for = [](const std::string& text) {
+        const KeptList list = kept(text);
+        const auto began = std::chrono::steady_clock::now();
+        CHECK(SlipFinder(list).find().empty());
+        return std::chrono::duration<double>(std::chrono::steady_clock::now() - began).count();
+    };
+    // In one run, and far from both what is usual (less than 1) and what going through the list for every bike takes (over 20).
+    const double with_wheels = seconds_for(list_of(R"(,"wheel":"16")"));
+    const double without = seconds_for(list_of(""));
+    CHECK(without < 6.0 * with_wheels);
 }
 
 TEST_CASE("all entries with slips are found, usable or set aside", "[keeping]") {

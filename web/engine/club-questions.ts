@@ -1,0 +1,17 @@
+// The questions of a club's morning: what a table of riders says, and who rides which bike.
+import type { Question } from "../state/answers";
+import { planQuestion, tableRead, tableRefused } from "../state/club-day";
+import type { ReadRidersAnswer } from "./wire-club";
+
+const table: Question<ReadRidersAnswer> = {
+  name: "riders",
+  engine: "rack",
+  pose: ({ club, today }) =>
+    club.coming && {
+      request: { do: "read_riders", today, text: club.coming.text, units: club.coming.units },
+    },
+  receive: (answer) => tableRead(answer),
+  refused: tableRefused,
+};
+
+export const clubQuestions = [table, planQuestion];
