@@ -23,6 +23,7 @@ import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
 import { answerTo } from "../state/answers";
+import { planQuestion } from "../state/club-day";
 import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
@@ -151,6 +152,7 @@ function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]
     beside: [bikes],
     tape: [judged, answerTo(state, draftQuestion)],
     list: [answerTo(state, checkQuestion)],
+    club: [answerTo(state, planQuestion)],
   };
 }
 

@@ -241,9 +241,10 @@ TEST_CASE("suits turns the list round, and every edge is that of assess", "[engi
             for (const int end : {0, 1}) {
                 if (range["inseam_mm"][end].is_null())
                     continue;
-                const double edge = range["inseam_mm"][end];
-                CHECK(verdict(bike["id"], stage, edge) == "fits_now");
-                CHECK(verdict(bike["id"], stage, edge + (end == 0 ? -0.1 : 0.1)) != "fits_now");
+                const auto edge = range["inseam_mm"][end].get<double>();
+                CHECK(verdict(bike["id"].get<std::string>(), stage, edge) == "fits_now");
+                CHECK(verdict(bike["id"].get<std::string>(), stage, edge + (end == 0 ? -0.1 : 0.1)) !=
+                      "fits_now");
             }
         }
     }

@@ -20,7 +20,7 @@ export function ClubDay({ state }: { state: PageState }) {
   const { texts, figures, change } = usePage();
   const { club } = state;
   const words = texts.club;
-  const { answer: plan, fresh, refusal } = answerTo(state, planQuestion);
+  const { answer: plan, refusal } = answerTo(state, planQuestion);
   const noBikes = state.list.loaded === null;
   return (
     <>
@@ -51,33 +51,31 @@ export function ClubDay({ state }: { state: PageState }) {
           </section>
         )}
         {plan !== null && club.riders.length > 0 && (
-          <div class={fresh ? "stack" : "stack stale"}>
-            <div class="told stack">
-              <p class="club-count" role="status">
-                {words.seated({ seated: plan.counts.seated, riders: ridersHere(club).length })}
-              </p>
-              <Switch
-                name="club-rounds"
-                legend={words.rounds}
-                chosen={club.rounds}
-                onChoose={(rounds) => change(roundsChosen(rounds))}
-                options={roundNumbers.map((number) => ({ value: number, label: String(number) }))}
-              />
-              <PairList state={state} plan={plan} />
-              <RidersLeft state={state} plan={plan} />
-              <Fold title={words.board}>
-                <SaddleBoard plan={plan} />
-              </Fold>
-              <Questions state={state} />
-              <p class="soft">{words.caution}</p>
-              <div class="links">
-                <button type="button" class="plain-link" onClick={() => change(settledFreed())}>
-                  {words.startAnew}
-                </button>
-                <button type="button" class="plain-link" onClick={() => change(ridersCleared())}>
-                  {words.clear}
-                </button>
-              </div>
+          <div class="told stack">
+            <p class="club-count" role="status">
+              {words.seated({ seated: plan.counts.seated, riders: ridersHere(club).length })}
+            </p>
+            <Switch
+              name="club-rounds"
+              legend={words.rounds}
+              chosen={club.rounds}
+              onChoose={(rounds) => change(roundsChosen(rounds))}
+              options={roundNumbers.map((number) => ({ value: number, label: String(number) }))}
+            />
+            <PairList state={state} plan={plan} />
+            <RidersLeft state={state} plan={plan} />
+            <Fold title={words.board}>
+              <SaddleBoard plan={plan} />
+            </Fold>
+            <Questions state={state} />
+            <p class="soft">{words.caution}</p>
+            <div class="links">
+              <button type="button" class="plain-link" onClick={() => change(settledFreed())}>
+                {words.startAnew}
+              </button>
+              <button type="button" class="plain-link" onClick={() => change(ridersCleared())}>
+                {words.clear}
+              </button>
             </div>
           </div>
         )}

@@ -290,7 +290,8 @@ TEST_CASE("an age told from an inseam is that of the population's children", "[g
         rider.sex = Sex::boy;
         rider.readings.push_back(reading("2026-11-25", 498_mm)); // US median at 5: 477.7 and the sole
         double age = 0.0;
-        for (const GrowthHypothesis& one : RiderGrowth::of(rider, today).hypotheses())
+        const RiderGrowth growth = RiderGrowth::of(rider, today);
+        for (const GrowthHypothesis& one : growth.hypotheses())
             age += one.weight * one.age_today.in_years();
         return age;
     };
