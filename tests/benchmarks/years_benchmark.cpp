@@ -67,8 +67,7 @@ struct Size {
 void measure(const Size& size) {
     Draw draw(20261128);
     const std::vector<Bike> list = bikes(size.bikes, draw);
-    FamilyQuestion question;
-    question.today = today;
+    FamilyQuestion question{.today = today, .riders = {}, .bikes = {}, .most_per_year = {}, .most_bikes = {}};
     question.months = size.months;
     question.riders = riders(size.riders);
     for (std::size_t i = 0; i < list.size(); ++i) {

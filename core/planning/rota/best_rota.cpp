@@ -215,7 +215,8 @@ private:
                 continue;
             const std::optional<int> bought = bound_->best_purchase(bike);
             if (bought)
-                misses.year[index_->year(*bought)] += static_cast<double>(problem_.bikes[bike].price);
+                misses.year[place_of(index_->year(*bought))] +=
+                    static_cast<double>(problem_.bikes[bike].price);
             for (std::uint32_t pair = first; pair < after; ++pair) {
                 double& miss = misses.share[place(pair)];
                 const bool counted = bought && index_->pairs[pair].last >= *bought;
@@ -286,7 +287,7 @@ private:
 
     void search(std::size_t width) {
         const KeepGoing keep_going = [this] { return go_on(); };
-        RotaSearchResult found = search_rota(*index_, *bound_, scale_, worth_, width, keep_going);
+        RotaSearchResult found = search_rota(*index_, *bound_, worth_, width, keep_going);
         if (found.rota) {
             worth_ = found.worth;
             best_ = std::move(*found.rota);

@@ -20,14 +20,15 @@ void RotaBound::price_bikes() {
         if (index_.first_pair[bike] == index_.first_pair[bike + 1])
             continue;
         for (int month = months - 1; month >= 0; --month) {
-            busy_left_[cell(bike, month)] = busy_left_[cell(bike, month + 1)] +
-                                            prices_->busy[bike * static_cast<std::size_t>(months) + month];
+            busy_left_[cell(bike, month)] =
+                busy_left_[cell(bike, month + 1)] +
+                prices_->busy[bike * static_cast<std::size_t>(months) + place_of(month)];
             const double charge =
-                prices_->year[index_.year(month)] * static_cast<double>(problem.bikes[bike].price);
+                prices_->year[place_of(index_.year(month))] * static_cast<double>(problem.bikes[bike].price);
             const std::int64_t money = problem.bikes[bike].net + static_cast<std::int64_t>(charge);
             profit_[cell(bike, month)] =
                 std::max(profit_[cell(bike, month + 1)], takings(bike, month, all_riders) - money);
-            profits_[month] += profit_[cell(bike, month)];
+            profits_[place_of(month)] += profit_[cell(bike, month)];
         }
     }
 }
@@ -58,7 +59,8 @@ void RotaBound::price(const RotaPrices& prices) {
     const int months = problem.months;
     places_.assign(static_cast<std::size_t>(months) + 1, 0);
     for (int month = months - 1; month >= 0; --month)
-        places_[month] = places_[month + 1] + prices.shed[month] * std::max(index_.free_places(), 0);
+        places_[place_of(month)] =
+            places_[place_of(month + 1)] + prices.shed[place_of(month)] * std::max(index_.free_places(), 0);
 
     free_.resize(static_cast<std::size_t>(problem.riders * (months + 1)));
     riding_.resize(index_.all_ride_months);
@@ -82,8 +84,8 @@ void RotaBound::price(const RotaPrices& prices) {
 
 Worth RotaBound::month_on(std::uint32_t ride, int month) const {
     const RotaRide& one = index_.problem.rides[ride];
-    const std::size_t cell = one.bike * static_cast<std::size_t>(index_.problem.months) + month;
-    const std::int64_t place = index_.always_in_shed(one.bike) ? 0 : prices_->shed[month];
+    const std::size_t cell = one.bike * static_cast<std::size_t>(index_.problem.months) + place_of(month);
+    const std::int64_t place = index_.always_in_shed(one.bike) ? 0 : prices_->shed[place_of(month)];
     return {prices_->busy[cell] + place, -index_.problem.chance(one, month)};
 }
 
@@ -92,9 +94,9 @@ std::int64_t RotaBound::promised_money(int month, std::int64_t spent_this_year) 
         return 0;
     const int year = index_.year(month);
     const auto most = static_cast<double>(*index_.problem.most_per_year);
-    double sum = prices_->year[year] * (most - static_cast<double>(spent_this_year));
+    double sum = prices_->year[place_of(year)] * (most - static_cast<double>(spent_this_year));
     for (int later = year + 1; later < index_.years(); ++later)
-        sum += prices_->year[later] * most;
+        sum += prices_->year[place_of(later)] * most;
     return static_cast<std::int64_t>(std::ceil(sum));
 }
 
@@ -138,12 +140,13 @@ std::vector<Worth> RotaBound::detours() const {
         std::fill(reached.begin(), reached.end(), worst);
         reached[0] = {};
         for (int month = 0; month < months; ++month) {
-            reached[month + 1] = std::min(reached[month + 1], reached[month] + without(rider, month));
+            reached[place_of(month + 1)] =
+                std::min(reached[place_of(month + 1)], reached[place_of(month)] + without(rider, month));
             for (const std::uint32_t ride : index_.rides_in(rider, month)) {
-                so_far[ride] = std::min(so_far[ride], reached[month] + getting_on(ride));
+                so_far[ride] = std::min(so_far[ride], reached[place_of(month)] + getting_on(ride));
                 detours[ride] = std::min(detours[ride], so_far[ride] + riding(ride, month));
                 so_far[ride] += month_on(ride, month);
-                reached[month + 1] = std::min(reached[month + 1], so_far[ride]);
+                reached[place_of(month + 1)] = std::min(reached[place_of(month + 1)], so_far[ride]);
             }
         }
         for (std::size_t ride = 0; ride < problem.rides.size(); ++ride) {

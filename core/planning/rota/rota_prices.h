@@ -36,7 +36,9 @@ public:
     std::size_t all_ride_months = 0;
 
     int years() const { return problem.year_of_month.empty() ? 1 : problem.year_of_month.back() + 1; }
-    int year(int month) const { return problem.year_of_month.empty() ? 0 : problem.year_of_month[month]; }
+    int year(int month) const {
+        return problem.year_of_month.empty() ? 0 : problem.year_of_month[place_of(month)];
+    }
     /// Bikes that may be in the shed beside those that always are.
     int free_places() const { return free_places_; }
     bool always_in_shed(std::uint32_t bike) const {

@@ -21,10 +21,11 @@ bool overlap(const RotaStretch& a, const RotaStretch& b) {
 bool keeps_budget(const RotaProblem& problem, const std::vector<std::optional<BikeUse>>& uses) {
     if (!problem.most_per_year)
         return true;
-    std::vector<std::int64_t> spent(problem.year_of_month.empty() ? 0 : problem.year_of_month.back() + 1);
+    std::vector<std::int64_t> spent(
+        place_of(problem.year_of_month.empty() ? 0 : problem.year_of_month.back() + 1));
     for (std::size_t bike = 0; bike < uses.size(); ++bike) {
         if (uses[bike] && !problem.bikes[bike].owned)
-            spent[problem.year_of_month[uses[bike]->from]] += problem.bikes[bike].price;
+            spent[place_of(problem.year_of_month[place_of(uses[bike]->from)])] += problem.bikes[bike].price;
     }
     return std::all_of(spent.begin(), spent.end(),
                        [&](std::int64_t sum) { return sum <= *problem.most_per_year; });
@@ -96,7 +97,7 @@ RotaValue value_of(const RotaProblem& problem, const Rota& rota) {
         value.gap_months += problem.months - from;
     for (const RotaStretch& stretch : rota) {
         value.gap_months -=
-            std::max(stretch.to - std::max(stretch.from, problem.counted_from[stretch.rider]), 0);
+            std::max(stretch.to - std::max(stretch.from, problem.counted_from[place_of(stretch.rider)]), 0);
         ++value.changes;
         if (const RotaRide* ride = ride_of(problem, stretch)) {
             for (int month = stretch.from; month < stretch.to; ++month)

@@ -13,6 +13,11 @@ namespace saddlerule {
 /// Riders are bits of a mask in the search.
 inline constexpr int most_rota_riders = 10;
 
+/// Of a month, a rider or a year in a table: they are counted from 0.
+constexpr std::size_t place_of(int number) {
+    return static_cast<std::size_t>(number);
+}
+
 struct RotaBike {
     std::int64_t price = 0; ///< paid in the month of its first use; thousandths of the main unit; owned: 0
     std::int64_t net = 0;   ///< the price less what comes back in the end, 0 <= net <= price

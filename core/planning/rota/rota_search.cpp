@@ -73,10 +73,10 @@ struct Option {
 
 class Search {
 public:
-    Search(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale, Worth to_beat,
-           std::size_t width, const KeepGoing& keep_going)
-        : index_(index), problem_(index.problem), bound_(bound), scale_(scale), to_beat_(to_beat),
-          width_(width), keep_going_(keep_going) {
+    Search(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
+           const KeepGoing& keep_going)
+        : index_(index), problem_(index.problem), bound_(bound), to_beat_(to_beat), width_(width),
+          keep_going_(keep_going) {
         find_twins();
     }
 
@@ -157,8 +157,8 @@ private:
     Worth bound_of(const State& state, int month) const {
         Worth sum = state.so_far;
         for (int rider = 0; rider < problem_.riders; ++rider)
-            sum += state.on[rider] == no_ride ? bound_.free(rider, month)
-                                              : bound_.coming(state.on[rider], month);
+            sum += state.on[place_of(rider)] == no_ride ? bound_.free(rider, month)
+                                                        : bound_.coming(state.on[place_of(rider)], month);
         sum.major -= bound_.profits(month) + bound_.places(month) + bound_.promised_money(month, state.spent);
         if (month >= problem_.months)
             return sum;
@@ -173,7 +173,7 @@ private:
 
     void sort_getting_on() {
         for (int rider = 0; rider < problem_.riders; ++rider) {
-            std::vector<Option>& options = getting_on_[rider];
+            std::vector<Option>& options = getting_on_[place_of(rider)];
             options.clear();
             for (const std::uint32_t ride : index_.rides_in(rider, month_)) {
                 options.push_back({.ride = ride,
@@ -189,9 +189,9 @@ private:
     void expand(const State& state) {
         slack_ = to_beat_ - state.bound;
         for (int rider = 0; rider < problem_.riders; ++rider) {
-            std::vector<Option>& options = options_[rider];
+            std::vector<Option>& options = options_[place_of(rider)];
             options.clear();
-            const std::uint32_t on = state.on[rider];
+            const std::uint32_t on = state.on[place_of(rider)];
             const Worth now = on == no_ride ? bound_.free(rider, month_) : bound_.coming(on, month_);
             const auto offer = [&](std::uint32_t ride, Worth to_come, bool gets_on) {
                 if (to_come - now < slack_)
@@ -200,7 +200,7 @@ private:
             if (on != no_ride && month_ <= problem_.rides[on].last)
                 offer(on, bound_.riding(on, month_), false);
             offer(no_ride, bound_.without(rider, month_) + bound_.free(rider, month_ + 1), false);
-            for (const Option& option : getting_on_[rider]) {
+            for (const Option& option : getting_on_[place_of(rider)]) {
                 if (option.raise - now >= slack_)
                     break;
                 const UsedBike* used = state.find(problem_.rides[option.ride].bike);
@@ -221,7 +221,7 @@ private:
             follow(state);
             return;
         }
-        for (const Option& option : options_[rider]) {
+        for (const Option& option : options_[place_of(rider)]) {
             if (raised + option.raise >= slack_)
                 continue;
             if (option.ride != no_ride) {
@@ -233,7 +233,7 @@ private:
                 if (taken)
                     continue;
             }
-            chosen_[rider] = option;
+            chosen_[place_of(rider)] = option;
             choose(state, rider + 1, raised + option.raise);
         }
     }
@@ -248,8 +248,8 @@ private:
     void follow(const State& state) {
         State next = state;
         for (int rider = 0; rider < problem_.riders; ++rider) {
-            const Option& option = chosen_[rider];
-            next.on[rider] = option.ride;
+            const Option& option = chosen_[place_of(rider)];
+            next.on[place_of(rider)] = option.ride;
             if (option.ride == no_ride) {
                 next.so_far += bound_.without(rider, month_);
                 continue;
@@ -411,7 +411,7 @@ private:
         for (int rider = 0; rider < problem_.riders; ++rider) {
             std::uint32_t on = no_ride;
             for (int month = 0; month < problem_.months; ++month) {
-                const std::uint32_t ride = steps_[way[static_cast<std::size_t>(month)]].on[rider];
+                const std::uint32_t ride = steps_[way[static_cast<std::size_t>(month)]].on[place_of(rider)];
                 if (ride != no_ride && ride == on)
                     ++rota.back().to;
                 else if (ride != no_ride)
@@ -428,7 +428,6 @@ private:
     const RotaIndex& index_;
     const RotaProblem& problem_;
     const RotaBound& bound_;
-    const WorthScale& scale_;
     Worth to_beat_;
     std::size_t width_;
     const KeepGoing& keep_going_;
@@ -453,9 +452,9 @@ private:
 
 } // namespace
 
-RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale,
-                             Worth to_beat, std::size_t width, const KeepGoing& keep_going) {
-    return Search(index, bound, scale, to_beat, width, keep_going).run();
+RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
+                             const KeepGoing& keep_going) {
+    return Search(index, bound, to_beat, width, keep_going).run();
 }
 
 } // namespace saddlerule

@@ -27,7 +27,7 @@ struct RotaSearchResult {
 /// Goes through the states of each month: who is on which bike, which bikes were bought, who rode them, and what the year's
 /// money still is. A state is left where even its bound does not beat `to_beat`, and, the worst first, where there are more
 /// than `width`. Exact where nothing was left out for that.
-RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, const WorthScale& scale,
-                             Worth to_beat, std::size_t width, const KeepGoing& keep_going);
+RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
+                             const KeepGoing& keep_going);
 
 } // namespace saddlerule

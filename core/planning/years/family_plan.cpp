@@ -187,14 +187,14 @@ private:
             int month = 0;
             const auto hold_to = [&](int to) {
                 for (; month < to; ++month)
-                    still[month] = std::max(normal::cdf(leave) - normal::cdf(reach), 0.0);
+                    still[place_of(month)] = std::max(normal::cdf(leave) - normal::cdf(reach), 0.0);
             };
             for (const PlannedStretch& stretch : plan_.riders[rider].stretches) {
                 hold_to(stretch.from);
                 const auto limits = riders_[rider].limits(*question_.bikes[stretch.bike].bike);
                 while (month < stretch.to) {
-                    reach = std::max(reach, (*limits)[month].reach);
-                    leave = std::min(leave, (*limits)[month].leave);
+                    reach = std::max(reach, (*limits)[place_of(month)].reach);
+                    leave = std::min(leave, (*limits)[place_of(month)].leave);
                     hold_to(month + 1);
                 }
             }

@@ -72,7 +72,8 @@ std::optional<std::vector<FitLimits>> FutureRider::limits(const Bike& bike) cons
 std::optional<int> FutureRider::first_fit(const Bike& bike, double least_chance) const {
     const auto all = limits(bike);
     for (int month = 0; all && month < months(); ++month) {
-        if (pedals(month) == (bike.kind == BikeKind::pedal) && (*all)[month].chance() >= least_chance)
+        if (pedals(month) == (bike.kind == BikeKind::pedal) &&
+            (*all)[static_cast<std::size_t>(month)].chance() >= least_chance)
             return month;
     }
     return std::nullopt;
@@ -85,7 +86,7 @@ std::vector<FitRun> FutureRider::runs(const Bike& bike, double least_chance) con
         return runs;
     const auto fits = [&](int month) {
         return month < months() && pedals(month) == (bike.kind == BikeKind::pedal) &&
-               (*all)[month].chance() >= least_chance;
+               (*all)[static_cast<std::size_t>(month)].chance() >= least_chance;
     };
     for (int month = 0; month < months(); ++month) {
         if (!fits(month))
@@ -99,7 +100,8 @@ std::vector<FitRun> FutureRider::runs(const Bike& bike, double least_chance) con
             continue;
         FitRun run{.first = first, .chances = {}};
         for (int on = first; on <= last; ++on)
-            run.chances.push_back(static_cast<std::uint32_t>(std::lround((*all)[on].chance() * 1e6)));
+            run.chances.push_back(
+                static_cast<std::uint32_t>(std::lround((*all)[static_cast<std::size_t>(on)].chance() * 1e6)));
         runs.push_back(std::move(run));
     }
     return runs;

@@ -5,6 +5,7 @@
 
 #include "tests/repeatable_random.h"
 
+#include <algorithm>
 #include <cstdint>
 
 namespace saddlerule::testing {
@@ -21,7 +22,8 @@ inline int below(RepeatableRandom& random, int count) {
 }
 
 inline RotaBike random_rota_bike(RepeatableRandom& random) {
-    RotaBike bike{.kept = below(random, 5) == 0};
+    RotaBike bike;
+    bike.kept = below(random, 5) == 0;
     bike.owned = below(random, 4) == 0;
     if (bike.owned)
         return bike;
@@ -61,7 +63,9 @@ inline void count_months(RotaProblem& problem, RepeatableRandom& random) {
 
 /// With a third of each limit where `limits` is set.
 inline RotaProblem random_rota(RepeatableRandom& random, RotaSize size, bool limits) {
-    RotaProblem problem{.riders = size.riders, .months = size.months};
+    RotaProblem problem;
+    problem.riders = size.riders;
+    problem.months = size.months;
     for (int bike = 0; bike < size.bikes; ++bike) {
         // Some that nobody can tell apart.
         if (bike > 0 && below(random, 8) == 0) {

@@ -48,8 +48,7 @@ std::vector<FamilyBike> shelf(const std::vector<Bike>& bikes, double price) {
 }
 
 FamilyQuestion question_of(std::vector<Rider> riders, std::vector<FamilyBike> bikes, int months) {
-    FamilyQuestion question;
-    question.today = today;
+    FamilyQuestion question{.today = today, .riders = {}, .bikes = {}, .most_per_year = {}, .most_bikes = {}};
     question.months = months;
     question.riders = std::move(riders);
     question.bikes = std::move(bikes);
