@@ -20,7 +20,7 @@ namespace saddlerule {
 namespace {
 
 const auto possible_months = *ClosedRange<double>::between(1.0, longest_horizon_months);
-const auto possible_share = *ClosedRange<double>::between(0.0, 1.0);
+const auto possible_resale = *ClosedRange<double>::between(0.0, 1.0);
 const auto possible_chance = *ClosedRange<double>::between(0.01, 0.999);
 const auto possible_money = *ClosedRange<double>::between(0.0, 1e6);
 const auto possible_bikes = *ClosedRange<double>::between(0.0, 20'000.0);
@@ -165,7 +165,7 @@ void read_limits(RequestFields& fields, FamilyQuestion& question) {
     question.months = static_cast<int>(
         fields.optional_number("horizon_months", possible_months).value_or(usual_plan_months));
     question.resale_share =
-        fields.optional_number("resale_share", possible_share).value_or(usual_resale_share);
+        fields.optional_number("resale_share", possible_resale).value_or(usual_resale_share);
     question.least_chance = fields.optional_number("min_probability", possible_chance).value_or(surely);
     if (const auto most = fields.optional_number("max_per_year", possible_money))
         question.most_per_year = Amount::main_units(*most);

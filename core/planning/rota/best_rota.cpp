@@ -12,7 +12,7 @@
 namespace saddlerule {
 namespace {
 
-Worth worth_of(const RotaValue& value, const WorthScale& scale) {
+RotaWorth worth_of(const RotaValue& value, const WorthScale& scale) {
     return {value.gap_months * scale.month() + value.net, value.changes * change_weight - value.chances};
 }
 
@@ -132,7 +132,7 @@ private:
 
     /// Keeps a rota that is better than the best so far.
     void take(Rota rota) {
-        const Worth worth = worth_of(value_of(problem_, rota), scale_);
+        const RotaWorth worth = worth_of(value_of(problem_, rota), scale_);
         if (worth < worth_) {
             worth_ = worth;
             best_ = std::move(rota);
@@ -145,10 +145,10 @@ private:
     }
 
     /// Puts prices in force. Returns the bound.
-    Worth put(const FinePrices& prices) {
+    RotaWorth put(const FinePrices& prices) {
         in_force_ = prices.rounded(*index_);
         bound_->price(in_force_);
-        const Worth bound = bound_->bound();
+        const RotaWorth bound = bound_->bound();
         proven_ = std::max(proven_, bound);
         return bound;
     }
@@ -156,7 +156,7 @@ private:
     /// The volume algorithm (Barahona and Anbil, Mathematical Programming 87, 2000): steps from the best prices along the
     /// mean of what the paths have missed so far.
     void improve_prices(int rounds) {
-        Worth highest = put(prices_);
+        RotaWorth highest = put(prices_);
         Misses direction;
         int since_better = 0;
         for (int round = 0; round < rounds && go_on() && !closed(); ++round) {
@@ -175,7 +175,7 @@ private:
                 break;
             FinePrices tried = prices_;
             follow(direction, reach_ * distance / square, tried);
-            const Worth bound = put(tried);
+            const RotaWorth bound = put(tried);
             if (bound > highest) {
                 highest = bound;
                 prices_ = std::move(tried);
@@ -271,8 +271,8 @@ private:
 
     /// Rides that cannot be part of a better plan than the best so far.
     void leave_out_hopeless() {
-        const Worth bound = bound_->bound();
-        const std::vector<Worth> detours = bound_->detours();
+        const RotaWorth bound = bound_->bound();
+        const std::vector<RotaWorth> detours = bound_->detours();
         std::vector<RotaRide> kept;
         for (std::size_t ride = 0; ride < detours.size(); ++ride) {
             if (bound + detours[ride] < worth_)
@@ -309,8 +309,8 @@ private:
     RotaPrices in_force_;
     double reach_ = 1.0; ///< of a step along misses, by the one that would close the gap were they straight
     Rota best_;
-    Worth worth_ = worst;
-    Worth proven_{-worst.major, 0};
+    RotaWorth worth_ = worst;
+    RotaWorth proven_{-worst.major, 0};
     bool stopped_ = false;
 };
 

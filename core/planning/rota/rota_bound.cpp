@@ -65,15 +65,15 @@ void RotaBound::price(const RotaPrices& prices) {
     free_.resize(static_cast<std::size_t>(problem.riders * (months + 1)));
     riding_.resize(index_.all_ride_months);
     for (int rider = 0; rider < problem.riders; ++rider) {
-        Worth* const to_come = &free_[static_cast<std::size_t>(rider * (months + 1))];
+        RotaWorth* const to_come = &free_[static_cast<std::size_t>(rider * (months + 1))];
         to_come[months] = {};
         for (int month = months - 1; month >= 0; --month) {
-            Worth best = without(rider, month) + to_come[month + 1];
+            RotaWorth best = without(rider, month) + to_come[month + 1];
             for (const std::uint32_t ride : index_.rides_in(rider, month)) {
-                Worth after = to_come[month + 1];
+                RotaWorth after = to_come[month + 1];
                 if (month < problem.rides[ride].last)
                     after = std::min(after, riding_[slot(ride, month + 1)]);
-                const Worth on = month_on(ride, month) + after;
+                const RotaWorth on = month_on(ride, month) + after;
                 riding_[slot(ride, month)] = on;
                 best = std::min(best, getting_on(ride) + on);
             }
@@ -82,7 +82,7 @@ void RotaBound::price(const RotaPrices& prices) {
     }
 }
 
-Worth RotaBound::month_on(std::uint32_t ride, int month) const {
+RotaWorth RotaBound::month_on(std::uint32_t ride, int month) const {
     const RotaRide& one = index_.problem.rides[ride];
     const std::size_t cell = one.bike * static_cast<std::size_t>(index_.problem.months) + place_of(month);
     const std::int64_t place = index_.always_in_shed(one.bike) ? 0 : prices_->shed[place_of(month)];
@@ -100,8 +100,8 @@ std::int64_t RotaBound::promised_money(int month, std::int64_t spent_this_year) 
     return static_cast<std::int64_t>(std::ceil(sum));
 }
 
-Worth RotaBound::bound() const {
-    Worth sum{-profits(0) - places(0) - promised_money(0, 0), 0};
+RotaWorth RotaBound::bound() const {
+    RotaWorth sum{-profits(0) - places(0) - promised_money(0, 0), 0};
     for (int rider = 0; rider < index_.problem.riders; ++rider)
         sum += free(rider, 0);
     return sum;
@@ -112,7 +112,7 @@ Rota RotaBound::path(int rider) const {
     Rota path;
     int month = 0;
     while (month < problem.months) {
-        const Worth best = free(rider, month);
+        const RotaWorth best = free(rider, month);
         const auto& rides = index_.rides_in(rider, month);
         const auto on = std::find_if(rides.begin(), rides.end(), [&](std::uint32_t ride) {
             return getting_on(ride) + riding(ride, month) == best;
@@ -130,12 +130,12 @@ Rota RotaBound::path(int rider) const {
     return path;
 }
 
-std::vector<Worth> RotaBound::detours() const {
+std::vector<RotaWorth> RotaBound::detours() const {
     const RotaProblem& problem = index_.problem;
     const int months = problem.months;
-    std::vector<Worth> detours(problem.rides.size(), worst);
-    std::vector<Worth> so_far(problem.rides.size(), worst); // on the ride, at the beginning of the month
-    std::vector<Worth> reached(static_cast<std::size_t>(months) + 1);
+    std::vector<RotaWorth> detours(problem.rides.size(), worst);
+    std::vector<RotaWorth> so_far(problem.rides.size(), worst); // on the ride, at the beginning of the month
+    std::vector<RotaWorth> reached(static_cast<std::size_t>(months) + 1);
     for (int rider = 0; rider < problem.riders; ++rider) {
         std::fill(reached.begin(), reached.end(), worst);
         reached[0] = {};

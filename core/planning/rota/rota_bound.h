@@ -20,34 +20,34 @@ public:
     void price(const RotaPrices& prices);
 
     /// No plan is better.
-    Worth bound() const;
+    RotaWorth bound() const;
     /// The best of one rider alone at these prices.
     Rota path(int rider) const;
 
     /// To come from a month on, for a rider who is on no bike.
-    Worth free(int rider, int month) const {
+    RotaWorth free(int rider, int month) const {
         return free_[static_cast<std::size_t>(rider * (index_.problem.months + 1) + month)];
     }
     /// To come from a month on, in which the rider rides this bike.
-    Worth riding(std::uint32_t ride, int month) const { return riding_[slot(ride, month)]; }
+    RotaWorth riding(std::uint32_t ride, int month) const { return riding_[slot(ride, month)]; }
     /// To come from a month on, for a rider who was on this bike the month before.
-    Worth coming(std::uint32_t ride, int month) const {
+    RotaWorth coming(std::uint32_t ride, int month) const {
         const RotaRide& one = index_.problem.rides[ride];
-        const Worth leaving = free(one.rider, month);
+        const RotaWorth leaving = free(one.rider, month);
         if (month > one.last)
             return leaving;
-        const Worth staying = riding(ride, month);
+        const RotaWorth staying = riding(ride, month);
         return staying < leaving ? staying : leaving;
     }
 
     /// One month on a bike: its price, and the chance that it fits.
-    Worth month_on(std::uint32_t ride, int month) const;
+    RotaWorth month_on(std::uint32_t ride, int month) const;
     /// Getting on it: the rider's part of its money, and a change.
-    Worth getting_on(std::uint32_t ride) const {
+    RotaWorth getting_on(std::uint32_t ride) const {
         return {prices_->part[index_.pair_of_ride[ride]], change_weight};
     }
     /// A month without a bike.
-    Worth without(int rider, int month) const {
+    RotaWorth without(int rider, int month) const {
         return {month >= index_.problem.counted_from[static_cast<std::size_t>(rider)] ? scale_.month() : 0,
                 0};
     }
@@ -66,7 +66,7 @@ public:
     std::int64_t promised_money(int month, std::int64_t spent_this_year) const;
 
     /// For each ride, how much worse than its rider's best path the best path through it is, at these prices.
-    std::vector<Worth> detours() const;
+    std::vector<RotaWorth> detours() const;
 
 private:
     std::size_t slot(std::uint32_t ride, int month) const {
@@ -84,8 +84,8 @@ private:
     std::vector<std::int64_t> profit_;
     std::vector<std::int64_t> profits_;
     std::vector<std::int64_t> places_;
-    std::vector<Worth> free_;
-    std::vector<Worth> riding_;
+    std::vector<RotaWorth> free_;
+    std::vector<RotaWorth> riding_;
 };
 
 } // namespace saddlerule

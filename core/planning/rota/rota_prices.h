@@ -50,7 +50,7 @@ private:
     int free_places_ = 0;
 };
 
-/// Any prices that are not negative give a bound; good ones give a close one. All in the unit of Worth::major.
+/// Any prices that are not negative give a bound; good ones give a close one. All in the unit of RotaWorth::major.
 struct RotaPrices {
     std::vector<std::int64_t> part; ///< of each pair: what the rider pays for getting on the bike
     std::vector<std::int64_t>

@@ -64,7 +64,7 @@ WorthScale::WorthScale(const RotaProblem& problem) {
     month_ = 4 * (all_money_ + 1);
 }
 
-RotaValue WorthScale::lowest(Worth worth) const {
+RotaValue WorthScale::lowest(RotaWorth worth) const {
     const std::int64_t major = std::max<std::int64_t>(worth.major, 0);
     RotaValue bound{.gap_months = major / month_, .net = major % month_};
     if (bound.net > all_money_)
@@ -72,7 +72,7 @@ RotaValue WorthScale::lowest(Worth worth) const {
     return bound;
 }
 
-RotaValue WorthScale::value(Worth worth) const {
+RotaValue WorthScale::value(RotaWorth worth) const {
     // minor = changes * weight - chances, with chances below the weight.
     const std::int64_t changes = (worth.minor + change_weight - 1) / change_weight;
     return {.gap_months = worth.major / month_,

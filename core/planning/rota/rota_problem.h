@@ -79,8 +79,8 @@ public:
 
     std::int64_t month() const { return month_; }
     /// The bound on gap months and money that a worth says. A rest beyond all money is another month.
-    RotaValue lowest(Worth worth) const;
-    RotaValue value(Worth worth) const;
+    RotaValue lowest(RotaWorth worth) const;
+    RotaValue value(RotaWorth worth) const;
 
 private:
     std::int64_t all_money_ = 0;

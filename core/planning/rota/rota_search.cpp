@@ -26,8 +26,8 @@ struct State {
     std::array<std::uint32_t, most_rota_riders> on{}; ///< the ride each rider was on the month before
     std::int64_t spent = 0;                           ///< of this year's money
     std::vector<UsedBike> used;                       ///< by bike
-    Worth so_far;
-    Worth bound;
+    RotaWorth so_far;
+    RotaWorth bound;
     std::uint32_t from = no_state; ///< the step that led here
 
     bool same_future(const State& other) const {
@@ -67,13 +67,13 @@ struct Step {
 /// What one rider may do next, and by how much that raises the bound.
 struct Option {
     std::uint32_t ride = no_ride;
-    Worth raise;
+    RotaWorth raise;
     bool gets_on = false;
 };
 
 class Search {
 public:
-    Search(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
+    Search(const RotaIndex& index, const RotaBound& bound, RotaWorth to_beat, std::size_t width,
            const KeepGoing& keep_going)
         : index_(index), problem_(index.problem), bound_(bound), to_beat_(to_beat), width_(width),
           keep_going_(keep_going) {
@@ -91,7 +91,7 @@ public:
             for (state_ = 0; state_ < states_.size(); ++state_) {
                 if (++asked_ % 64 == 0 && keep_going_ && !keep_going_()) {
                     result_.stopped = true;
-                    result_.left_out = Worth{};
+                    result_.left_out = RotaWorth{};
                     return result_;
                 }
                 expand(states_[state_]);
@@ -154,8 +154,8 @@ private:
         return 0;
     }
 
-    Worth bound_of(const State& state, int month) const {
-        Worth sum = state.so_far;
+    RotaWorth bound_of(const State& state, int month) const {
+        RotaWorth sum = state.so_far;
         for (int rider = 0; rider < problem_.riders; ++rider)
             sum += state.on[place_of(rider)] == no_ride ? bound_.free(rider, month)
                                                         : bound_.coming(state.on[place_of(rider)], month);
@@ -192,8 +192,8 @@ private:
             std::vector<Option>& options = options_[place_of(rider)];
             options.clear();
             const std::uint32_t on = state.on[place_of(rider)];
-            const Worth now = on == no_ride ? bound_.free(rider, month_) : bound_.coming(on, month_);
-            const auto offer = [&](std::uint32_t ride, Worth to_come, bool gets_on) {
+            const RotaWorth now = on == no_ride ? bound_.free(rider, month_) : bound_.coming(on, month_);
+            const auto offer = [&](std::uint32_t ride, RotaWorth to_come, bool gets_on) {
                 if (to_come - now < slack_)
                     options.push_back({.ride = ride, .raise = to_come - now, .gets_on = gets_on});
             };
@@ -216,7 +216,7 @@ private:
         choose(state, 0, {});
     }
 
-    void choose(const State& state, int rider, Worth raised) {
+    void choose(const State& state, int rider, RotaWorth raised) {
         if (rider == problem_.riders) {
             follow(state);
             return;
@@ -428,7 +428,7 @@ private:
     const RotaIndex& index_;
     const RotaProblem& problem_;
     const RotaBound& bound_;
-    Worth to_beat_;
+    RotaWorth to_beat_;
     std::size_t width_;
     const KeepGoing& keep_going_;
 
@@ -442,7 +442,7 @@ private:
     std::array<std::vector<Option>, most_rota_riders> options_;
     std::array<Option, most_rota_riders> chosen_{};
     std::vector<std::uint32_t> waiting_;
-    Worth slack_;
+    RotaWorth slack_;
     int month_ = 0;
     std::uint32_t state_ = 0;
     std::size_t asked_ = 0;
@@ -452,8 +452,8 @@ private:
 
 } // namespace
 
-RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
-                             const KeepGoing& keep_going) {
+RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, RotaWorth to_beat,
+                             std::size_t width, const KeepGoing& keep_going) {
     return Search(index, bound, to_beat, width, keep_going).run();
 }
 

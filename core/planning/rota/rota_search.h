@@ -18,16 +18,16 @@ using KeepGoing = std::function<bool()>;
 struct RotaSearchResult {
     /// A rota better than the one to beat, where one was found, and what it is worth.
     std::optional<Rota> rota;
-    Worth worth;
+    RotaWorth worth;
     /// No rota better than the one to beat is worth less than this, among those that were left out; `worst` where none was.
-    Worth left_out = worst;
+    RotaWorth left_out = worst;
     bool stopped = false;
 };
 
 /// Goes through the states of each month: who is on which bike, which bikes were bought, who rode them, and what the year's
 /// money still is. A state is left where even its bound does not beat `to_beat`, and, the worst first, where there are more
 /// than `width`. Exact where nothing was left out for that.
-RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, Worth to_beat, std::size_t width,
-                             const KeepGoing& keep_going);
+RotaSearchResult search_rota(const RotaIndex& index, const RotaBound& bound, RotaWorth to_beat,
+                             std::size_t width, const KeepGoing& keep_going);
 
 } // namespace saddlerule
