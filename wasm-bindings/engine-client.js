@@ -4,12 +4,17 @@
 import { EngineError } from "./engine-error.js";
 
 /**
- * All that the module imports. The engine has no input or output of its own; while it reads a file it says how far it is,
- * and it leaves only when it is giving up (out of memory), and then says so instead of hanging.
+ * All that the module imports. The engine has no input, output or clock of its own; while it reads a file it says how far
+ * it is, while it plans it asks whether there is time left, and it leaves only when it is giving up (out of memory), and then
+ * says so instead of hanging.
  */
-function hostImports(progress) {
+function hostImports(progress, mayGoOn) {
   return {
-    env: { emscripten_notify_memory_growth() {}, saddlerule_progress: progress },
+    env: {
+      emscripten_notify_memory_growth() {},
+      saddlerule_progress: progress,
+      saddlerule_may_go_on: mayGoOn,
+    },
     wasi_snapshot_preview1: {
       proc_exit(status) {
         throw new EngineError("engine_stopped", `the engine stopped (status ${status})`);
@@ -28,7 +33,11 @@ function hostImports(progress) {
 export async function openEngine(wasm) {
   const module = wasm instanceof WebAssembly.Module ? wasm : await WebAssembly.compile(wasm);
   let onProgress;
-  const imports = hostImports((done, total) => onProgress?.(done, total));
+  let asked = 0;
+  const imports = hostImports(
+    (done, total) => onProgress?.(done, total),
+    (limit) => (performance.now() - asked < limit ? 1 : 0),
+  );
   let instance = await start(module, imports);
 
   /** One exchange with a live instance: copies in, asks, copies out. */
@@ -41,6 +50,7 @@ export async function openEngine(wasm) {
     };
     put(file, exports.saddlerule_file_buffer);
     put(request, exports.saddlerule_request_buffer);
+    asked = performance.now();
     exports.saddlerule_ask();
     const at = exports.saddlerule_answer() >>> 0;
     const answer = new Uint8Array(exports.memory.buffer, at, exports.saddlerule_answer_length());

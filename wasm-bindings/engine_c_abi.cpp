@@ -33,7 +33,8 @@ char* saddlerule_file_buffer(size_t length) {
 
 void saddlerule_ask(void) {
     room().answer = std::string(); // an answer about a long list is large: no two at a time
-    room().answer = room().engine.answer(room().request, std::exchange(room().file, {}), saddlerule_progress);
+    room().answer = room().engine.answer(room().request, std::exchange(room().file, {}), saddlerule_progress,
+                                         [](double limit_ms) { return saddlerule_may_go_on(limit_ms) != 0; });
 }
 
 const char* saddlerule_answer(void) {

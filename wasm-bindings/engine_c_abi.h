@@ -1,5 +1,5 @@
-// The engine as five plain C functions, and one of the host's: the only way in and out of the wasm module. Whoever calls them owns nothing; the
-// three buffers (request, file, answer) live inside the engine and are reused from call to call.
+// The engine as five plain C functions, and two of the host's: the only way in and out of the wasm module. Whoever calls them
+// owns nothing; the three buffers (request, file, answer) live inside the engine and are reused from call to call.
 #pragma once
 
 #include <stddef.h>
@@ -23,6 +23,13 @@ void saddlerule_ask(void);
 __attribute__((import_module("env"), import_name("saddlerule_progress")))
 #endif
 void saddlerule_progress(size_t done, size_t total);
+
+/// And whether a plan may go on, that many milliseconds being allowed since saddlerule_ask began: the engine has no clock.
+/// 0: give the best so far.
+#ifdef __wasm__
+__attribute__((import_module("env"), import_name("saddlerule_may_go_on")))
+#endif
+int saddlerule_may_go_on(double limit_ms);
 
 /// The answer's UTF-8 JSON, without a terminating zero.
 const char* saddlerule_answer(void);

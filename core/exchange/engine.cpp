@@ -17,6 +17,7 @@
 #include "core/exchange/side_view_answer.h"
 #include "core/exchange/suits_answer.h"
 #include "core/exchange/taped_bikes.h"
+#include "core/exchange/years_answer.h"
 #include "core/fit/drawing/side_view.h"
 #include "core/fit/growth/inseam_forecast.h"
 #include "core/fit/growth/rider_growth.h"
@@ -51,6 +52,7 @@ enum class Task {
     read_riders,
     club_day,
     suits,
+    years_ahead,
     about,
 };
 
@@ -71,6 +73,7 @@ constexpr WireName<Task> task_names[] = {
     {"read_riders", Task::read_riders},
     {"club_day", Task::club_day},
     {"suits", Task::suits},
+    {"years_ahead", Task::years_ahead},
     {"about", Task::about},
 };
 
@@ -159,6 +162,8 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return club_day(fields, listed());
     case Task::suits:
         return suits(fields, listed());
+    case Task::years_ahead:
+        return years_answer(fields, request_text, loaded(), listed(), file.may_go_on);
     case Task::about:
         break;
     }
@@ -234,7 +239,8 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
 Engine::Engine() : state_(std::make_unique<State>()) {}
 Engine::~Engine() = default;
 
-std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress) {
+std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress,
+                           const MayGoOn& may_go_on) {
     if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
         return error_answer({.code = ProblemCode::request_not_utf8,
                              .figures = {{"byte", std::to_string(ill_formed + 1)}},
@@ -244,7 +250,8 @@ std::string Engine::answer(std::string_view request, std::string file, const Rea
     if (!read)
         return error_answer(read.problem());
     const GivenFile given{.bytes = std::make_shared<const std::string>(std::move(file)),
-                          .progress = progress};
+                          .progress = progress,
+                          .may_go_on = may_go_on};
     if (read->kind != JsonValue::Kind::array)
         return state_->answer_one(*read, request, given);
     std::string answers = "[";

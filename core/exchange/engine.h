@@ -2,6 +2,7 @@
 // last.
 #pragma once
 
+#include "core/exchange/years_answer.h"
 #include "core/lists/catalogue/reading_progress.h"
 
 #include <memory>
@@ -21,8 +22,10 @@ public:
 
     /// `request`: a JSON object, UTF-8, or an array of them (answered by an array, in order).
     /// `file`: the bytes of a catalogue file, for `load`; empty otherwise. The list keeps them.
+    /// `may_go_on`: asked by plans that have a limit of time, for there is no clock here.
     /// `progress`: told now and then how much of the file has been read.
-    std::string answer(std::string_view request, std::string file = {}, const ReadingProgress& progress = {});
+    std::string answer(std::string_view request, std::string file = {}, const ReadingProgress& progress = {},
+                       const MayGoOn& may_go_on = {});
 
 private:
     struct State;

@@ -4,6 +4,7 @@
 
 #include "core/exchange/list_view.h"
 #include "core/exchange/request_fields.h"
+#include "core/exchange/years_answer.h"
 #include "core/lists/catalogue/kept_list.h"
 #include "core/lists/catalogue/reading_progress.h"
 #include "core/lists/keeping/list_editor.h"
@@ -21,6 +22,7 @@ namespace saddlerule {
 struct GivenFile {
     std::shared_ptr<const std::string> bytes;
     ReadingProgress progress; ///< whom to tell how far its reading is
+    MayGoOn may_go_on;        ///< whom plans ask whether there is time left
 };
 
 class ListDesk {

@@ -4,6 +4,7 @@
 #include "core/exchange/engine.h"
 
 #include <array>
+#include <chrono>
 #include <cstdint>
 #include <cstdio>
 #include <memory>
@@ -41,6 +42,14 @@ std::optional<std::string> next_text(std::FILE* pipe) {
 /// In the place of an answer's length: then come how much of the file is read, and how much there is.
 constexpr std::uint32_t progress_mark = 0xffffffff;
 
+/// The milliseconds that a request allows begin where this is called.
+saddlerule::MayGoOn from_now_on() {
+    return [asked = std::chrono::steady_clock::now()](double limit_ms) {
+        const std::chrono::duration<double, std::milli> passed = std::chrono::steady_clock::now() - asked;
+        return passed.count() < limit_ms;
+    };
+}
+
 int serve(const char* questions, const char* answers) {
     const File from(std::fopen(questions, "rb"), std::fclose);
     const File to(std::fopen(answers, "wb"), std::fclose);
@@ -53,12 +62,12 @@ int serve(const char* questions, const char* answers) {
         auto file = next_text(from.get());
         if (!file)
             break;
-        const std::string answer =
-            engine.answer(*request, std::move(*file), [&](std::size_t done, std::size_t total) {
-                const std::array<std::uint32_t, 3> frame{progress_mark, static_cast<std::uint32_t>(done),
-                                                         static_cast<std::uint32_t>(total)};
-                std::fwrite(frame.data(), sizeof frame, 1, to.get());
-            });
+        const auto tell = [&](std::size_t done, std::size_t total) {
+            const std::array<std::uint32_t, 3> frame{progress_mark, static_cast<std::uint32_t>(done),
+                                                     static_cast<std::uint32_t>(total)};
+            std::fwrite(frame.data(), sizeof frame, 1, to.get());
+        };
+        const std::string answer = engine.answer(*request, std::move(*file), tell, from_now_on());
         const auto length = static_cast<std::uint32_t>(answer.size());
         std::fwrite(&length, sizeof length, 1, to.get());
         std::fwrite(answer.data(), 1, answer.size(), to.get());
@@ -87,7 +96,7 @@ int main(int argc, char** argv) {
     saddlerule::Engine engine;
     if (argc == 3)
         engine.answer(R"({"do":"load"})", *catalogue);
-    const std::string answer = engine.answer(*request, *catalogue);
+    const std::string answer = engine.answer(*request, *catalogue, {}, from_now_on());
     std::fwrite(answer.data(), 1, answer.size(), stdout);
     return 0;
 }

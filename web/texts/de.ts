@@ -1182,6 +1182,8 @@ export const german: Translation = {
         "{value} kann hier nicht stimmen: Erwartet wird ein Wert zwischen {low} und {high}.",
       request_date_malformed: "„{value}“ ist kein Datum.",
       request_bike_unknown: "Es gibt kein Rad „{id}“ in der Liste.",
+      request_bike_kept_and_out: "Das Rad „{id}“ soll zugleich behalten und ausgelassen werden.",
+      request_given_twice: "„{value}“ ist zweimal angegeben.",
       club_too_many_riders: "Es sind {count} Kinder; ein Plan fasst {limit}.",
       club_rider_twice: "Das Kind „{id}“ steht zweimal da.",
       club_rider_unknown: "Es gibt hier kein Kind „{id}“.",

@@ -1181,6 +1181,8 @@ export const english = {
       request_value_out_of_range: "",
       request_date_malformed: "",
       request_bike_unknown: "",
+      request_bike_kept_and_out: "",
+      request_given_twice: "",
       club_too_many_riders: "",
       club_rider_twice: "",
       club_rider_unknown: "",

@@ -1171,6 +1171,8 @@ export const spanish: Translation = {
       request_value_out_of_range: "{value} no puede ser correcto aquí: se espera entre {low} y {high}.",
       request_date_malformed: "«{value}» no es una fecha.",
       request_bike_unknown: "No hay ninguna bici «{id}» en la lista.",
+      request_bike_kept_and_out: "La bici «{id}» se quiere conservar y excluir a la vez.",
+      request_given_twice: "«{value}» figura dos veces.",
       club_too_many_riders: "Hay {count} niños; un plan admite {limit}.",
       club_rider_twice: "El niño «{id}» aparece dos veces.",
       club_rider_unknown: "Aquí no hay ningún niño «{id}».",

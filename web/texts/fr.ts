@@ -1170,6 +1170,8 @@ export const french: Translation = {
       request_value_out_of_range: "{value} est impossible ici : on attend entre {low} et {high}.",
       request_date_malformed: "« {value} » n’est pas une date.",
       request_bike_unknown: "Il n’y a pas de vélo « {id} » dans la liste.",
+      request_bike_kept_and_out: "Le vélo « {id} » est à la fois à garder et à écarter.",
+      request_given_twice: "« {value} » est indiqué deux fois.",
       club_too_many_riders: "Il y a {count} enfants ; un plan en prend {limit}.",
       club_rider_twice: "L’enfant « {id} » figure deux fois.",
       club_rider_unknown: "Il n’y a pas d’enfant « {id} » ici.",

@@ -1173,6 +1173,8 @@ export const dutch: Translation = {
       request_value_out_of_range: "{value} kan hier niet kloppen: verwacht wordt {low} tot {high}.",
       request_date_malformed: "“{value}” is geen datum.",
       request_bike_unknown: "Er is geen fiets “{id}” in de lijst.",
+      request_bike_kept_and_out: "Fiets “{id}” moet tegelijk blijven en worden weggelaten.",
+      request_given_twice: "“{value}” is twee keer opgegeven.",
       club_too_many_riders: "Er zijn {count} kinderen; een plan kan er {limit} aan.",
       club_rider_twice: "Kind “{id}” staat er twee keer.",
       club_rider_unknown: "Er is hier geen kind “{id}”.",

@@ -35,6 +35,8 @@ enum class ProblemCode {
     request_value_out_of_range,
     request_date_malformed,
     request_bike_unknown,
+    request_bike_kept_and_out,
+    request_given_twice,
     rider_without_measure,
     // Notes on a rider: questions, never refusals.
     reading_outside_plausible,

@@ -52,13 +52,13 @@ private:
     double shift_ = 0.0;
 };
 
-InseamGrid grid_for(const RiderGrowth& growth, double first_month, double measuring_sd_mm) {
+InseamGrid grid_for(const RiderGrowth& growth, double first_month, double measuring_sd_mm, int horizon) {
     double lowest = 1e9;
     double highest = 0.0;
     for (const GrowthHypothesis& hypothesis : growth.hypotheses()) {
         const LegScorer start(hypothesis, first_month, measuring_sd_mm);
         lowest = std::min(lowest, start.leg_at(-farthest_score));
-        for (int month = 0; month <= horizon_months; month += 12) {
+        for (int month = 0; month <= horizon; month += 12) {
             const LegScorer later(hypothesis, month, measuring_sd_mm);
             highest = std::max(highest, later.leg_at(farthest_score));
         }
@@ -137,13 +137,14 @@ private:
     std::vector<double> lowest_yet_;
 };
 
-std::vector<double> tabulated_months(CalendarDate today, const std::vector<CalendarDate>& also_on) {
+std::vector<double> tabulated_months(CalendarDate today, const std::vector<CalendarDate>& also_on,
+                                     int horizon) {
     std::vector<double> months;
-    for (int month = 0; month <= horizon_months; ++month)
+    for (int month = 0; month <= horizon; ++month)
         months.push_back(month);
     for (const CalendarDate day : also_on) {
         const double month = (day - today).in_months();
-        if (month > 0.0 && month < horizon_months)
+        if (month > 0.0 && month < horizon)
             months.push_back(month);
     }
     std::sort(months.begin(), months.end());
@@ -151,10 +152,11 @@ std::vector<double> tabulated_months(CalendarDate today, const std::vector<Calen
     return months;
 }
 
-ScoreTable tabulated(const RiderGrowth& growth, const std::vector<double>& months, Length measuring_sd) {
+ScoreTable tabulated(const RiderGrowth& growth, const std::vector<double>& months, Length measuring_sd,
+                     int horizon) {
     const double measuring_sd_mm = measuring_sd.in_millimetres();
     const double known_since = (growth.known_since() - growth.asked_on()).in_months();
-    const InseamGrid grid = grid_for(growth, known_since, measuring_sd_mm);
+    const InseamGrid grid = grid_for(growth, known_since, measuring_sd_mm, horizon);
     Mixture mixture(growth, grid, measuring_sd_mm);
     if (known_since < 0.0) {
         const int looks = std::clamp(static_cast<int>(-known_since), 1, looks_back);
@@ -208,9 +210,9 @@ double InseamDistribution::probability_below(Length inseam) const {
 InseamForecast::InseamForecast(const RiderGrowth& growth) : InseamForecast(growth, Length(), {}) {}
 
 InseamForecast::InseamForecast(const RiderGrowth& growth, Length measuring_sd,
-                               const std::vector<CalendarDate>& also_on)
-    : asked_on_(growth.asked_on()), months_(tabulated_months(asked_on_, also_on)),
-      table_(tabulated(growth, months_, measuring_sd)) {}
+                               const std::vector<CalendarDate>& also_on, int horizon)
+    : asked_on_(growth.asked_on()), months_(tabulated_months(asked_on_, also_on, horizon)),
+      table_(tabulated(growth, months_, measuring_sd, horizon)) {}
 
 InseamDistribution InseamForecast::at(CalendarDate day) const {
     const double month = std::clamp((day - asked_on_).in_months(), months_.front(), months_.back());

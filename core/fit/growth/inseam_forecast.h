@@ -1,4 +1,4 @@
-// InseamForecast: the distribution of one rider's inseam in shoes on any day from today to eight years on.
+// InseamForecast: the distribution of one rider's inseam in shoes on any day from today to eight years on, or ten.
 #pragma once
 
 #include "core/base/quantities/calendar_date.h"
@@ -13,6 +13,8 @@ namespace saddlerule {
 
 /// How far ahead the engine looks. Later days are answered as the last one.
 constexpr int horizon_months = 96;
+/// How far ahead it can look where a plan asks for it.
+constexpr int longest_horizon_months = 120;
 
 /// The distribution of the inseam in shoes on one day.
 class InseamDistribution {
@@ -46,7 +48,8 @@ public:
     explicit InseamForecast(const RiderGrowth& growth);
     /// The same for a length compared with the inseam and measured with an error of its own, and with further
     /// days tabulated. Days that are not within the horizon are left out.
-    InseamForecast(const RiderGrowth& growth, Length measuring_sd, const std::vector<CalendarDate>& also_on);
+    InseamForecast(const RiderGrowth& growth, Length measuring_sd, const std::vector<CalendarDate>& also_on,
+                   int horizon = horizon_months);
 
     /// The distribution on a day; days before today count as today.
     InseamDistribution at(CalendarDate day) const;

@@ -4,6 +4,7 @@
 #include "core/base/statistics/quick_normal.h"
 #include "core/fit/lasting/fit_forecast.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 
@@ -28,7 +29,7 @@ struct Course {
         for (const StageOfForecast& stage : forecast.stages()) {
             const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
             const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
-            const std::size_t days = stage.last_day + 1 - stage.first_day;
+            const std::size_t days = std::min(stage.last_day + 1 - stage.first_day, most_moments - count);
             for (std::size_t i = 0; i < days; ++i) {
                 const std::size_t day = stage.first_day + i;
                 months[count + i] = forecast.months()[day];
@@ -53,15 +54,17 @@ inline double passing_time(const Course& course, const Moments& limits, std::siz
 /// Beyond this score the normal cdf is 0 or 1 to seven decimals.
 inline constexpr double practically_certain = 5.3;
 
-inline double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
-    const double reach = course.reach[i];
-    const double leave = course.leave[i];
+inline double chance_between(double reach, double leave, const QuickNormal& normal) {
     if (reach >= practically_certain || leave <= -practically_certain)
         return 0.0;
     if (reach <= -practically_certain && leave >= practically_certain)
         return 1.0;
     const double chance = normal.cdf(leave) - normal.cdf(reach);
     return chance > 0.0 ? chance : 0.0;
+}
+
+inline double chance_of_fitting(const Course& course, std::size_t i, const QuickNormal& normal) {
+    return chance_between(course.reach[i], course.leave[i], normal);
 }
 
 /// The chance that the bike fits, at each moment.

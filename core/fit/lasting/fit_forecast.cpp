@@ -31,9 +31,10 @@ Length median_on(const ScoreTable& table, std::size_t day) {
 
 } // namespace
 
-FitForecast::FitForecast(const RiderGrowth& growth, const Rider& rider)
+FitForecast::FitForecast(const RiderGrowth& growth, const Rider& rider, int horizon)
     : asked_on_(growth.asked_on()), timeline_(stage_timeline(rider, asked_on_)),
-      inseams_(growth, bike_measurement_sd, days_of_change(timeline_)), inseam_today_(growth.today().mean) {
+      inseams_(growth, bike_measurement_sd, days_of_change(timeline_), horizon),
+      inseam_today_(growth.today().mean) {
     const std::size_t last_day = months().size() - 1;
     for (const auto& [from, stage] : timeline_) {
         const double month = (from - asked_on_).in_months();

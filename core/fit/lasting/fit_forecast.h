@@ -23,17 +23,20 @@ struct StageOfForecast {
 
 /// No rider has more stages ahead: side wheels, starting, riding.
 inline constexpr std::size_t most_stages = 3;
-/// Every month of the horizon, and each day on which a stage ends and the next begins.
+/// Every month of the usual horizon, and each day on which a stage ends and the next begins.
 inline constexpr std::size_t most_moments = horizon_months + 1 + 2 * (most_stages - 1);
 
 /// Built once per rider; read by life_of_fit and raise_list.
 class FitForecast {
 public:
     /// The rider's stages move on as stage_timeline says.
-    FitForecast(const RiderGrowth& growth, const Rider& rider);
+    /// `horizon`: months, longest_horizon_months at most. Dates and raises are for the usual one.
+    FitForecast(const RiderGrowth& growth, const Rider& rider, int horizon = horizon_months);
 
     CalendarDate asked_on() const { return asked_on_; }
     const std::vector<StageOfForecast>& stages() const { return stages_; }
+    /// The same stages by name, with the day each begins.
+    const std::vector<StageFrom>& timeline() const { return timeline_; }
     /// Months from today of every tabulated day.
     const std::vector<double>& months() const { return inseams_.months(); }
     /// Inseams as a bike's measured height sees them: the bike's own error is in their spread.

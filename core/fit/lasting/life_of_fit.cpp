@@ -138,4 +138,23 @@ std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan&
     return curve;
 }
 
+double FitLimits::chance() const {
+    return chance_between(reach, leave, QuickNormal::table());
+}
+
+void fit_limits(const FitForecast& forecast, Length lowest, Length highest, std::span<FitLimits> months) {
+    const std::vector<double>& days = forecast.months();
+    double left = practically_certain + 1.0;
+    for (const StageOfForecast& stage : forecast.stages()) {
+        const ScoreRow to_reach = forecast.inseams().row_of(lowest - stage.offsets.range.high());
+        const ScoreRow to_leave = forecast.inseams().row_of(highest - stage.offsets.range.low());
+        for (std::size_t day = stage.first_day; day <= stage.last_day; ++day) {
+            left = std::min(left, to_leave.on(day));
+            const auto month = static_cast<std::size_t>(days[day]);
+            if (month < months.size() && static_cast<double>(month) == days[day])
+                months[month] = {.reach = to_reach.on(day), .leave = left};
+        }
+    }
+}
+
 } // namespace saddlerule

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace saddlerule {
@@ -63,5 +64,17 @@ LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span);
 /// unknown.
 using FitCurve = std::array<double, horizon_months + 1>;
 std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan& span);
+
+/// What one month asks of a child, as normal scores: children between `reach` and `leave` fit.
+struct FitLimits {
+    double reach = 0.0; ///< children above it get over the lowest saddle
+    double leave = 0.0; ///< children above it have left the highest saddle behind for good
+
+    double chance() const;
+};
+
+/// The limits of the months from today on, for as many as there is room, of a forecast whose horizon is long enough. Their
+/// chances are those of fit_curve.
+void fit_limits(const FitForecast& forecast, Length lowest, Length highest, std::span<FitLimits> months);
 
 } // namespace saddlerule

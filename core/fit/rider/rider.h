@@ -67,6 +67,8 @@ struct Rider {
     Confidence confidence = Confidence::usual;
     /// When the stage moves on (side_wheels to starting, starting to riding).
     std::optional<CalendarDate> riding_from;
+    /// When a child that glides gets pedals. Plans over years ask for it; nothing else looks so far.
+    std::optional<CalendarDate> pedals_from;
 };
 
 /// All readings of one day as one, in shoes.

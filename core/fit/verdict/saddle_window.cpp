@@ -50,6 +50,12 @@ std::vector<StageFrom> stage_timeline(const Rider& rider, CalendarDate today) {
     std::vector<StageFrom> timeline{{today, rider.stage}};
     const bool date_ahead = rider.riding_from && *rider.riding_from > today;
     CalendarDate moves_on = date_ahead ? *rider.riding_from : today.plus_months(usual_months_in_stage);
+    if (rider.stage == Stage::gliding && rider.pedals_from && *rider.pedals_from > today) {
+        timeline.push_back({*rider.pedals_from, Stage::starting});
+        const bool later = date_ahead && *rider.riding_from > *rider.pedals_from;
+        timeline.push_back(
+            {later ? moves_on : rider.pedals_from->plus_months(usual_months_in_stage), Stage::riding});
+    }
     if (rider.stage == Stage::side_wheels) {
         timeline.push_back({moves_on, Stage::starting});
         moves_on = moves_on.plus_months(usual_months_in_stage);

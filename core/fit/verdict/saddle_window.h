@@ -40,8 +40,8 @@ constexpr int usual_months_in_stage = 6;
 
 /// The rider's stages from `today` on; the first is the one the family names, whatever dates say. Side wheels
 /// become starting, and starting becomes riding, on `riding_from`, or six months on where no date is set or
-/// it has passed; a rider coming off side wheels rides six months after that. Gliding stays gliding: the next
-/// stage needs another bike.
+/// it has passed; a rider coming off side wheels rides six months after that. Gliding stays gliding unless the family has
+/// said when the child gets pedals: the next stage needs another bike.
 std::vector<StageFrom> stage_timeline(const Rider& rider, CalendarDate today);
 
 } // namespace saddlerule
