@@ -77,7 +77,7 @@ export const focused = (page) =>
 
 /** Saves the list in hand as a download and reads it. */
 export async function saved(page, { form = "Saddlerule (JSON)", separator } = {}) {
-  await press(page, "Save");
+  await press(page, "Save list");
   await page.getByRole("radio", { name: form }).check();
   if (separator) await choice(page, "Between columns").selectOption({ label: separator });
   const button = page.getByRole("button", { name: "Save list", exact: true });

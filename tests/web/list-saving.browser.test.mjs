@@ -91,7 +91,7 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
   await entry(page, "Loan 07").getByRole("button").first().click();
   await field(page, "Price").fill("90");
   await press(page, "Save this bike");
-  await press(page, "Save");
+  await press(page, "Save list");
   await choice(page, "Include").selectOption({
     label: "Only those left out (1)",
   });
@@ -109,7 +109,7 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
 test("what cannot stand in a table is said before it is saved", async () => {
   const list = folder.file("odd.json", jsonList([...bikes, 42]));
   const { page, close } = await openDesk(browser, screens.phone, [list]);
-  await press(page, "Save");
+  await press(page, "Save list");
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
   await page.getByText("1 of 4 cannot go into a table and would be left out:").waitFor();
   await page.getByRole("radio", { name: "Saddlerule (JSON)" }).check();
@@ -156,7 +156,7 @@ test("where the browser lets a page keep the file, the list is saved back into i
   await field(page, "Saddle at its highest (cm)").fill("61,5");
   await press(page, "Save this bike");
   await page.getByText("not saved").waitFor();
-  await press(page, "Save");
+  await press(page, "Save list");
   await press(page, "Save to hall.json");
   await page.getByText("Saved as hall.json.").waitFor();
   const { text, writes } = await page.evaluate(() => window.files.opened);
@@ -165,7 +165,7 @@ test("where the browser lets a page keep the file, the list is saved back into i
   await press(page, "Back to the list");
   assert.equal(await page.getByText("not saved").count(), 0);
   // As another form it is a new file; who thinks better of it loses nothing.
-  await press(page, "Save");
+  await press(page, "Save list");
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
   const button = page.getByRole("button", { name: "Save list", exact: true });
   await eventually(async () => assert.equal(await button.getAttribute("aria-disabled"), "false"));

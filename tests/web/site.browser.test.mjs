@@ -134,7 +134,7 @@ for (const { name, launch } of browsers) {
       await visit.reads(/The list of (3 October|October 3,) 2026, as saved on [\w ,]+ \d{4}\./);
       await visit.goTo("Your child");
       await visit.picks("Language", "Nederlands");
-      await visit.sees("heading", "Zadelhoogte om te zoeken");
+      await visit.sees("heading", "Gezochte zadelhoogte");
 
       // The server is back, and so is what it says now.
       const list = JSON.parse(readFileSync(club.list, "utf8"));
