@@ -115,7 +115,7 @@ export async function walkEveryScreen(page, look) {
   await inseam.fill("21");
   await page
     .getByRole("alert")
-    .getByText(/does not let the page keep/)
+    .getByText(/lets the page save nothing/)
     .waitFor();
   await look("nothing is kept");
 }

@@ -54,7 +54,7 @@ async function visit(
     site.close();
   });
   const page = await context.newPage();
-  await page.addInitScript(keepStageChosen, usualStage);
+  await context.addInitScript(keepStageChosen, usualStage);
   const said = [];
   const problems = [];
   page.on("console", (message) => {
@@ -288,14 +288,15 @@ test("a hostile style around it changes nothing in it, and its style nothing aro
     await page.getByRole("heading", { name: "Bikes", exact: true }).waitFor();
     await inseam("49.5");
     await page.getByText("14 fit").waitFor();
-    // Rows come a piece a frame.
+    // Rows come a piece a frame, as far as one can see.
     await page.waitForFunction(() => {
       const { shadowRoot } = document.querySelector("saddlerule-fit");
       return shadowRoot.querySelectorAll("*").length > 300 && shadowRoot.querySelector(".row-room") === null;
     });
     return page.evaluate(looks);
   };
-  const friendly = await visit(test, body);
+  const viewport = { ...laptop, height: 12_000 };
+  const friendly = await visit(test, body, { viewport });
   const beside = () =>
     friendly.page.evaluate(() => ({ ...getComputedStyle(document.querySelector(".beside")) }));
   const own = await beside();
@@ -304,6 +305,7 @@ test("a hostile style around it changes nothing in it, and its style nothing aro
   assert.deepEqual(await beside(), own);
 
   const hostile = await visit(test, body, {
+    viewport,
     dir: "rtl",
     pages: {
       "/club.css": `${clubStyle}

@@ -269,7 +269,7 @@ test("verdicts that change are said aloud, politely, once they stand", async () 
   };
   await page
     .getByRole("status")
-    .filter({ hasText: /Saddle height fits/ })
+    .filter({ hasText: /Bikes: \d+ fit/ })
     .waitFor();
   const before = await counts();
   assert.equal(before.live, "polite");
@@ -278,7 +278,7 @@ test("verdicts that change are said aloud, politely, once they stand", async () 
   await page.getByText("54.6 to 59.7 cm").waitFor();
   await page
     .getByRole("status")
-    .filter({ hasText: /Saddle height fits/, hasNotText: before.name })
+    .filter({ hasText: /Bikes: \d+ fit/, hasNotText: before.words })
     .waitFor();
   await eventually(async () => assert.notEqual((await counts()).words, before.words));
   await close();
@@ -314,17 +314,17 @@ test("drawings say in words what they show: rack, one bike and the years ahead",
       .filter(({ role }) => role === "img" || role === "image")
       .map(({ name }) => name.replaceAll("\u00a0", " "));
   const { low, high, target } = judged.window_mm;
-  const strip = (await images()).find((name) => name.startsWith("Heights from the floor"));
+  const strip = (await images()).find((name) => name.startsWith("Heights above the floor"));
   for (const mm of [low, high, target]) assert.ok(strip.includes(cm(mm)), `${cm(mm)} in: ${strip}`);
   const span = `Saddle ${cm(bike.span_mm.lowest)} cm to ${cm(bike.span_mm.highest)} cm`;
   assert.ok((await images()).includes(span), span);
 
   await row.getByRole("button", { name: bike.name, exact: true }).click();
-  await page.getByRole("img", { name: /^Picture/ }).waitFor();
+  await page.getByRole("img", { name: /^Chart:/ }).waitFor();
   const side = (await images()).find((name) => name.startsWith("Side view"));
-  for (const fact of [`stands at ${cm(bike.saddle_mm)} cm`, "inside leg is 49.5 cm", span])
+  for (const fact of [`saddle is at ${cm(bike.saddle_mm)} cm`, "inside leg is 49.5 cm", span])
     assert.ok(side.includes(fact), `${fact} in: ${side}`);
-  const years = (await images()).find((name) => name.startsWith("Picture"));
+  const years = (await images()).find((name) => name.startsWith("Chart:"));
   for (const fact of [
     span,
     "The saddle height fits today.",

@@ -27,7 +27,7 @@ async function visit(test, { site = first, more = "", prepare, at = "", viewport
   test.after(() => context.close());
   if (prepare) await context.addInitScript(prepare);
   const page = await context.newPage();
-  await page.addInitScript(keepStageChosen, usualStage);
+  await context.addInitScript(keepStageChosen, usualStage);
   page.setDefaultTimeout(15_000);
   await page.goto(`${club.nginx.origin}/fit/${at}`);
   return { club, context, page };
@@ -51,10 +51,10 @@ function siteWith(name, file, content) {
 test("the club's page leads to its bikes", async (test) => {
   const { club, page } = await visit(test);
   await page.goto(`${club.nginx.origin}/`);
-  await page.getByRole("link", { name: "Look through our bikes on your phone" }).click();
+  await page.getByRole("link", { name: "Check our bikes on your phone" }).click();
   await judges(page);
   await goTo(page, "Bikes");
-  await page.getByText("2 fit").first().waitFor();
+  await page.getByText(/\b2 fit/).first().waitFor();
   await page.getByText("Loan 02, 14 in, two hand brakes").waitFor();
 });
 
@@ -92,7 +92,7 @@ test("a browser without service workers says that the page takes a signal, and d
   const { page } = await visit(test, { prepare: "delete Navigator.prototype.serviceWorker" });
   await judges(page);
   await goTo(page, "Save");
-  await page.getByText("it takes a signal to open it").waitFor();
+  await page.getByText("so you need a signal to open it").waitFor();
 });
 
 test("a new version opened in one page leaves another one with all files of its own", async (test) => {
@@ -126,7 +126,7 @@ test("a new version opened in one page leaves another one with all files of its 
   assert.equal(got, 200);
   await goTo(other, "Your child");
   await other.getByRole("combobox", { name: "Language" }).selectOption("Français");
-  await other.getByRole("heading", { name: "Hauteur de selle à chercher" }).waitFor();
+  await other.getByRole("heading", { name: "Hauteur de selle recherchée" }).waitFor();
 
   await other.close();
   await page.close();
@@ -228,7 +228,7 @@ test("what a server wants kept by nobody, and what other pages of the host fetch
       `location = /mine.json { add_header cache-control private; return 200 '${oneBike}'; }\n` +
       "location = /fit/other.html { types { } default_type text/html; return 200 '<p>Other page'; }\n",
   });
-  await goTo(page, "Keep");
+  await goTo(page, "Save");
   await isKept(page);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   const get = (where, path) => where.evaluate(async (path) => (await fetch(path)).status, path);

@@ -346,14 +346,14 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
   await typeInseam(page, "60");
   await page
     .getByRole("alert")
-    .getByText(/no room left on this device/)
+    .getByText(/This device is full/)
     .waitFor();
   assert.deepEqual(await record(page), before);
   await page.evaluate(() => window.makeRoom());
   await typeInseam(page, "61");
   await page
     .getByRole("alert")
-    .getByText(/no room left/)
+    .getByText(/This device is full/)
     .waitFor({ state: "hidden" });
   await reload(page);
   assert.equal(await inseamOn(page), "61");
@@ -364,7 +364,7 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
 const refusals = {
   "has no place for pages": [
     () => Object.defineProperty(window, "indexedDB", { value: undefined }),
-    /gives pages no place to keep anything/,
+    /does not let pages save anything/,
   ],
   "refuses, as private windows do": [
     () => {
@@ -372,13 +372,13 @@ const refusals = {
         throw new DOMException("not here", "SecurityError");
       };
     },
-    /does not let the page keep anything/,
+    /lets the page save nothing/,
   ],
   "never answers": [
     () => {
       IDBFactory.prototype.open = () => ({});
     },
-    /does not let the page keep anything/,
+    /lets the page save nothing/,
   ],
 };
 
@@ -387,7 +387,7 @@ for (const [what, [stub, sentence]] of Object.entries(refusals)) {
     const { page, faults, close } = await openAt({ inseam: null });
     await page.context().addInitScript(stub);
     await reload(page);
-    assert.equal(await page.getByRole("alert").getByText(/keep/).count(), 0);
+    assert.equal(await page.getByRole("alert").getByText(/save/).count(), 0);
     await goTo(page, "Save");
     await page.getByRole("checkbox", { name: "Save on this device" }).click();
     await page.getByText(sentence).waitFor();
@@ -455,7 +455,7 @@ test("what was switched off in one tab is not brought back by another", async ()
   await typeInseam(tab, "60");
   await tab
     .getByRole("alert")
-    .getByText(/keeping was switched off/)
+    .getByText(/Saving was turned off in another tab/)
     .waitFor();
   await written(tab);
   assert.deepEqual(await traces(tab), noTraces);

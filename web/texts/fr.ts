@@ -22,7 +22,7 @@ export const french: Translation = {
     rack: "Vélos",
     tape: "Mesurer",
     list: "Liste",
-    keep: "Enregistrer",
+    keep: "Garder",
   },
   shownIn: "Mesures en",
   overdue: "C’est plus long que d’habitude. Ce qui est en gris ne tient pas encore compte de votre saisie.",

@@ -35,7 +35,7 @@ constexpr ProblemText texts[] = {
     {ProblemCode::request_bike_unknown, "request_bike_unknown", "there is no bike \"{id}\" in the list",
      "the id of a bike in the list, or of one that was measured"},
     {ProblemCode::request_bike_kept_and_out, "request_bike_kept_and_out",
-     "bike \"{id}\" is both to be kept and to be left out", "one of the two"},
+     "bike \"{id}\" is in both \"keep\" and \"not\"", "in one of the two"},
     {ProblemCode::request_given_twice, "request_given_twice", "\"{value}\" is given twice", "each one once"},
     {ProblemCode::rider_without_measure, "rider_without_measure", "nothing tells the child's size",
      "a measurement, the height or the date of birth"},

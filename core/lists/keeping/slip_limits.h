@@ -29,7 +29,7 @@ inline constexpr std::array<UsualLength, 6> usual_lengths{{
     {"saddle_lowest", &Bike::saddle_lowest, Length::millimetres(250), Length::millimetres(1000), 0.7, 2.2},
     {"saddle_highest", &Bike::saddle_highest, Length::millimetres(300), Length::millimetres(1150), 0.7, 2.9},
     {"standover", &Bike::standover, Length::millimetres(200), Length::millimetres(950), 0.45, 1.8},
-    {"lever_reach", &Bike::lever_reach, Length::millimetres(40), Length::millimetres(100), 0.0, 1.0},
+    {"lever_reach", &Bike::lever_reach, Length::millimetres(35), Length::millimetres(100), 0.0, 1.0},
     {"crank", &Bike::crank, Length::millimetres(74), Length::millimetres(185), 0.0, 1.0},
     {"bottom_bracket_height", &Bike::bottom_bracket_height, Length::millimetres(135),
      Length::millimetres(340), 0.0, 1.2},
