@@ -33,7 +33,10 @@ test("a list that it names cannot be fetched by a file that goes nowhere, which 
   const { page, said, close } = await open("#list=https://club.example/bikes.json&view=rack&colour=red");
   const requests = [];
   page.on("request", (request) => requests.push(request.url()));
-  await page.getByRole("alert").getByText("This page never goes online, so it cannot load the list.").waitFor();
+  await page
+    .getByRole("alert")
+    .getByText("This page never goes online, so it cannot load the list.")
+    .waitFor();
   await page.getByRole("alert").getByText("“https://club.example/bikes.json” could not be opened.").waitFor();
   assert.equal(await page.getByRole("button", { name: "Try again" }).count(), 0);
   assert.deepEqual(

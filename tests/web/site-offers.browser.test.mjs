@@ -54,7 +54,10 @@ test("the club's page leads to its bikes", async (test) => {
   await page.getByRole("link", { name: "Check our bikes on your phone" }).click();
   await judges(page);
   await goTo(page, "Bikes");
-  await page.getByText(/\b2 fit/).first().waitFor();
+  await page
+    .getByText(/\b2 fit/)
+    .first()
+    .waitFor();
   await page.getByText("Loan 02, 14 in, two hand brakes").waitFor();
 });
 

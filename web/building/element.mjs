@@ -24,7 +24,7 @@ export async function elementFiles({ engine, sizes }) {
     words[language] = put(`words-${language}`, "txt", texts);
   const files = {
     // Packed here, it is small on hosts that pack no wasm; and there is no host that does not know what to do with .bin.
-    engine: put("engine", "bin", deflated(await readFile(engine))),
+    engine: put("engine", "bin", await deflated(await readFile(engine))),
     thread: put("thread", "js", await scriptText("engine/engine-thread.ts")),
     words,
   };

@@ -25,7 +25,7 @@ export async function singleFile({ engine, sizes }) {
   return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
 }
 
-function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
+async function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
   const policy = policyText({
     "default-src": ["'none'"],
     "img-src": ["data:"],
@@ -55,9 +55,9 @@ function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
 </head>
 <body>
 <main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
-${packedBlock(engine)}
+${await packedBlock(engine)}
 <script>${refuseEndTag(start, "script")}</script>
-${others.map(packedBlock).join("\n")}
+${(await Promise.all(others.map(packedBlock))).join("\n")}
 <script>${refuseEndTag(script, "script")}</script>
 </body>
 </html>
@@ -65,8 +65,9 @@ ${others.map(packedBlock).join("\n")}
 }
 
 /** As web/page/carried-blocks.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
-function packedBlock([name, content]) {
-  return `<script type="application/x-packed" id="packed-${name}">${deflated(content).toString("base64")}</script>`;
+async function packedBlock([name, content]) {
+  const packed = await deflated(content);
+  return `<script type="application/x-packed" id="packed-${name}">${packed.toString("base64")}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */
