@@ -86,6 +86,40 @@ struct YearsRequest {
     std::optional<Currency> currency;
     std::optional<double> limit_ms;
     std::vector<std::size_t> other_currency; ///< bikes whose price does not count
+    std::vector<std::size_t> marked;         ///< bikes that the request says something of
+};
+
+/// What a request says of bikes by their ids. A family's marks may be of bikes of another list.
+class BikeMarks {
+public:
+    BikeMarks(RequestFields& fields, const BikeNames& names)
+        : names_(names), skip_unknown_(fields.optional_flag("skip_unknown").value_or(false)) {}
+
+    /// Nothing: there is no such bike.
+    std::optional<std::size_t> find(RequestFields& fields, const std::string& place,
+                                    const std::string& id) const {
+        const auto bike = names_.find(id);
+        if (!bike && !skip_unknown_)
+            fields.report(place, ProblemCode::request_bike_unknown, {{"id", id}});
+        return bike;
+    }
+
+    /// Calls `mark` with each bike that the field names.
+    template <typename Mark>
+    void read_ids(RequestFields& fields, std::string_view name, Mark mark) const {
+        const auto ids = fields.optional_texts(name);
+        if (!ids)
+            return;
+        for (std::size_t place = 0; place < ids->size(); ++place) {
+            if (const auto bike =
+                    find(fields, std::string(name) + "[" + std::to_string(place) + "]", (*ids)[place]))
+                mark(*bike, place);
+        }
+    }
+
+private:
+    const BikeNames& names_;
+    bool skip_unknown_;
 };
 
 void read_rider(RequestFields& fields, const JsonValue& item, std::size_t place, YearsRequest& request) {
@@ -123,22 +157,7 @@ void read_riders(RequestFields& fields, YearsRequest& request) {
         read_rider(fields, riders->items[place], place, request);
 }
 
-/// Calls `mark` with each bike that the field names.
-template <typename Mark>
-void read_ids(RequestFields& fields, std::string_view name, const BikeNames& names, Mark mark) {
-    const auto ids = fields.optional_texts(name);
-    if (!ids)
-        return;
-    for (std::size_t place = 0; place < ids->size(); ++place) {
-        if (const auto bike = names.find((*ids)[place]))
-            mark(*bike, place);
-        else
-            fields.report(std::string(name) + "[" + std::to_string(place) + "]",
-                          ProblemCode::request_bike_unknown, {{"id", (*ids)[place]}});
-    }
-}
-
-void read_prices(RequestFields& fields, const BikeNames& names, std::vector<FamilyBike>& bikes) {
+void read_prices(RequestFields& fields, const BikeMarks& marks, YearsRequest& request) {
     const JsonValue* prices = fields.optional("prices");
     if (prices == nullptr)
         return;
@@ -146,11 +165,11 @@ void read_prices(RequestFields& fields, const BikeNames& names, std::vector<Fami
     if (prices->kind == JsonValue::Kind::object) {
         for (const JsonMember& member : prices->members) {
             const auto price = price_fields.optional_number(member.name, possible_money);
-            const auto bike = names.find(member.name);
-            if (!bike)
-                price_fields.report(member.name, ProblemCode::request_bike_unknown, {{"id", member.name}});
-            else if (price)
-                bikes[*bike].price = Amount::main_units(*price);
+            const auto bike = marks.find(price_fields, member.name, member.name);
+            if (bike && price) {
+                request.question.bikes[*bike].price = Amount::main_units(*price);
+                request.marked.push_back(*bike);
+            }
         }
     }
     if (auto problem = price_fields.finish())
@@ -212,12 +231,16 @@ YearsRequest read_request(RequestFields& fields, std::string_view request_text, 
             request.other_currency.push_back(i);
     }
     const BikeNames names(question.bikes);
-    read_prices(fields, names, question.bikes);
-    read_ids(fields, "owned", names,
-             [&](std::size_t bike, std::size_t) { question.bikes[bike].owned = true; });
-    read_ids(fields, "keep", names, [&](std::size_t bike, std::size_t) { question.bikes[bike].kept = true; });
-    read_ids(fields, "not", names, [&](std::size_t bike, std::size_t place) {
-        question.bikes[bike].out = true;
+    const BikeMarks marks(fields, names);
+    read_prices(fields, marks, request);
+    const auto marked = [&](std::size_t bike) -> FamilyBike& {
+        request.marked.push_back(bike);
+        return question.bikes[bike];
+    };
+    marks.read_ids(fields, "owned", [&](std::size_t bike, std::size_t) { marked(bike).owned = true; });
+    marks.read_ids(fields, "keep", [&](std::size_t bike, std::size_t) { marked(bike).kept = true; });
+    marks.read_ids(fields, "not", [&](std::size_t bike, std::size_t place) {
+        marked(bike).out = true;
         if (question.bikes[bike].kept)
             fields.report("not[" + std::to_string(place) + "]", ProblemCode::request_bike_kept_and_out,
                           {{"id", question.bikes[bike].bike->id}});
@@ -268,6 +291,7 @@ public:
             write_doubt();
             ids_field("not_measured", plan_.not_measured);
             ids_field("other_currency", request_.other_currency);
+            write_bikes();
             field(json_, "set_aside", request_.taped.set_aside);
         });
         return json_.take();
@@ -405,6 +429,26 @@ private:
                 }
             });
             month_field("measure_again", months_between_measurements);
+        });
+    }
+
+    /// The bikes of the plan, and those that the request marks, in the order of the list.
+    void write_bikes() {
+        std::vector<std::size_t> named = request_.marked;
+        for (const PlannedRider& rider : plan_.riders) {
+            for (const PlannedStretch& stretch : rider.stretches)
+                named.push_back(stretch.bike);
+        }
+        std::sort(named.begin(), named.end());
+        named.erase(std::unique(named.begin(), named.end()), named.end());
+        json_.key("bikes").array_of(named, [&](std::size_t place) {
+            const FamilyBike& bike = request_.question.bikes[place];
+            json_.object([&] {
+                field(json_, "id", bike.bike->id);
+                field(json_, "name", bike.bike->name);
+                number_field(json_, "price",
+                             bike.price ? std::optional(bike.price->in_main_units()) : std::nullopt, 3);
+            });
         });
     }
 
