@@ -104,16 +104,22 @@ public:
         return bike;
     }
 
-    /// Calls `mark` with each bike that the field names.
-    template <typename Mark>
-    void read_ids(RequestFields& fields, std::string_view name, Mark mark) const {
+    /// Sets the flag of each bike that the field names.
+    void read_ids(RequestFields& fields, const char* name, bool FamilyBike::*flag,
+                  YearsRequest& request) const {
         const auto ids = fields.optional_texts(name);
         if (!ids)
             return;
-        for (std::size_t place = 0; place < ids->size(); ++place) {
-            if (const auto bike =
-                    find(fields, std::string(name) + "[" + std::to_string(place) + "]", (*ids)[place]))
-                mark(*bike, place);
+        for (std::size_t i = 0; i < ids->size(); ++i) {
+            const std::string place = std::string(name) + "[" + std::to_string(i) + "]";
+            const auto found = find(fields, place, (*ids)[i]);
+            if (!found)
+                continue;
+            FamilyBike& bike = request.question.bikes[*found];
+            bike.*flag = true;
+            request.marked.push_back(*found);
+            if (bike.kept && bike.out)
+                fields.report(place, ProblemCode::request_bike_kept_and_out, {{"id", bike.bike->id}});
         }
     }
 
@@ -233,18 +239,9 @@ YearsRequest read_request(RequestFields& fields, std::string_view request_text, 
     const BikeNames names(question.bikes);
     const BikeMarks marks(fields, names);
     read_prices(fields, marks, request);
-    const auto marked = [&](std::size_t bike) -> FamilyBike& {
-        request.marked.push_back(bike);
-        return question.bikes[bike];
-    };
-    marks.read_ids(fields, "owned", [&](std::size_t bike, std::size_t) { marked(bike).owned = true; });
-    marks.read_ids(fields, "keep", [&](std::size_t bike, std::size_t) { marked(bike).kept = true; });
-    marks.read_ids(fields, "not", [&](std::size_t bike, std::size_t place) {
-        marked(bike).out = true;
-        if (question.bikes[bike].kept)
-            fields.report("not[" + std::to_string(place) + "]", ProblemCode::request_bike_kept_and_out,
-                          {{"id", question.bikes[bike].bike->id}});
-    });
+    marks.read_ids(fields, "owned", &FamilyBike::owned, request);
+    marks.read_ids(fields, "keep", &FamilyBike::kept, request);
+    marks.read_ids(fields, "not", &FamilyBike::out, request);
     read_limits(fields, question);
     request.limit_ms = fields.optional_number("limit_ms", possible_limit);
     return request;

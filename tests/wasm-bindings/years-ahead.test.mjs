@@ -347,16 +347,19 @@ test("odd questions get a plan", async (t) => {
       ["A"],
     );
   });
-  await t.test("bikes are named; marks of bikes of another list are passed over where that is asked for", () => {
-    load(engine, shed, { currency: "EUR" });
-    const marks = { owned: ["A", "Z"], not: ["Y"], prices: { X: 3 } };
-    const plan = asked({ ...marks, skip_unknown: true });
-    assert.deepEqual(plan, asked({ owned: ["A"] }));
-    assert.deepEqual(plan.bikes, [
-      { id: "A", name: "", price: 80 },
-      { id: "B", name: "", price: 120 },
-    ]);
-  });
+  await t.test(
+    "bikes are named; marks of bikes of another list are passed over where that is asked for",
+    () => {
+      load(engine, shed, { currency: "EUR" });
+      const marks = { owned: ["A", "Z"], not: ["Y"], prices: { X: 3 } };
+      const plan = asked({ ...marks, skip_unknown: true });
+      assert.deepEqual(plan, asked({ owned: ["A"] }));
+      assert.deepEqual(plan.bikes, [
+        { id: "A", name: "", price: 80 },
+        { id: "B", name: "", price: 120 },
+      ]);
+    },
+  );
   await t.test("no list", async () => {
     const bare = await openBuiltEngine();
     const plan = bare.ask(question);

@@ -5,6 +5,7 @@ import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
 import { growthScale, monthsDrawn, newYears } from "./growth-scale";
 import type { GrowthScale } from "./growth-scale";
+import { stripes } from "./stripes";
 import { useWidth } from "./use-width";
 
 const height = 300;
@@ -143,8 +144,6 @@ function stretchOf({ scale, pause }: PauseProps): { from: number; to: number } |
   return { from: scale.x(pause.from), to: scale.x(pause.to > scale.to ? scale.to : pause.to) };
 }
 
-const between = 8;
-
 /** Takes the bike's yellow away in stripes while its saddle does not fit. */
 function PauseStripes({ scale, pause, top, bottom }: PauseProps & { top: number; bottom: number }) {
   const stretch = stretchOf({ scale, pause });
@@ -152,17 +151,10 @@ function PauseStripes({ scale, pause, top, bottom }: PauseProps & { top: number;
   const { from, to } = stretch;
   const width = to - from;
   const height = bottom - top;
-  const stripes: string[] = [];
-  // Each from the left or upper edge down to the lower or right one.
-  for (let start = between; start < width + height; start += between) {
-    const [down, left] = start < height ? [start, 0] : [height, start - height];
-    const [up, right] = start < width ? [0, start] : [start - width, width];
-    stripes.push(`M${from + left} ${top + down}L${from + right} ${top + up}`);
-  }
   return (
     <g>
       <rect class="pause-ground" x={from} y={top} width={width} height={height} />
-      <path class="pause-stripes" d={stripes.join("")} />
+      <path class="pause-stripes" transform={`translate(${from} ${top})`} d={stripes(width, height)} />
       <path class="pause-edge" d={`M${from} ${top}V${bottom}M${to} ${top}V${bottom}`} />
     </g>
   );

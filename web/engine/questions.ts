@@ -8,6 +8,7 @@ import { clubQuestions } from "./club-questions";
 import { deskQuestions } from "./desk-questions";
 import { hanging } from "./list-questions";
 import { rackQuestion } from "./rack-question";
+import { yearsQuestions } from "./years-questions";
 import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, SetAside } from "./wire-answers";
 
 export interface DraftTold {
@@ -52,6 +53,7 @@ export const questions = [
   closeUp,
   changesQuestion,
   ...clubQuestions,
+  ...yearsQuestions,
 ] as Question<object>[];
 
 /** The reading a problem is about, when it is about one. */

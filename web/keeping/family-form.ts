@@ -2,6 +2,8 @@
 import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
 import { emptyMorning, noClub } from "../state/club-day";
 import type { ClubState, Morning } from "../state/club-day";
+import { noYearsWishes } from "../state/years-ahead";
+import type { YearsWishes } from "../state/years-ahead";
 import { familyOf, onDay } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
@@ -38,6 +40,7 @@ export interface Family {
   tape: Pick<PageState["tape"], "draft" | "kept" | "nextNumber">;
   picked: string[];
   club: KeptMorning;
+  years: YearsWishes;
 }
 
 /** A club's morning as far as it was settled. What the engine asked about its figures is not kept. */
@@ -64,9 +67,19 @@ export interface FormFault {
 
 export function familyIn(state: PageState): Family {
   const { unit, language, rider, picked } = state;
+  const { years, perYear, mostBikes, buyFrom, marks } = state.years;
   const { draft, kept, nextNumber } = state.tape;
   const tape = { draft, kept, nextNumber };
-  return { unit, language, inHand: rider.key, riders: familyOf(state), tape, picked, club: morningIn(state) };
+  return {
+    unit,
+    language,
+    inHand: rider.key,
+    riders: familyOf(state),
+    tape,
+    picked,
+    club: morningIn(state),
+    years: { years, perYear, mostBikes, buyFrom, marks },
+  };
 }
 
 function morningIn({ club }: PageState): KeptMorning {
@@ -151,6 +164,17 @@ const morning = shape<KeptMorning>({
   before: listOf(shape(pair), 5000),
 });
 
+const years = shape<YearsWishes>({
+  years: whole,
+  perYear: text(),
+  mostBikes: orNull(whole),
+  buyFrom: month,
+  marks: listOf(
+    shape({ id: text(), list: text(), is: oneOf("", "owned", "keep", "not"), price: text() }),
+    25_000,
+  ),
+});
+
 const familyReader = shape<Family>({
   language: oneOf(...languages),
   unit,
@@ -164,6 +188,7 @@ const familyReader = shape<Family>({
   picked: listOf(text(), 4),
   // Pages before this one kept none.
   club: (value, where) => (value === undefined ? { ...emptyMorning, before: [] } : morning(value, where)),
+  years: whereSaid(years, noYearsWishes),
 });
 
 /** Two riders or two readings with one key would be changed together. */
@@ -211,6 +236,7 @@ export function familyBroughtBack({
   tape,
   picked,
   club,
+  years,
 }: Family): Change<PageState> {
   return (state) => {
     const family = riders.map((one) => ({ ...one, rider: onDay(one.rider, state.today, unit) }));
@@ -227,6 +253,7 @@ export function familyBroughtBack({
       tape: { ...state.tape, ...tape },
       picked,
       club: { ...noClub, ...club },
+      years: { ...state.years, ...years },
     };
   };
 }

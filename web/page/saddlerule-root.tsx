@@ -22,7 +22,9 @@ import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
+import { YearsAhead } from "../screens/years/years-ahead";
 import { answerTo } from "../state/answers";
+import { yearsQuestion } from "../engine/years-questions";
 import { planQuestion } from "../state/club-day";
 import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
@@ -47,6 +49,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   tape: "tape",
   list: "list",
   club: "list",
+  years: "rack",
   keep: "keep",
 };
 
@@ -129,6 +132,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
             <ClubDay state={state} />
           </section>
         )}
+        {screen.name === "years" && (
+          <section class={shows("years")}>
+            <YearsAhead state={state} />
+          </section>
+        )}
       </div>
       {wide && picks}
       <CountsAloud state={state} />
@@ -153,6 +161,7 @@ function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]
     tape: [judged, answerTo(state, draftQuestion)],
     list: [answerTo(state, checkQuestion)],
     club: [answerTo(state, planQuestion)],
+    years: [answerTo(state, yearsQuestion)],
   };
 }
 

@@ -1,5 +1,6 @@
 // Before there is a verdict: what the rider's screen still has to be told, and the way to it.
 import { usePage } from "../page/page-context";
+import { riderTaken } from "../state/family-changes";
 import type { RiderEntry } from "../state/page-state";
 import { saysSomething } from "../state/request-building";
 import { went } from "../state/screen-changes";
@@ -17,7 +18,14 @@ export function missingWords(texts: Texts, rider: RiderEntry): string {
 export function ToRider({ rider }: { rider: RiderEntry }) {
   const { texts, change } = usePage();
   return (
-    <button type="button" class="button main wide onward" onClick={() => change(went({ name: "rider" }))}>
+    <button
+      type="button"
+      class="button main wide onward"
+      onClick={() => {
+        change(riderTaken(rider.key));
+        change(went({ name: "rider" }));
+      }}
+    >
       {lacksOnlyStage(rider) ? texts.riding.toChoice : texts.rack.toRider}
     </button>
   );

@@ -13,6 +13,8 @@ import type {
 } from "../engine/wire-requests";
 import { noClub } from "./club-day";
 import type { ClubState } from "./club-day";
+import { noYearsWishes } from "./years-ahead";
+import type { YearsState } from "./years-ahead";
 import { noKeeping } from "../keeping/keeping-state";
 import type { KeepingState } from "../keeping/keeping-state";
 import type { Answers } from "./answers";
@@ -31,7 +33,9 @@ export type Screen =
   | { name: "tape" }
   | { name: "list" }
   /** Who rides which bike on a club's morning. */
-  | { name: "club" };
+  | { name: "club" }
+  /** The plan of bikes for the whole family. */
+  | { name: "years" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -151,6 +155,7 @@ export interface PageState {
   opening: Opening | null;
   desk: DeskState;
   club: ClubState;
+  years: YearsState;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
@@ -243,6 +248,7 @@ export function firstState(
     opening: null,
     desk: emptyDesk,
     club: noClub,
+    years: { ...noYearsWishes, find: "" },
     rows: firstRows,
     printing: null,
     whatIfOpen: false,

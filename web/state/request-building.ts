@@ -9,6 +9,8 @@ import type {
   TypedUnit,
   WantsRequest,
 } from "../engine/wire-requests";
+import type { YearsRequest } from "../engine/wire-years";
+import { familyOf } from "./family-changes";
 import type {
   KeptBike,
   MonthEntry,
@@ -19,6 +21,8 @@ import type {
   WantsEntry,
 } from "./page-state";
 import { massSent } from "./typed-mass";
+import { marksHere } from "./years-ahead";
+import type { BikeStanding } from "./years-ahead";
 
 export const draftId = "taped-draft";
 
@@ -186,5 +190,45 @@ export function sideViewRequest(state: PageState, bike: string): SideViewRequest
     rider: riderRequest(state.rider),
     bike,
     ...tapedBeside(state.tape.kept),
+  };
+}
+
+/** Children who can be in a plan: how they ride is known, and something that a height can rest on. */
+export function isPlanned(rider: RiderEntry): boolean {
+  return rider.stage !== null && saysSomething(rider);
+}
+
+/** Milliseconds: after that the best plan so far is good enough, and says how far from the best it may be. */
+const planningTime = 3000;
+
+/** null: there is no child to plan for. */
+export function yearsRequest(state: PageState): YearsRequest | null {
+  const riders = familyOf(state).filter(({ rider }) => isPlanned(rider));
+  if (riders.length === 0) return null;
+  const { years, perYear, mostBikes, buyFrom } = state.years;
+  const marks = marksHere(state);
+  const that = (...ways: BikeStanding[]): string[] =>
+    marks.filter(({ is }) => ways.includes(is)).map(({ id }) => id);
+  const keep = that("keep");
+  // Prices that the family typed, here or with a bike that it measured, are in whatever money it counts in.
+  const typed = [...state.tape.kept.map(({ id, bike }) => ({ id, price: bike.price })), ...marks];
+  const prices = typed.map(({ id, price }) => [id, plainNumber(price)]);
+  return {
+    do: "years_ahead",
+    today: state.today,
+    horizon_months: 12 * years,
+    riders: riders.map(({ rider }) => ({ id: String(rider.key), rider: riderRequest(rider) })),
+    owned: that("owned", "keep"),
+    keep,
+    not: that("not"),
+    prices: Object.fromEntries(prices.filter(([, price]) => price !== null)) as Record<string, number>,
+    skip_unknown: true,
+    ...tapedBeside(state.tape.kept),
+    ...given("resale_share", shareOfPercent(state.wants.resalePercent)),
+    ...given("max_per_year", plainNumber(perYear)),
+    // What is never sold is in the shed at any rate.
+    ...given("max_bikes", mostBikes && Math.max(mostBikes, keep.length)),
+    ...given("buy_from", monthText(buyFrom)),
+    limit_ms: planningTime,
   };
 }

@@ -81,6 +81,7 @@ export function TheRack({ state }: { state: PageState }) {
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
+            {state.waiting.length > 0 && <ToYears />}
           </>
         )}
         <p class="soft ending">
@@ -119,6 +120,7 @@ export function TheRack({ state }: { state: PageState }) {
         </div>
       </div>
       <div class="inset stack ending">
+        {state.waiting.length === 0 && <ToYears />}
         {setAside > 0 && (
           <button
             type="button"
@@ -134,5 +136,14 @@ export function TheRack({ state }: { state: PageState }) {
         <Cautions />
       </div>
     </>
+  );
+}
+
+function ToYears() {
+  const { texts, change } = usePage();
+  return (
+    <button type="button" class="plain-link" onClick={() => change(went({ name: "years" }))}>
+      {texts.years.open}
+    </button>
   );
 }

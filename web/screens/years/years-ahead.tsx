@@ -1,0 +1,53 @@
+// The years ahead of a family: which bike each child rides when, what to buy, hand on, sell and look for.
+import { yearsQuestion } from "../../engine/years-questions";
+import { usePage } from "../../page/page-context";
+import { worded } from "../../parts/notes";
+import { riderName } from "../../parts/rider-switch";
+import { ScreenHead } from "../../parts/screen-head";
+import { ToRider } from "../../parts/what-is-missing";
+import { answerTo } from "../../state/answers";
+import { familyOf } from "../../state/family-changes";
+import type { PageState } from "../../state/page-state";
+import { isPlanned } from "../../state/request-building";
+import { went } from "../../state/screen-changes";
+import { BackToRack } from "../bike/back-to-rack";
+import { FamilyPlan } from "./family-plan";
+import { YearsWhatIf } from "./years-what-if";
+
+export function YearsAhead({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const words = texts.years;
+  const { answer, refusal, pending } = answerTo(state, yearsQuestion);
+  const family = familyOf(state).map(({ rider }) => rider);
+  const left = family.filter((rider) => !isPlanned(rider));
+  return (
+    <>
+      <BackToRack />
+      <ScreenHead title={words.title}>
+        <p>{words.lead}</p>
+      </ScreenHead>
+      <div class="inset stack">
+        {left.length > 0 && (
+          <section class="sheet stack">
+            <p>{words.left({ names: left.map((rider) => riderName(texts, rider)) })}</p>
+            <ToRider rider={left.length === family.length ? state.rider : (left[0] ?? state.rider)} />
+          </section>
+        )}
+        {state.list.loaded === null && state.tape.kept.length === 0 && (
+          <section class="sheet stack">
+            <p>{texts.club.noBikes}</p>
+            <button type="button" class="button wide" onClick={() => change(went({ name: "list" }))}>
+              {texts.list.title}
+            </button>
+          </section>
+        )}
+        {left.length < family.length && <YearsWhatIf state={state} plan={answer} />}
+        <p class="years-busy" role="status">
+          {pending && texts.whatIf.busy}
+        </p>
+        {refusal !== null && <p role="alert">{worded(texts, figures, refusal)}</p>}
+        {answer !== null && <FamilyPlan state={state} plan={answer} />}
+      </div>
+    </>
+  );
+}
