@@ -86,7 +86,7 @@ struct YearsRequest {
     std::optional<Currency> currency;
     std::optional<double> limit_ms;
     std::vector<std::size_t> other_currency; ///< bikes whose price does not count
-    std::vector<std::size_t> marked;         ///< bikes that the request says something of
+    std::vector<bool> marked;                ///< bikes that the request says something of
 };
 
 /// What a request says of bikes by their ids. A family's marks may be of bikes of another list.
@@ -117,7 +117,7 @@ public:
                 continue;
             FamilyBike& bike = request.question.bikes[*found];
             bike.*flag = true;
-            request.marked.push_back(*found);
+            request.marked[*found] = true;
             if (bike.kept && bike.out)
                 fields.report(place, ProblemCode::request_bike_kept_and_out, {{"id", bike.bike->id}});
         }
@@ -174,7 +174,7 @@ void read_prices(RequestFields& fields, const BikeMarks& marks, YearsRequest& re
             const auto bike = marks.find(price_fields, member.name, member.name);
             if (bike && price) {
                 request.question.bikes[*bike].price = Amount::main_units(*price);
-                request.marked.push_back(*bike);
+                request.marked[*bike] = true;
             }
         }
     }
@@ -237,6 +237,7 @@ YearsRequest read_request(RequestFields& fields, std::string_view request_text, 
             request.other_currency.push_back(i);
     }
     const BikeNames names(question.bikes);
+    request.marked.resize(question.bikes.size());
     const BikeMarks marks(fields, names);
     read_prices(fields, marks, request);
     marks.read_ids(fields, "owned", &FamilyBike::owned, request);
@@ -431,21 +432,25 @@ private:
 
     /// The bikes of the plan, and those that the request marks, in the order of the list.
     void write_bikes() {
-        std::vector<std::size_t> named = request_.marked;
+        std::vector<bool> named = request_.marked;
         for (const PlannedRider& rider : plan_.riders) {
             for (const PlannedStretch& stretch : rider.stretches)
-                named.push_back(stretch.bike);
+                named[stretch.bike] = true;
         }
-        std::sort(named.begin(), named.end());
-        named.erase(std::unique(named.begin(), named.end()), named.end());
-        json_.key("bikes").array_of(named, [&](std::size_t place) {
-            const FamilyBike& bike = request_.question.bikes[place];
-            json_.object([&] {
-                field(json_, "id", bike.bike->id);
-                field(json_, "name", bike.bike->name);
-                number_field(json_, "price",
-                             bike.price ? std::optional(bike.price->in_main_units()) : std::nullopt, 3);
-            });
+        json_.key("bikes").array([&] {
+            for (std::size_t place = 0; place < named.size(); ++place) {
+                if (named[place])
+                    write_bike(request_.question.bikes[place]);
+            }
+        });
+    }
+
+    void write_bike(const FamilyBike& bike) {
+        json_.object([&] {
+            field(json_, "id", bike.bike->id);
+            field(json_, "name", bike.bike->name);
+            number_field(json_, "price",
+                         bike.price ? std::optional(bike.price->in_main_units()) : std::nullopt, 3);
         });
     }
 

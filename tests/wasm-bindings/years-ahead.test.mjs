@@ -374,6 +374,7 @@ test("odd questions get a plan", async (t) => {
     }));
     const plan = asked({ riders, limit_ms: 1000 });
     assert.equal(plan.riders.length, 10);
+    assert.ok(plan.months_with_bike > 0, "in the time that there is");
     assert.ok(plan.proof.least_gap_months <= plan.gap_months);
   });
   await t.test("20,000 bikes", () => {

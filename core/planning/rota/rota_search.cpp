@@ -171,6 +171,12 @@ private:
         return sum;
     }
 
+    static void sort(std::vector<Option>& options) {
+        std::sort(options.begin(), options.end(), [](const Option& a, const Option& b) {
+            return a.raise != b.raise ? a.raise < b.raise : a.ride < b.ride;
+        });
+    }
+
     void sort_getting_on() {
         for (int rider = 0; rider < problem_.riders; ++rider) {
             std::vector<Option>& options = getting_on_[place_of(rider)];
@@ -180,9 +186,7 @@ private:
                                    .raise = bound_.getting_on(ride) + bound_.riding(ride, month_),
                                    .gets_on = true});
             }
-            std::sort(options.begin(), options.end(), [](const Option& a, const Option& b) {
-                return a.raise != b.raise ? a.raise < b.raise : a.ride < b.ride;
-            });
+            sort(options);
         }
     }
 
@@ -212,18 +216,29 @@ private:
                 }
                 offer(option.ride, option.raise, true);
             }
+            if (many_riders())
+                sort(options);
         }
+        choices_left_ = std::min(most_choices, 32 * width_);
         choose(state, 0, {});
     }
 
+    /// So many that not all that they could choose in a month can be gone through: the likeliest choices come first then.
+    bool many_riders() const { return problem_.riders > 4; }
+
     void choose(const State& state, int rider, RotaWorth raised) {
         if (rider == problem_.riders) {
+            --choices_left_;
             follow(state);
             return;
         }
         for (const Option& option : options_[place_of(rider)]) {
             if (raised + option.raise >= slack_)
                 continue;
+            if (many_riders() && choices_left_ == 0) {
+                result_.left_out = std::min(result_.left_out, state.bound + raised + option.raise);
+                return;
+            }
             if (option.ride != no_ride) {
                 const std::uint32_t bike = problem_.rides[option.ride].bike;
                 const bool taken =
@@ -431,6 +446,9 @@ private:
     RotaWorth to_beat_;
     std::size_t width_;
     const KeepGoing& keep_going_;
+    /// Of what many riders choose between them in a month, in one state.
+    static constexpr std::size_t most_choices = 4096;
+    std::size_t choices_left_ = 0;
 
     std::vector<std::uint32_t> twin_before_;
     std::vector<std::uint32_t> owned_; ///< those that somebody can ride

@@ -25,14 +25,14 @@ interface Happening {
 
 export function spokenPlan(texts: Texts, figures: Figures, state: PageState, plan: YearsAnswer): SpokenPlan {
   const children = new Map(familyOf(state).map(({ rider }) => [String(rider.key), riderName(texts, rider)]));
-  const bikes = new Map(plan.bikes.map(({ id, name }) => [id, name]));
+  const bikes = new Map(plan.bikes.map(({ id, name }) => [id, name === "" ? id : name]));
   const currency = plan.cost.currency ?? state.currency;
   return {
     plan,
     texts,
     figures,
     childName: (id) => children.get(id) ?? id,
-    bikeName: (id) => bikes.get(id) || id,
+    bikeName: (id) => bikes.get(id) ?? id,
     money: (amount) => figures.money(Math.round(amount * 100) / 100, currency),
   };
 }
