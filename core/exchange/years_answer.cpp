@@ -219,7 +219,8 @@ YearsRequest read_request(RequestFields& fields, std::string_view request_text, 
                          .ids = {},
                          .currency = {},
                          .limit_ms = {},
-                         .other_currency = {}};
+                         .other_currency = {},
+                         .marked = {}};
     FamilyQuestion& question = request.question;
     read_riders(fields, request);
     request.taped = taped_bikes(fields, request_text, list);

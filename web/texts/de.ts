@@ -1144,7 +1144,8 @@ export const german: Translation = {
     holds:
       "In {share} der Familien wie eurer hält der Plan bis zum Ende.{until? In 8 von 10 hält er bis {until}.|}",
     again: "Miss spätestens im {month} wieder: Mit den neuen Zahlen ändert sich der Plan.",
-    exact: "Kein Plan mit diesen Rädern hat weniger Monate ohne Rad, und kein ebenso guter kostet weniger.",
+    exact:
+      "Mit diesen Rädern und Grenzen hat kein Plan weniger Monate ohne Rad, und kein ebenso guter kostet weniger.",
     fewerMonths:
       "Vielleicht gibt es einen besseren Plan: mit bis zu {months} {months#Monat|Monaten} weniger ohne Rad.",
     lessMoney: "Vielleicht gibt es einen besseren Plan: um bis zu {amount} billiger.",

@@ -1149,7 +1149,8 @@ export const english = {
     holds:
       "In {share} of families like yours, the plan holds to the end.{until? In 8 in 10, it holds until {until}.|}",
     again: "Measure again by {month}: the plan changes with the new numbers.",
-    exact: "No plan with these bikes has fewer months without a bike, and none as good costs less.",
+    exact:
+      "With these bikes and limits, no plan has fewer months without a bike, and none as good costs less.",
     fewerMonths: "There may be a better plan: up to {months} {months#month|months} fewer without a bike.",
     lessMoney: "There may be a better plan: up to {amount} cheaper.",
     whatIf: "Change the plan",

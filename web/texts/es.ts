@@ -1139,7 +1139,8 @@ export const spanish: Translation = {
     holds:
       "En el {share} de las familias como la tuya, el plan vale hasta el final.{until? En 8 de cada 10, vale hasta {until}.|}",
     again: "Vuelve a medir antes de {month}: el plan cambia con los nuevos números.",
-    exact: "Ningún plan con estas bicis tiene menos meses sin bici, y ninguno igual de bueno cuesta menos.",
+    exact:
+      "Con estas bicis y estos límites, ningún plan tiene menos meses sin bici, y ninguno igual de bueno cuesta menos.",
     fewerMonths: "Quizá haya un plan mejor: hasta {months} {months#mes|meses} menos sin bici.",
     lessMoney: "Quizá haya un plan mejor: hasta {amount} más barato.",
     whatIf: "Cambiar el plan",

@@ -1139,7 +1139,8 @@ export const french: Translation = {
     holds:
       "Dans {share} des familles comme la vôtre, le plan tient jusqu’au bout.{until? Dans 8 sur 10, il tient jusqu’en {until}.|}",
     again: "Mesurez de nouveau avant {month} : le plan change avec les nouveaux chiffres.",
-    exact: "Aucun plan avec ces vélos n’a moins de mois sans vélo, et aucun aussi bon ne coûte moins.",
+    exact:
+      "Avec ces vélos et ces limites, aucun plan n’a moins de mois sans vélo, et aucun aussi bon ne coûte moins.",
     fewerMonths: "Il y a peut-être un meilleur plan : jusqu’à {months} mois de moins sans vélo.",
     lessMoney: "Il y a peut-être un meilleur plan : jusqu’à {amount} de moins.",
     whatIf: "Changer le plan",

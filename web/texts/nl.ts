@@ -1141,7 +1141,7 @@ export const dutch: Translation = {
       "In {share} van de gezinnen zoals dat van jullie klopt het plan tot het eind.{until? In 8 van de 10 klopt het tot {until}.|}",
     again: "Meet voor {month} opnieuw: met de nieuwe getallen verandert het plan.",
     exact:
-      "Geen plan met deze fietsen heeft minder maanden zonder fiets, en geen even goed plan kost minder.",
+      "Met deze fietsen en grenzen heeft geen plan minder maanden zonder fiets, en geen even goed plan kost minder.",
     fewerMonths: "Misschien is er een beter plan: tot {months} {months#maand|maanden} minder zonder fiets.",
     lessMoney: "Misschien is er een beter plan: tot {amount} goedkoper.",
     whatIf: "Het plan veranderen",

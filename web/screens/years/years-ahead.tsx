@@ -20,6 +20,8 @@ export function YearsAhead({ state }: { state: PageState }) {
   const { answer, refusal, pending } = answerTo(state, yearsQuestion);
   const family = familyOf(state).map(({ rider }) => rider);
   const left = family.filter((rider) => !isPlanned(rider));
+  /** The child whose figures cannot be used. */
+  const concerned = family.filter(isPlanned)[Number(/^riders\[(\d+)\]/.exec(refusal?.where ?? "")?.[1])];
   return (
     <>
       <BackToRack />
@@ -45,7 +47,12 @@ export function YearsAhead({ state }: { state: PageState }) {
         <p class="years-busy" role="status">
           {pending && texts.whatIf.busy}
         </p>
-        {refusal !== null && <p role="alert">{worded(texts, figures, refusal)}</p>}
+        {refusal !== null && (
+          <p class="problem" role="alert">
+            {concerned !== undefined && riderName(texts, concerned) + texts.colon}
+            {worded(texts, figures, refusal)}
+          </p>
+        )}
         {answer !== null && <FamilyPlan state={state} plan={answer} />}
       </div>
     </>
