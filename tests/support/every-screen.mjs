@@ -100,6 +100,13 @@ export async function walkEveryScreen(page, look) {
   await page.getByRole("button", { name: "Copy as text" }).click();
   await look("card");
 
+  await goTo(page, "Bikes");
+  await page.getByRole("button", { name: "Years ahead: plan the next bikes" }).click();
+  await page.locator(".screen.current.years:not(.asking) .years-plan").waitFor();
+  await page.getByText("Change the plan").click();
+  await page.getByText("Your own bikes").click();
+  await look("years ahead");
+
   await goTo(page, "Save");
   await look("keep, off");
   await page.getByRole("checkbox", { name: "Save on this device" }).check();
