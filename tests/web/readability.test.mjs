@@ -65,6 +65,7 @@ const kinds = {
   "everything that is saved, shared and deleted": [english.keep, english.card],
   "what is asked of the child": [english.rider, english.family, english.wishes],
   "a list in the making": [english.desk, english.opening],
+  "the years ahead": [english.years],
 };
 
 test("the measure gives what the formula gives by hand", () => {
@@ -113,6 +114,7 @@ const screens = [
   "rider|family|wishes",
   "list|desk|opening",
   "keep|card|site",
+  "years",
   "problems",
 ];
 

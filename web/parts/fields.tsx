@@ -3,6 +3,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { Select } from "./choices";
 import { usePage } from "../page/page-context";
 import type { MonthEntry } from "../state/page-state";
+import { plainNumber } from "../state/request-building";
 
 interface TextFieldProps {
   /** Unique within the page. */
@@ -67,6 +68,13 @@ export function TextField({
       {problem !== null && <Problem id={problemId} text={problem} />}
     </div>
   );
+}
+
+/** A plain number, such as of money, or none. */
+export function NumberField(field: Pick<TextFieldProps, "id" | "label" | "text" | "onType">) {
+  const { texts } = usePage();
+  const reads = field.text.trim() === "" || plainNumber(field.text) !== null;
+  return <TextField {...field} problem={reads ? null : texts.wishes.notANumber} />;
 }
 
 function Problem({ id, text }: { id: string; text: string }) {

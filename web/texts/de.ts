@@ -1129,7 +1129,6 @@ export const german: Translation = {
     lead: "Welches Kind wann welches Rad fährt und was zu kaufen, weiterzugeben und zu verkaufen ist.",
     open: "Jahre voraus: die nächsten Räder planen",
     left: "Noch nicht im Plan: {names}.",
-    without: "Gestreift: Kein Rad passt, zusammen {months} {months#Monat|Monate}.",
     byMonth: "Monat für Monat",
     bought: "{child} bekommt {bike}: neu zu kaufen{price? für {price}|}.",
     owned: "{child} fährt {bike}, das ihr schon habt.",
@@ -1146,9 +1145,6 @@ export const german: Translation = {
     again: "Miss spätestens im {month} wieder: Mit den neuen Zahlen ändert sich der Plan.",
     exact:
       "Mit diesen Rädern und Grenzen hat kein Plan weniger Monate ohne Rad, und kein ebenso guter kostet weniger.",
-    fewerMonths:
-      "Vielleicht gibt es einen besseren Plan: mit bis zu {months} {months#Monat|Monaten} weniger ohne Rad.",
-    lessMoney: "Vielleicht gibt es einen besseren Plan: um bis zu {amount} billiger.",
     whatIf: "Den Plan ändern",
     years: "Jahre",
     mostBikes: "Höchstens so viele Räder zugleich",
@@ -1162,6 +1158,8 @@ export const german: Translation = {
       keep: "Habt ihr, nie verkaufen",
       not: "Nicht einplanen",
     },
+    better:
+      "Vielleicht gibt es einen besseren Plan, höchstens {months?um {months} {months#Monat|Monate} ohne Rad kürzer|um {amount} billiger}.",
   },
   problems: {
     wording: {

@@ -1134,7 +1134,6 @@ export const english = {
     lead: "Which bike each child rides when, and what to buy, pass on and sell.",
     open: "Years ahead: plan the next bikes",
     left: "Not in the plan yet: {names}.",
-    without: "Striped: no bike fits, {months} {months#month|months} in all.",
     byMonth: "Month by month",
     bought: "{child} gets {bike}: buy it{price? for {price}|}.",
     owned: "{child} rides {bike}, which you have.",
@@ -1151,8 +1150,6 @@ export const english = {
     again: "Measure again by {month}: the plan changes with the new numbers.",
     exact:
       "With these bikes and limits, no plan has fewer months without a bike, and none as good costs less.",
-    fewerMonths: "There may be a better plan: up to {months} {months#month|months} fewer without a bike.",
-    lessMoney: "There may be a better plan: up to {amount} cheaper.",
     whatIf: "Change the plan",
     years: "Years",
     mostBikes: "Most bikes at one time",
@@ -1166,6 +1163,8 @@ export const english = {
       keep: "You have it, never sell it",
       not: "Leave it out",
     },
+    better:
+      "There may be a better plan: {months?{months} {months#month|months} fewer without a bike|{amount} cheaper} at most.",
   },
   problems: {
     wording: {

@@ -1124,7 +1124,6 @@ export const spanish: Translation = {
     lead: "Qué niño monta cuándo en qué bici, y qué comprar, pasar a otro y vender.",
     open: "Los próximos años: planea las bicis",
     left: "Todavía no están en el plan: {names}.",
-    without: "A rayas: ninguna bici le sirve, {months} {months#mes|meses} en total.",
     byMonth: "Mes a mes",
     bought: "{child} estrena {bike}: hay que comprarla{price? por {price}|}.",
     owned: "{child} va en {bike}, que ya tenéis.",
@@ -1141,8 +1140,6 @@ export const spanish: Translation = {
     again: "Vuelve a medir antes de {month}: el plan cambia con los nuevos números.",
     exact:
       "Con estas bicis y estos límites, ningún plan tiene menos meses sin bici, y ninguno igual de bueno cuesta menos.",
-    fewerMonths: "Quizá haya un plan mejor: hasta {months} {months#mes|meses} menos sin bici.",
-    lessMoney: "Quizá haya un plan mejor: hasta {amount} más barato.",
     whatIf: "Cambiar el plan",
     years: "Años",
     mostBikes: "Máximo de bicis a la vez",
@@ -1156,6 +1153,8 @@ export const spanish: Translation = {
       keep: "La tenéis, no venderla nunca",
       not: "Dejarla fuera",
     },
+    better:
+      "Quizá haya un plan mejor: {months?{months} {months#mes|meses} menos sin bici|{amount} más barato} como mucho.",
   },
   problems: {
     wording: {

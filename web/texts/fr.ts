@@ -1124,7 +1124,6 @@ export const french: Translation = {
     lead: "Quel enfant roule quand sur quel vélo, et que faut-il acheter, transmettre ou revendre.",
     open: "Les années à venir : prévoir les vélos",
     left: "Pas encore dans le plan : {names}.",
-    without: "Hachuré : aucun vélo ne convient, {months} mois en tout.",
     byMonth: "Mois par mois",
     bought: "{child} reçoit {bike} : à acheter{price? pour {price}|}.",
     owned: "{child} roule sur {bike}, que vous avez déjà.",
@@ -1141,8 +1140,6 @@ export const french: Translation = {
     again: "Mesurez de nouveau avant {month} : le plan change avec les nouveaux chiffres.",
     exact:
       "Avec ces vélos et ces limites, aucun plan n’a moins de mois sans vélo, et aucun aussi bon ne coûte moins.",
-    fewerMonths: "Il y a peut-être un meilleur plan : jusqu’à {months} mois de moins sans vélo.",
-    lessMoney: "Il y a peut-être un meilleur plan : jusqu’à {amount} de moins.",
     whatIf: "Changer le plan",
     years: "Années",
     mostBikes: "Nombre de vélos à la fois, au plus",
@@ -1156,6 +1153,8 @@ export const french: Translation = {
       keep: "Vous l’avez, ne pas le revendre",
       not: "Le laisser de côté",
     },
+    better:
+      "Il y a peut-être un meilleur plan : {months?{months} mois de moins sans vélo|{amount} de moins} au plus.",
   },
   problems: {
     wording: {

@@ -1125,7 +1125,6 @@ export const dutch: Translation = {
     lead: "Welk kind wanneer op welke fiets rijdt, en wat je koopt, doorgeeft en verkoopt.",
     open: "Jaren vooruit: plan de volgende fietsen",
     left: "Nog niet in het plan: {names}.",
-    without: "Gestreept: geen fiets past, samen {months} {months#maand|maanden}.",
     byMonth: "Maand voor maand",
     bought: "{child} krijgt {bike}: te kopen{price? voor {price}|}.",
     owned: "{child} rijdt op {bike}, die jullie al hebben.",
@@ -1142,8 +1141,6 @@ export const dutch: Translation = {
     again: "Meet voor {month} opnieuw: met de nieuwe getallen verandert het plan.",
     exact:
       "Met deze fietsen en grenzen heeft geen plan minder maanden zonder fiets, en geen even goed plan kost minder.",
-    fewerMonths: "Misschien is er een beter plan: tot {months} {months#maand|maanden} minder zonder fiets.",
-    lessMoney: "Misschien is er een beter plan: tot {amount} goedkoper.",
     whatIf: "Het plan veranderen",
     years: "Jaren",
     mostBikes: "Hoogstens zoveel fietsen tegelijk",
@@ -1157,6 +1154,8 @@ export const dutch: Translation = {
       keep: "Hebben jullie, nooit verkopen",
       not: "Niet meenemen",
     },
+    better:
+      "Misschien is er een beter plan: hoogstens {months?{months} {months#maand|maanden} minder zonder fiets|{amount} goedkoper}.",
   },
   problems: {
     wording: {

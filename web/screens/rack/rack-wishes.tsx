@@ -5,11 +5,11 @@ import type { AssessAnswer, BikeKind } from "../../engine/wire-answers";
 import type { BrakeWish, GearsWish, Order } from "../../engine/wire-requests";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
-import { TextField, TickField } from "../../parts/fields";
+import { NumberField, TextField, TickField } from "../../parts/fields";
 import { MassField } from "../../parts/mass-field";
 import { Fold } from "../../parts/fold";
 import type { LoadedList, PageState } from "../../state/page-state";
-import { plainNumber, shareOfPercent } from "../../state/request-building";
+import { shareOfPercent } from "../../state/request-building";
 import { printingBegun } from "../../state/printing";
 import { wanted, wantsCleared } from "../../state/screen-changes";
 import { byCode } from "../../texts/texts";
@@ -45,8 +45,6 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
   const colours = useMemo(() => coloursOf(loaded, figures.locale), [loaded, figures.locale]);
   const { resalePercent } = wants;
   const shareProblem = shareOfPercent(resalePercent) === null ? texts.wishes.notAPercentage : null;
-  const numberProblem = (text: string): string | null =>
-    text.trim() === "" || plainNumber(text) !== null ? null : texts.wishes.notANumber;
   return (
     <div class="wishes">
       <Fold title={texts.wishes.title}>
@@ -57,11 +55,10 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
           onChoose={(order) => change(wanted({ order }))}
         />
         <div class="pair">
-          <TextField
+          <NumberField
             id="max-price"
             label={texts.wishes.maxPrice}
             text={wants.maxPrice}
-            problem={numberProblem(wants.maxPrice)}
             onType={(maxPrice) => change(wanted({ maxPrice }))}
           />
           <MassField

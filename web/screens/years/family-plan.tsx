@@ -6,7 +6,7 @@ import { riderName } from "../../parts/rider-switch";
 import { ShareText } from "../../parts/share-text";
 import { familyOf } from "../../state/family-changes";
 import type { PageState } from "../../state/page-state";
-import { isPlanned, sentReadings } from "../../state/request-building";
+import { isPlanned, sentReadings, shareOfPercent } from "../../state/request-building";
 import { bikesInOrder, planAccounts, planMonths, planWanted, spokenPlan } from "./plan-words";
 import type { SpokenPlan } from "./plan-words";
 
@@ -33,7 +33,7 @@ export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswe
       </ol>
       {plan.gap_months > 0 && (
         <ul class="drawing-key">
-          <li class="key-pause">{texts.years.without({ months: plan.gap_months })}</li>
+          <li class="key-pause">{texts.pauses.key}</li>
         </ul>
       )}
       <section class="stack">
@@ -50,7 +50,7 @@ export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswe
         </ol>
       </section>
       <Wanted lines={planWanted(spoken)} />
-      <Money spoken={spoken} />
+      <Money spoken={spoken} share={shareOfPercent(state.wants.resalePercent)} />
       <HowSure spoken={spoken} />
       <button type="button" class="button wide" onClick={() => print()}>
         {texts.club.print}
@@ -97,7 +97,8 @@ function Wanted({ lines }: { lines: string[] }) {
   );
 }
 
-function Money({ spoken }: { spoken: SpokenPlan }) {
+/** `share`: of a price that comes back; null where what was typed is none. */
+function Money({ spoken, share }: { spoken: SpokenPlan; share: number | null }) {
   const { plan, texts, figures, childName, money } = spoken;
   const accounts = planAccounts(spoken);
   if (accounts.length === 0) return null;
@@ -135,6 +136,7 @@ function Money({ spoken }: { spoken: SpokenPlan }) {
             ),
         )}
       </ul>
+      {share !== null && <p class="soft">{texts.bike.resale({ share: figures.share(share) })}</p>}
     </section>
   );
 }
@@ -155,9 +157,7 @@ function HowSure({ spoken: { plan, texts, figures, money } }: { spoken: SpokenPl
       <p>
         {proof.exact
           ? words.exact
-          : fewer > 0
-            ? words.fewerMonths({ months: fewer })
-            : words.lessMoney({ amount: money(cost.net - proof.least_net) })}
+          : words.better({ months: fewer > 0 ? fewer : null, amount: money(cost.net - proof.least_net) })}
       </p>
       {plan.not_measured.length > 0 && <p>{texts.rack.announced({ counts: [toMeasure] })}</p>}
     </section>

@@ -3,11 +3,10 @@ import { foundQuestion } from "../../engine/years-questions";
 import type { YearsAnswer } from "../../engine/wire-years";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
-import { MonthField, TextField } from "../../parts/fields";
+import { MonthField, NumberField, TextField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
-import { plainNumber } from "../../state/request-building";
 import { bikeMarked, markOf, marksHere, yearsWished } from "../../state/years-ahead";
 import type { BikeStanding } from "../../state/years-ahead";
 
@@ -24,7 +23,6 @@ export function YearsWhatIf({ state, plan }: WhatIfProps) {
   const { years, perYear, mostBikes, buyFrom } = state.years;
   const words = texts.years;
   const thisYear = Number(state.today.slice(0, 4));
-  const problem = useNumberProblem();
   return (
     <div class="what-if stack">
       <Fold title={words.whatIf}>
@@ -45,11 +43,10 @@ export function YearsWhatIf({ state, plan }: WhatIfProps) {
             onChoose={(mostBikes) => change(yearsWished({ mostBikes }))}
           />
         </div>
-        <TextField
+        <NumberField
           id="years-money"
           label={words.perYear}
           text={perYear}
-          problem={problem(perYear)}
           onType={(perYear) => change(yearsWished({ perYear }))}
         />
         <MonthField
@@ -64,11 +61,6 @@ export function YearsWhatIf({ state, plan }: WhatIfProps) {
       </Fold>
     </div>
   );
-}
-
-function useNumberProblem(): (text: string) => string | null {
-  const { texts } = usePage();
-  return (text) => (text.trim() === "" || plainNumber(text) !== null ? null : texts.wishes.notANumber);
 }
 
 interface KnownBike {
@@ -101,7 +93,6 @@ function inOrder(bikes: Map<string, KnownBike>, locale: string): [string, KnownB
 function YourBikes({ state, plan }: WhatIfProps) {
   const { texts, figures, change } = usePage();
   const words = texts.years;
-  const problem = useNumberProblem();
   return (
     <>
       <p class="soft">{words.yoursWhy}</p>
@@ -126,11 +117,10 @@ function YourBikes({ state, plan }: WhatIfProps) {
                 onChoose={(is) => change(bikeMarked(id, { is }))}
               />
               {!priced && mark.is !== "not" && (
-                <TextField
-                  id={`years-price-${id}`}
+                <NumberField
+                  id={`years-price-${encodeURIComponent(id)}`}
                   label={texts.bike.fact.price + texts.colon + name}
                   text={mark.price}
-                  problem={problem(mark.price)}
                   onType={(price) => change(bikeMarked(id, { price }))}
                 />
               )}
