@@ -1,4 +1,4 @@
-// <saddlerule-fit> in a club's page, under the strictest policy that README gives: what it loads and when, what it tells the
+// <saddlerule-fit> in a club's page, under the strictest policy that the guide gives: what it loads and when, what it tells the
 // page, how it keeps apart from the page's style, and what is left of it once it is gone.
 
 import assert from "node:assert/strict";

@@ -1,4 +1,4 @@
-// The site on a host as a club might have it, nginx under the headers that README gives: the main job in Chromium, Firefox and
+// The site on a host as a club might have it, nginx under the headers that the guide gives: the main job in Chromium, Firefox and
 // WebKit, with nothing requested but what the page names; and after one visit all of it with the server gone.
 
 import assert from "node:assert/strict";
