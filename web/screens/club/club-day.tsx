@@ -2,12 +2,12 @@
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { Fold } from "../../parts/fold";
+import { NoBikes } from "../../parts/no-bikes";
 import { Notes, worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { answerTo } from "../../state/answers";
 import { planQuestion, ridersCleared, roundsChosen, settledFreed, stepTakenBack } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
-import { went } from "../../state/screen-changes";
 import { PairList } from "./pair-list";
 import { RiderIntake } from "./rider-intake";
 import { RidersLeft } from "./riders-left";
@@ -21,21 +21,13 @@ export function ClubDay({ state }: { state: PageState }) {
   const { club } = state;
   const words = texts.club;
   const { answer: plan, refusal } = answerTo(state, planQuestion);
-  const noBikes = state.list.loaded === null;
   return (
     <>
       <ScreenHead title={words.title}>
         <p>{words.lead}</p>
       </ScreenHead>
       <div class="inset stack">
-        {noBikes && (
-          <section class="sheet stack">
-            <p>{words.noBikes}</p>
-            <button type="button" class="button wide" onClick={() => change(went({ name: "list" }))}>
-              {texts.list.title}
-            </button>
-          </section>
-        )}
+        {state.list.loaded === null && <NoBikes />}
         <RiderIntake state={state} />
         {club.past.length > 0 && (
           <button type="button" class="plain-link club-undo" onClick={() => change(stepTakenBack())}>

@@ -26,7 +26,7 @@ export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswe
         numberOf={(bike) => bikes.indexOf(bike) + 1}
         bikeName={spoken.bikeName}
       />
-      <ol class="years-key">
+      <ol class="drawing-key years-key">
         {bikes.map((bike) => (
           <li key={bike}>{spoken.bikeName(bike)}</li>
         ))}
@@ -105,7 +105,7 @@ function Money({ spoken, share }: { spoken: SpokenPlan; share: number | null }) 
   return (
     <section class="stack">
       <h3>{texts.years.money}</h3>
-      <table>
+      <table class="figure">
         <tbody>
           {accounts.map(({ on, what, amount }) => (
             <tr key={on + what}>

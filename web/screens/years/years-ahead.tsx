@@ -1,6 +1,7 @@
 // The years ahead of a family: which bike each child rides when, what to buy, hand on, sell and look for.
 import { yearsQuestion } from "../../engine/years-questions";
 import { usePage } from "../../page/page-context";
+import { NoBikes } from "../../parts/no-bikes";
 import { worded } from "../../parts/notes";
 import { riderName } from "../../parts/rider-switch";
 import { ScreenHead } from "../../parts/screen-head";
@@ -9,13 +10,12 @@ import { answerTo } from "../../state/answers";
 import { familyOf } from "../../state/family-changes";
 import type { PageState } from "../../state/page-state";
 import { isPlanned } from "../../state/request-building";
-import { went } from "../../state/screen-changes";
 import { BackToRack } from "../bike/back-to-rack";
 import { FamilyPlan } from "./family-plan";
 import { YearsWhatIf } from "./years-what-if";
 
 export function YearsAhead({ state }: { state: PageState }) {
-  const { texts, figures, change } = usePage();
+  const { texts, figures } = usePage();
   const words = texts.years;
   const { answer, refusal, pending } = answerTo(state, yearsQuestion);
   const family = familyOf(state).map(({ rider }) => rider);
@@ -35,14 +35,7 @@ export function YearsAhead({ state }: { state: PageState }) {
             <ToRider rider={left.length === family.length ? state.rider : (left[0] ?? state.rider)} />
           </section>
         )}
-        {state.list.loaded === null && state.tape.kept.length === 0 && (
-          <section class="sheet stack">
-            <p>{texts.club.noBikes}</p>
-            <button type="button" class="button wide" onClick={() => change(went({ name: "list" }))}>
-              {texts.list.title}
-            </button>
-          </section>
-        )}
+        {state.list.loaded === null && state.tape.kept.length === 0 && <NoBikes />}
         {left.length < family.length && <YearsWhatIf state={state} plan={answer} />}
         <p class="years-busy" role="status">
           {pending && texts.whatIf.busy}

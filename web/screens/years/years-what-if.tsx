@@ -105,7 +105,7 @@ function YourBikes({ state, plan }: WhatIfProps) {
           onType={(find) => change(yearsWished({ find }))}
         />
       )}
-      <ul class="years-bikes">
+      <ul class="stack">
         {inOrder(bikesToMark(state, plan), figures.locale).map(([id, { name, priced }]) => {
           const mark = markOf(state, id);
           return (
