@@ -1125,9 +1125,7 @@ export const spanish: Translation = {
     lead: "Qué niño monta cuándo en qué bici, y qué comprar, pasar a otro y vender.",
     open: "Los próximos años: planea las bicis",
     left: "Todavía no están en el plan: {names}.",
-    byMonth: "Mes a mes",
-    bought: "{child} estrena {bike}: hay que comprarla{price? por {price}|}.",
-    owned: "{child} va en {bike}, que ya tenéis.",
+    got: "{child} recibe {bike}{price?: hay que comprarla por {price}|, que ya tenéis}.",
     handedOn: "{child} hereda {bike} de {other}.",
     gap: "Ninguna bici le sirve a {child}{until?, hasta {until}|}.",
     money: "Dinero",
@@ -1135,27 +1133,24 @@ export const spanish: Translation = {
     net: "En total",
     insteadOf: "En lugar de {bike} (unos {price})",
     look: "{whom}: hace falta en {by} y sirve hasta {until}.",
-    sure: "Hasta qué punto es seguro",
     holds:
       "En el {share} de las familias como la tuya, el plan vale hasta el final.{until? En 8 de cada 10, vale hasta {until}.|}",
     again: "Vuelve a medir antes de {month}: el plan cambia con los nuevos números.",
-    exact:
-      "Con estas bicis y estos límites, ningún plan tiene menos meses sin bici, y ninguno igual de bueno cuesta menos.",
+    exact: "Ningún plan con estas bicis y estos límites es mejor.",
+    better:
+      "Quizá haya un plan mejor: {months?{months} {months#mes|meses} menos sin bici|{amount} más barato} como mucho.",
     whatIf: "Cambiar el plan",
-    years: "Años",
     mostBikes: "Máximo de bicis a la vez",
     perYear: "Máximo de dinero al año",
     buyFrom: "No comprar nada antes de",
     yours: "Vuestras propias bicis",
-    yoursWhy: "Una bici sin precio solo entra en el plan si la tenéis o si escribes un precio.",
+    yoursWhy: "Sin precio, una bici solo entra en el plan si la tenéis.",
     standings: {
       open: "Se podría comprar",
       owned: "Ya la tenéis",
-      keep: "La tenéis, no venderla nunca",
+      keep: "No venderla nunca",
       not: "Dejarla fuera",
     },
-    better:
-      "Quizá haya un plan mejor: {months?{months} {months#mes|meses} menos sin bici|{amount} más barato} como mucho.",
   },
   problems: {
     wording: {

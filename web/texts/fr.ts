@@ -1125,9 +1125,7 @@ export const french: Translation = {
     lead: "Quel enfant roule quand sur quel vélo, et que faut-il acheter, transmettre ou revendre.",
     open: "Les années à venir : prévoir les vélos",
     left: "Pas encore dans le plan : {names}.",
-    byMonth: "Mois par mois",
-    bought: "{child} reçoit {bike} : à acheter{price? pour {price}|}.",
-    owned: "{child} roule sur {bike}, que vous avez déjà.",
+    got: "{child} reçoit {bike}{price? : à acheter pour {price}|, que vous avez}.",
     handedOn: "{child} reprend {bike} de {other}.",
     gap: "Aucun vélo ne convient à {child}{until?, jusqu’en {until}|}.",
     money: "Argent",
@@ -1135,27 +1133,24 @@ export const french: Translation = {
     net: "En tout",
     insteadOf: "À la place de {bike} (environ {price})",
     look: "{whom} : il le faut en {by}, il va jusqu’en {until}.",
-    sure: "À quel point c’est sûr",
     holds:
       "Dans {share} des familles comme la vôtre, le plan tient jusqu’au bout.{until? Dans 8 sur 10, il tient jusqu’en {until}.|}",
     again: "Mesurez de nouveau avant {month} : le plan change avec les nouveaux chiffres.",
-    exact:
-      "Avec ces vélos et ces limites, aucun plan n’a moins de mois sans vélo, et aucun aussi bon ne coûte moins.",
+    exact: "Aucun plan avec ces vélos et ces limites n’est meilleur.",
+    better:
+      "Il y a peut-être un meilleur plan : {months?{months} mois de moins sans vélo|{amount} de moins} au plus.",
     whatIf: "Changer le plan",
-    years: "Années",
-    mostBikes: "Nombre de vélos à la fois, au plus",
+    mostBikes: "Vélos à la fois, au plus",
     perYear: "Argent par an, au plus",
     buyFrom: "Ne rien acheter avant",
     yours: "Vos propres vélos",
-    yoursWhy: "Un vélo sans prix n’est dans le plan que si vous l’avez ou entrez un prix.",
+    yoursWhy: "Sans prix, un vélo n’est prévu que si vous l’avez.",
     standings: {
       open: "Pourrait être acheté",
       owned: "Vous l’avez",
-      keep: "Vous l’avez, ne pas le revendre",
+      keep: "Ne jamais le revendre",
       not: "Le laisser de côté",
     },
-    better:
-      "Il y a peut-être un meilleur plan : {months?{months} mois de moins sans vélo|{amount} de moins} au plus.",
   },
   problems: {
     wording: {

@@ -37,7 +37,7 @@ export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswe
         </ul>
       )}
       <section class="stack">
-        <h3>{texts.years.byMonth}</h3>
+        <h3>{texts.growth.tableWhen}</h3>
         <ol class="notes">
           {planMonths(spoken).map(({ on, lines }) => (
             <li key={on}>
@@ -151,7 +151,7 @@ function HowSure({ spoken: { plan, texts, figures, money } }: { spoken: SpokenPl
   const toMeasure = texts.rack.counts.not_measured({ number: plan.not_measured.length });
   return (
     <section class="stack">
-      <h3>{words.sure}</h3>
+      <h3>{texts.growth.about}</h3>
       {plan.months_with_bike > 0 && end && <p>{words.holds({ share: figures.share(end.share), until })}</p>}
       <p>{words.again({ month: figures.month(doubt.measure_again) })}</p>
       <p>

@@ -46,12 +46,11 @@ function begins(spoken: SpokenPlan, child: string, stretch: YearsStretch): strin
   const { bike, how, handed_from: giver, checks } = stretch;
   const [lowest = "", highest = ""] = stretch.saddle_mm.map(figures.length);
   const names = { child, bike: bikeName(bike) };
-  const price = plan.purchases.find((one) => one.bike === bike)?.price ?? null;
-  const gets = {
-    bought: () => texts.years.bought({ ...names, price: price === null ? null : money(price) }),
-    owned: () => texts.years.owned(names),
-    handed_on: () => texts.years.handedOn({ ...names, other: childName(giver ?? "") }),
-  }[how]();
+  const price = plan.purchases.find((one) => one.bike === bike && how === "bought")?.price ?? null;
+  const gets =
+    giver === null
+      ? texts.years.got({ ...names, price: price === null ? null : money(price) })
+      : texts.years.handedOn({ ...names, other: childName(giver) });
   const saddle =
     lowest === highest ? texts.verdict.setting({ height: lowest }) : texts.rack.bar({ lowest, highest });
   const doubts = checks

@@ -28,7 +28,7 @@ export function YearsWhatIf({ state, plan }: WhatIfProps) {
       <Fold title={words.whatIf}>
         <div class="pair">
           <Select
-            label={words.years}
+            label={words.title}
             options={upTo(10).map((value) => ({ value, label: String(value) }))}
             chosen={years}
             onChoose={(years) => change(yearsWished({ years }))}
