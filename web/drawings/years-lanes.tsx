@@ -19,7 +19,7 @@ interface YearsLanesProps {
   bikeName: (bike: string) => string;
 }
 
-export function monthCount(month: string): number {
+function monthCount(month: string): number {
   const [year, of] = month.split("-").map(Number);
   return 12 * (year ?? 0) + (of ?? 0);
 }

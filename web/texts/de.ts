@@ -1144,8 +1144,8 @@ export const german: Translation = {
     better:
       "Vielleicht gibt es einen besseren Plan, höchstens {months?um {months} {months#Monat|Monate} ohne Rad kürzer|um {amount} billiger}.",
     whatIf: "Den Plan ändern",
-    mostBikes: "Höchstens Räder zugleich",
-    perYear: "Höchstens Geld im Jahr",
+    mostBikes: "Räder zugleich, höchstens",
+    perYear: "Geld im Jahr, höchstens",
     buyFrom: "Nichts kaufen vor",
     yours: "Eure eigenen Räder",
     yoursWhy: "Ohne Preis wird ein Rad nur geplant, wenn ihr es habt.",

@@ -1141,8 +1141,8 @@ export const dutch: Translation = {
     better:
       "Misschien is er een beter plan: hoogstens {months?{months} {months#maand|maanden} minder zonder fiets|{amount} goedkoper}.",
     whatIf: "Het plan veranderen",
-    mostBikes: "Meeste fietsen tegelijk",
-    perYear: "Meeste geld per jaar",
+    mostBikes: "Fietsen tegelijk, hoogstens",
+    perYear: "Geld per jaar, hoogstens",
     buyFrom: "Niets kopen vóór",
     yours: "Jullie eigen fietsen",
     yoursWhy: "Zonder prijs komt een fiets alleen in het plan als jullie hem hebben.",

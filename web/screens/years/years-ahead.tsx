@@ -37,7 +37,7 @@ export function YearsAhead({ state }: { state: PageState }) {
         )}
         {state.list.loaded === null && state.tape.kept.length === 0 && <NoBikes />}
         {left.length < family.length && <YearsWhatIf state={state} plan={answer} />}
-        <p class="years-busy" role="status">
+        <p role="status">
           {pending && texts.whatIf.busy}
         </p>
         {refusal !== null && (
