@@ -258,6 +258,24 @@ void counts_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
     });
 }
 
+/// The bikes as they follow each other, by verdict and by whether they suit the stage: where headings go in a long list that
+/// is told about in parts.
+void groups_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
+    json.key("groups").array([&] {
+        for (auto first = bikes.begin(); first != bikes.end();) {
+            const auto end = std::find_if(first, bikes.end(), [&](const JudgedBike& judged) {
+                return judged.fit.verdict != first->fit.verdict || judged.suits_stage != first->suits_stage;
+            });
+            json.object([&] {
+                field(json, "verdict", name_of(first->fit.verdict));
+                field(json, "suits_stage", first->suits_stage);
+                field(json, "bikes", end - first);
+            });
+            first = end;
+        }
+    });
+}
+
 /// From the lowest to the highest saddle of all, for one scale; null where there are no bikes.
 void heights_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
     std::optional<Length> low;
@@ -328,6 +346,7 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
     json.object([&] {
         rider_field(json, assessment, rider, parts.notes);
         counts_field(json, assessment.bikes);
+        groups_field(json, assessment.bikes);
         heights_field(json, assessment.bikes);
         json.key("bikes").array([&] { write_bikes(json, assessment, parts); });
         if (!parts.rows)

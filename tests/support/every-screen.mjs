@@ -65,7 +65,7 @@ export async function walkEveryScreen(page, look) {
   const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
   await first.waitFor();
   await page.getByText("Filter and sort").click();
-  await page.getByText("What would change the answer").click();
+  await page.getByText("What if…").click();
   await page.getByText(/comes first\./).waitFor();
   await look("rack");
   await first.getByRole("button").first().click();

@@ -129,6 +129,7 @@ test("a bike that no other beats says why it is worth a look, a beaten one names
   const rival = bikes.find((bike) => bike.id === beaten.standing.beaten_by);
   // Tall enough to have every row of the sample on it.
   const { page, close } = await openRack(list, { width: 390, height: 12000 });
+  await page.getByRole("checkbox", { name: "More detail" }).check();
   const row = (name) =>
     page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
   await row(beaten.name)
@@ -143,7 +144,7 @@ test("what would change the answer is worked out when it is unfolded, and again 
   const list = sample("loan-shed.json");
   const expected = (await engineWith(list)).ask({ do: "changes", today, rider });
   const { page, faults, close } = await openRack(list, screens.laptop);
-  const fold = page.getByText("What would change the answer");
+  const fold = page.getByText("What if…");
   await fold.click();
   await page.getByText(`Right now, ${expected.first.name} comes first.`).waitFor();
   const longer = expected.changes.find(({ kind }) => kind === "longer_reading");
