@@ -214,6 +214,11 @@ test("a bike that pauses says so on its line, in its chart, on its card", async 
   });
   await goTo(page, "Bikes");
   const told = /Too high (from \w+( \d{4})? to|in) \w+ 202[78], when the training wheels come off\./;
+  await rows(page)
+    .first()
+    .getByText(/^Fits until about \w+ 202[78]$/)
+    .waitFor();
+  await page.getByRole("checkbox", { name: "More detail" }).check();
   await rows(page).first().getByText(told).waitFor();
   await rows(page).first().getByRole("button").first().click();
   const chart = page.getByRole("img", { name: told });

@@ -220,7 +220,7 @@ export const german: Translation = {
     },
   },
   whatIf: {
-    title: "Was wäre, wenn …",
+    title: "Was wäre, wenn …",
     busy: "Wird berechnet …",
     now: "{first?Zurzeit steht {first} vorn.|Zurzeit steht kein Rad vorn.}",
     nothing: "Kleine Änderungen an Messung oder Budget ändern nichts.",

@@ -159,7 +159,7 @@ export const french: Translation = {
       not_measured: "{number} à mesurer",
     },
     announced: "Les vélos : {counts}.",
-    key: "Jaune : hauteurs de selle. Bleu : votre enfant.",
+    key: "Jaune : hauteurs de selle. Bleu : votre enfant.",
     scale: "Hauteurs depuis le sol, {low} à {high}. La plage de votre enfant est tracée sur tous les vélos.",
     bar: "{lowest?{highest?Selle de {lowest} à {highest}|Selle à partir de {lowest} ; position haute non mesurée}|Selle jusqu’à {highest} ; position basse non mesurée}",
     wheel: "{nominal} pouces",

@@ -219,7 +219,7 @@ export const dutch: Translation = {
     },
   },
   whatIf: {
-    title: "Wat als …",
+    title: "Wat als …",
     busy: "Bezig met rekenen …",
     now: "{first?Zoals het nu is, staat {first} vooraan.|Zoals het nu is, staat geen fiets vooraan.}",
     nothing: "Kleine wijzigingen in de meting of het budget veranderen niets.",
