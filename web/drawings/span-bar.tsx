@@ -32,6 +32,8 @@ export function SpanBar({ scale, span, window = null, verdict, saddle }: SpanBar
   const { texts, figures } = usePage();
   const left = span.lowest === null ? 0 : inside(scale.percent(span.lowest));
   const right = span.highest === null ? 100 : inside(scale.percent(span.highest));
+  // With an end unknown it may end anywhere.
+  const suits = verdict === "fits_now" || verdict === "close_call";
   const open = span.lowest === null ? "open-below" : span.highest === null ? "open-above" : "";
   return (
     <div class="lane" role="img" aria-label={spanWords(texts, figures, span)}>
@@ -39,7 +41,7 @@ export function SpanBar({ scale, span, window = null, verdict, saddle }: SpanBar
         class={`span-bar ${verdict ?? "unjudged"} ${open}`}
         style={{ left: `${left}%`, width: `${right - left}%` }}
       />
-      {window?.target != null && <Shared scale={scale} window={window} left={left} right={right} />}
+      {suits && window?.target != null && <Shared scale={scale} window={window} left={left} right={right} />}
       {saddle !== null && <span class="peg" style={{ left: `${inside(scale.percent(saddle))}%` }} />}
     </div>
   );

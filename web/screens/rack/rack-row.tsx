@@ -49,7 +49,7 @@ export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
             data-bike={bike.id}
             onClick={() => change(went({ name: "bike", id: bike.id }))}
           >
-            {bike.name}
+            {bike.name || bike.id}
           </button>
         </Heading>
         <span class="row-facts figure">
