@@ -195,6 +195,13 @@ void detail_fields(JsonWriter& json, const RiderJudge& judge, const JudgedBike& 
     json.key("checks").array_of(checks, [&](const CheckResult& result) { write(json, result); });
 }
 
+void span_field(JsonWriter& json, const Bike& bike) {
+    json.key("span_mm").object([&] {
+        field(json, "lowest", bike.saddle_lowest);
+        field(json, "highest", bike.saddle_highest);
+    });
+}
+
 void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& judged,
                   const AssessAnswerParts& parts) {
     const Bike& bike = *judged.bike;
@@ -210,10 +217,7 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
-        json.key("span_mm").object([&] {
-            field(json, "lowest", bike.saddle_lowest);
-            field(json, "highest", bike.saddle_highest);
-        });
+        span_field(json, bike);
         price_fields(json, bike.price);
         field(json, "mass_kg", bike.mass);
         field(json, "verdict", name_of(fit.verdict));
@@ -318,7 +322,9 @@ void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAns
     const std::size_t count = parts.rows ? std::min(parts.rows->count, size - from) : size;
     for (std::size_t place = from; place < from + count; ++place) {
         const JudgedBike& judged = assessment.bikes[place];
-        if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
+        if (parts.detail == Detail::spans)
+            json.object([&] { span_field(json, *judged.bike); });
+        else if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
             write_judged(json, assessment.judge, judged, parts);
     }
 }

@@ -170,6 +170,46 @@ for (const list of ["loan-shed.json", "swap-morning.json"]) {
   });
 }
 
+test("all bikes at a glance: a bar for each, and a press on the picture leads to the bikes there", async () => {
+  const list = join(folder, "glance.json");
+  const program = join(root, "tests/support/make-list.mjs");
+  writeFileSync(list, execFileSync(process.execPath, [program, "1000"], { maxBuffer: 1 << 26 }));
+  const { bikes, counts } = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "brief" });
+  const { page, faults, close } = await openRack(list);
+  await page.getByText("All at a glance").click();
+  const picture = page.getByRole("img", { name: `Bikes: ${counts.fits_now} fit` });
+  await picture.waitFor();
+  const bars = await picture
+    .locator("path[d*=z]")
+    .evaluateAll((paths) =>
+      paths.map((path) => [path.getAttribute("class"), path.getAttribute("d").match(/z/g).length]),
+    );
+  assert.equal(
+    bars.reduce((sum, [, count]) => sum + count, 0),
+    bikes.length,
+  );
+  for (const [verdict, count] of Object.entries(counts)) {
+    const drawn = bars.filter(([kind]) => kind === verdict);
+    assert.equal(
+      drawn.reduce((sum, [, number]) => sum + number, 0),
+      count,
+    );
+  }
+  for (const share of [0.75, 0.3]) {
+    await page.evaluate(() => scrollTo(0, 0));
+    const { x, y, width, height } = await picture.boundingBox();
+    await page.mouse.click(x + width / 2, y + share * height);
+    const wanted = page.locator(`.screen.rack [aria-posinset="${Math.floor(share * 1000) + 1}"] .row-name`);
+    await eventually(async () => {
+      const box = await wanted.boundingBox({ timeout: 1000 });
+      assert.ok(box.y > 0 && box.y < screens.phone.height, JSON.stringify(box));
+    });
+    assert.equal(await wanted.textContent(), bikes[Math.floor(share * 1000)].name);
+  }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("more detail is told where it is asked for, and still when the list is opened again", async () => {
   const { page, close } = await openRack(sample("loan-shed.json"));
   const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();

@@ -29,6 +29,8 @@ interface LongListProps<Item> {
   onNear?: (first: number, end: number) => void;
   /** Everything is drawn, for paper. */
   whole?: boolean;
+  /** Scrolled to; wrapped, so that the same place may be sought again. */
+  sought?: { place: number } | null;
   /** Draws an item, or the room for one. */
   children: (item: Item | null) => ComponentChildren;
 }
@@ -42,6 +44,7 @@ export function LongList<Item>({
   keyOf,
   onNear,
   whole = false,
+  sought = null,
   children,
 }: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
@@ -69,6 +72,10 @@ export function LongList<Item>({
   useEffect(() => {
     if (!whole) onNear?.(from, to);
   }, [onNear, from, to, length, whole]);
+
+  useEffect(() => {
+    if (sought !== null) scrollTo(place.current, sought.place, parts, heights.current);
+  }, [sought]);
 
   const drawn = new Map<number, JSX.Element>();
   const stoodBefore = standing.current;
@@ -154,6 +161,23 @@ function placesOf(piece: number, parts: GroupInPieces[]): number[] {
   const start = (piece - part.firstPiece) * pieceLength;
   const count = Math.min(pieceLength, part.length - start);
   return Array.from({ length: count }, (_, number) => part.firstPlace + start + number);
+}
+
+/** Whatever scrolls around the list does so for an element, which stands there for a moment. */
+function scrollTo(
+  list: HTMLElement | null,
+  place: number,
+  parts: GroupInPieces[],
+  heights: PieceHeights,
+): void {
+  const part = parts.find(({ firstPlace, length }) => place < firstPlace + length);
+  if (list === null || part === undefined) return;
+  const piece = part.firstPiece + Math.floor((place - part.firstPlace) / pieceLength);
+  const mark = document.createElement("i");
+  mark.style.cssText = `position:absolute;top:${heights.above(piece) + heights.heading}px`;
+  list.append(mark);
+  mark.scrollIntoView({ block: "center" });
+  mark.remove();
 }
 
 /** Keeps the heights of the pieces on the page. Out of sight they have none. */

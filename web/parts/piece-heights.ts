@@ -39,7 +39,7 @@ export class PieceHeights {
   }
 
   /** Height of all that is above a piece and its heading. */
-  private above(piece: number): number {
+  above(piece: number): number {
     return this.between(0, piece) + this.heading * this.headed.filter((first) => first < piece).length;
   }
 

@@ -158,6 +158,8 @@ export interface PageState {
   printing: Printing | null;
   /** What would put another bike first is unfolded. */
   whatIfOpen: boolean;
+  /** So is the picture of all bikes. */
+  overviewOpen: boolean;
   answers: Answers;
 }
 
@@ -249,6 +251,7 @@ export function firstState(
     rows: firstRows,
     printing: null,
     whatIfOpen: false,
+    overviewOpen: false,
     answers: {},
   };
 }

@@ -166,6 +166,7 @@ export const german: Translation = {
     wheel: "{nominal} Zoll",
     taped: "von dir gemessen",
     fitsFor: "passt {time}",
+    overview: "Alle im Überblick",
     emptyWhy: "Öffne die Liste deines Vereins, miss ein Rad oder probier es mit erfundenen aus.",
     noReading: "Gib die Schrittlänge ein, dann siehst du, welche davon passen.",
     toRider: "Zum Kind",

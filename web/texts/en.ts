@@ -153,6 +153,7 @@ export const english = {
     wheel: "{nominal} inch",
     taped: "measured by you",
     fitsFor: "fits {time}",
+    overview: "All at a glance",
     emptyWhy: "Open your club’s list, measure a bike, or try it out with made-up ones.",
     noReading: "Enter the inside leg to see which of these fit.",
     toRider: "Enter the inside leg",

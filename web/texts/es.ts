@@ -168,6 +168,7 @@ export const spanish: Translation = {
     wheel: "{nominal} pulgadas",
     taped: "medida por ti",
     fitsFor: "sirve {time}",
+    overview: "Todas de un vistazo",
     emptyWhy: "Abre la lista de tu club, mide una bici o prueba con bicis inventadas.",
     noReading: "Escribe la entrepierna y verás cuáles le sirven.",
     toRider: "Escribir la entrepierna",

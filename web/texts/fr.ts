@@ -165,6 +165,7 @@ export const french: Translation = {
     wheel: "{nominal} pouces",
     taped: "mesuré par vous",
     fitsFor: "convient {time}",
+    overview: "Vue d’ensemble",
     emptyWhy: "Ouvrez la liste de votre club, mesurez un vélo ou essayez avec des vélos inventés.",
     noReading: "Indiquez l’entrejambe pour voir lesquels conviennent.",
     toRider: "Indiquer l’entrejambe",

@@ -165,6 +165,7 @@ export const dutch: Translation = {
     wheel: "{nominal} inch",
     taped: "door jou gemeten",
     fitsFor: "past {time}",
+    overview: "Alles in één blik",
     emptyWhy: "Open de lijst van je club, meet een fiets of probeer het met verzonnen fietsen.",
     noReading: "Vul de binnenbeenlengte in, dan zie je welke passen.",
     toRider: "Naar het kind",

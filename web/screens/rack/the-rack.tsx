@@ -1,5 +1,5 @@
 // The rack: all bikes on one floor-to-saddle scale, the rider's window across them, the best first.
-import { useCallback, useMemo } from "preact/hooks";
+import { useCallback, useMemo, useState } from "preact/hooks";
 import { scaleBetween, scaleOver } from "../../drawings/height-scale";
 import { shownWindow } from "../../drawings/shown-window";
 import { WindowBand } from "../../drawings/span-bar";
@@ -27,6 +27,7 @@ import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
+import { RackOverview } from "./rack-overview";
 import { PaperHead, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
@@ -55,6 +56,7 @@ export function TheRack({ state }: { state: PageState }) {
   const judgedRider = answer?.rider ?? null;
   // The same one for the same rider, so that no row is drawn again.
   const window = useMemo(() => shownWindow(judgedRider), [judgedRider]);
+  const [sought, seek] = useState<{ place: number } | null>(null);
   const detail = state.wants.detail || state.printing !== null;
   const { low, high } = scaleOver(heightsOf(answer, list), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
@@ -85,9 +87,9 @@ export function TheRack({ state }: { state: PageState }) {
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
+            <RackOverview state={state} scale={scale} window={window} onSeek={seek} />
           </>
         )}
-        <p class="soft key">{texts.rack.key}</p>
         {answer !== null && (
           <TickField
             label={texts.wishes.detail}
@@ -95,6 +97,7 @@ export function TheRack({ state }: { state: PageState }) {
             onTick={(detail) => change(wanted({ detail }))}
           />
         )}
+        <p class="soft key">{texts.rack.key}</p>
       </div>
       <div class={`rack listed told ${detail ? "" : "brief"}`}>
         <TapeStrip
@@ -112,6 +115,7 @@ export function TheRack({ state }: { state: PageState }) {
               head: <GroupHead group={group} stage={answer.rider.stage} />,
             }))}
             look={String(detail)}
+            sought={sought}
             itemAt={bikes.at}
             onNear={near}
             whole={state.printing !== null}
