@@ -135,8 +135,7 @@ export const german: Translation = {
     wheels:
       "{others?Such zuerst nach {first} Zoll. Auch {others} Zoll kann passen.|Such zuerst nach {first} Zoll.}",
     wheelsCommon: "Faustregel: Es zählt die Sattelhöhe, nicht die Radgröße.",
-    wheelsList:
-      "In der offenen Liste {fitting#passt|passen} {fitting} {fitting#Rad|Räder} dieser Größe jetzt.",
+    wheelsList: "In der offenen Liste {fitting#passt|passen} {fitting} {fitting#Rad|Räder} dieser Größe.",
     noWheels: "Keine übliche Radgröße passt zu dieser Messung. Miss einzelne Räder, um es herauszufinden.",
     stale: "Diese Zahlen gelten für die letzte lesbare Messung.",
     toRack: "Räder ansehen",
@@ -152,7 +151,7 @@ export const german: Translation = {
       not_measured: "Maße fehlen",
     },
     counts: {
-      fits_now: "{number} {number#passt|passen} jetzt",
+      fits_now: "{number} {number#passt|passen}",
       close_call: "{number} {number#Grenzfall|Grenzfälle}",
       too_tall: "{number} zu hoch",
       outgrown: "{number} zu klein",
@@ -617,7 +616,7 @@ export const german: Translation = {
     about: "Was die Grafik bedeutet",
     explanation: [
       "Das blaue Band ist die Sattelhöhe, die deinem Kind Monat für Monat passt. Hellblau zeigt, wo 8 von 10 Kindern wie deines liegen. Eins von zehn wächst schneller, eins von zehn langsamer.",
-      "Es beginnt bei deinen eigenen Messungen. Von da an folgt es veröffentlichten Wachstumstabellen für die Beinlänge. Jede neue Messung rückt das Band dorthin, wo dein Kind wirklich ist.",
+      "Es beginnt bei deinen eigenen Messungen. Von da an folgt es veröffentlichten Wachstumstabellen für die Schrittlänge. Jede neue Messung rückt das Band dorthin, wo dein Kind wirklich ist.",
       "Kinder sind verschieden, und unter acht Jahren ist die Tabelle weniger sicher. Miss alle paar Monate.",
       "Das ist keine medizinische Beurteilung. Es sagt nichts darüber, ob ein Kind gut wächst.",
     ],
@@ -653,7 +652,7 @@ export const german: Translation = {
     choose: "Liste von diesem Gerät öffnen",
     chooseOther: "Andere Liste öffnen",
     samples: "Oder mit erfundenen Rädern ausprobieren",
-    samplesWhy: "Diese Räder gibt es nicht. Sie zeigen, was eine Liste kann.",
+    samplesWhy: "Diese Räder gibt es nicht. Sie zeigen, was eine Liste kann. Ihre Namen sind englisch.",
     loanShed: "Leihschuppen, in cm",
     swapMorning: "Tauschbörse, in Zoll",
     sampleMark: "Erfundenes Beispiel",
@@ -1120,7 +1119,7 @@ export const german: Translation = {
       all_taken: "Die passenden Räder sind vergeben: {pairs}.",
       ruled_out: "Was passen würde, hast du ausgeschlossen: {bikes}.",
       away: "Was passen würde, ist nicht da: {bikes}.",
-      check_stops: "Der Sattel würde passen, aber eine Prüfung sagt Halt: {bikes}.",
+      check_stops: "Der Sattel würde passen, aber eine Prüfung warnt: {bikes}.",
       none_there: "Kein Rad dieser Art ist da.",
       too_tall: "Keines passt. Am nächsten ist {bike}, um {miss} zu hoch.",
       outgrown: "Keines passt. Am nächsten ist {bike}, um {miss} zu klein.",

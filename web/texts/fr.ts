@@ -152,7 +152,7 @@ export const french: Translation = {
       not_measured: "Mesures manquantes",
     },
     counts: {
-      fits_now: "{number} {number#convient|conviennent} maintenant",
+      fits_now: "{number} {number#convient|conviennent}",
       close_call: "{number} cas limite{number#|s}",
       too_tall: "{number} trop {number#haut|hauts}",
       outgrown: "{number} trop {number#petit|petits}",
@@ -651,7 +651,7 @@ export const french: Translation = {
     choose: "Ouvrir une liste de cet appareil",
     chooseOther: "Ouvrir une autre liste",
     samples: "Ou essayer avec des vélos inventés",
-    samplesWhy: "Ces vélos n’existent pas. Ils montrent à quoi sert une liste.",
+    samplesWhy: "Ces vélos n’existent pas. Ils montrent à quoi sert une liste. Leurs noms sont en anglais.",
     loanShed: "Abri de prêt, en cm",
     swapMorning: "Bourse aux vélos, en pouces",
     sampleMark: "Exemple inventé",
@@ -1113,7 +1113,7 @@ export const french: Translation = {
     because: {
       not_measured: "Pas encore mesuré.",
       all_taken: "Les vélos qui vont sont pris : {pairs}.",
-      ruled_out: "Vous avez écarté ce qui irait : {bikes}.",
+      ruled_out: "Vous avez exclu ce qui irait : {bikes}.",
       away: "Ce qui irait n’est pas là : {bikes}.",
       check_stops: "La selle irait, mais un contrôle dit stop : {bikes}.",
       none_there: "Aucun vélo de ce genre n’est là.",
