@@ -51,10 +51,12 @@ function Shape({
   const { texts } = usePage();
   const { bikes, groups } = overview;
   const at = (mm: number | null, open: number): number => (mm === null ? open : inside(scale.percent(mm)));
+  // Apart where there is room between them.
+  const thick = bikes.length > mostHeight / 4 ? 1 : 0.7;
   const bar = (place: number): string => {
     const { lowest, highest } = bikes[place]?.span_mm ?? { lowest: null, highest: null };
     const [left, right] = [at(lowest, 0), at(highest, 100)];
-    return `M${left} ${place + 0.1}H${right}v.8H${left}z`;
+    return `M${left} ${place}H${right}v${thick}H${left}z`;
   };
   let first = 0;
   return (

@@ -12,7 +12,7 @@ import { Choosing } from "./choosing";
 import { beatenBy } from "./rack-bikes";
 import type { RackBike } from "./rack-bikes";
 import { VerdictLine } from "./verdict-line";
-import { briefWords, lastingWords, settingWords } from "./verdict-words";
+import { briefSetting, briefWords, lastingWords } from "./verdict-words";
 
 interface RackRowProps {
   bike: RackBike;
@@ -84,10 +84,10 @@ export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
 
 function RowBrief({ bike }: { bike: JudgedBike }) {
   const { texts, figures } = usePage();
-  const setting = settingWords(texts, figures, bike);
+  const setting = briefSetting(texts, figures, bike);
   return (
     <p class="row-brief figure">
-      {setting !== null && <strong>{setting.height}</strong>}
+      {setting !== null && <strong>{setting}</strong>}
       {briefWords(texts, figures, bike).map((words) => (
         <span key={words}>{words}</span>
       ))}

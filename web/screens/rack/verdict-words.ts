@@ -96,6 +96,15 @@ export function lastingWords(
   return sentences.length === 0 ? null : sentences.join(" ");
 }
 
+/** The setting for a line; of a guessed leg with the range as figures alone, beside the mark that it is a guess. */
+export function briefSetting(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
+  const { saddle_likely_mm: likely } = bike;
+  const setting = settingWords(texts, figures, bike);
+  return setting === null || likely === undefined
+    ? (setting?.height ?? null)
+    : texts.verdict.setting({ height: `${figures.bareLength(likely.low)}–${figures.length(likely.high)}` });
+}
+
 /** What a line has room for: what is still to be measured, of which kind it is, and how long or from when it fits. */
 export function briefWords(texts: Texts, figures: Figures, bike: JudgedBike): string[] {
   const { fits_from: from, months_of_fit: months, pauses, verdict } = bike;
