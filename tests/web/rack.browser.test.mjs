@@ -163,7 +163,7 @@ for (const list of ["loan-shed.json", "swap-morning.json"]) {
       await page.evaluate((share) => scrollTo(0, share * document.documentElement.scrollHeight), share);
       await eventually(async () => {
         // Where one heading gives way to the next there is no line below it.
-        await page.evaluate(() => scrollBy(0, 20));
+        await page.evaluate(() => window.scrollBy(0, 20));
         const [head, verdict] = await heading();
         assert.ok(verdict && head?.startsWith(verdict), `${verdict} under ${head}`);
       });

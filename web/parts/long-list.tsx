@@ -73,8 +73,10 @@ export function LongList<Item>({
     if (!whole) onNear?.(from, to);
   }, [onNear, from, to, length, whole]);
 
+  const partsNow = useRef(parts);
+  partsNow.current = parts;
   useEffect(() => {
-    if (sought !== null) scrollTo(place.current, sought.place, parts, heights.current);
+    if (sought !== null) scrollTo(place.current, sought.place, partsNow.current, heights.current);
   }, [sought]);
 
   const drawn = new Map<number, JSX.Element>();
