@@ -56,7 +56,7 @@ function Shape({
   const bar = (place: number): string => {
     const { lowest, highest } = bikes[place]?.span_mm ?? { lowest: null, highest: null };
     const [left, right] = [at(lowest, 0), at(highest, 100)];
-    return `M${left} ${place}H${right}v${thick}H${left}z`;
+    return `M${left.toFixed(1)} ${place}H${right.toFixed(1)}v${thick}H${left.toFixed(1)}z`;
   };
   let first = 0;
   return (
