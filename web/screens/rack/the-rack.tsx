@@ -87,7 +87,6 @@ export function TheRack({ state }: { state: PageState }) {
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
-            {state.waiting.length > 0 && <ToYears />}
             <RackOverview state={state} scale={scale} window={window} onSeek={seek} />
           </>
         )}
@@ -98,6 +97,7 @@ export function TheRack({ state }: { state: PageState }) {
             onTick={(detail) => change(wanted({ detail }))}
           />
         )}
+        {state.waiting.length > 0 && <ToYears />}
         <p class="soft key">{texts.rack.key}</p>
       </div>
       <div class={`rack listed told ${detail ? "" : "brief"}`}>
