@@ -3,6 +3,7 @@ import { lastAnswer } from "../state/answers";
 import type { Question } from "../state/answers";
 import { changesRequest, draftId, draftRequest, sentReadings } from "../state/request-building";
 import type { PageState } from "../state/page-state";
+import { suitsQuestion } from "../state/suits";
 import { closeUp } from "./close-up";
 import { clubQuestions } from "./club-questions";
 import { deskQuestions } from "./desk-questions";
@@ -52,6 +53,7 @@ export const questions = [
   closeUp,
   changesQuestion,
   ...clubQuestions,
+  suitsQuestion,
 ] as Question<object>[];
 
 /** The reading a problem is about, when it is about one. */

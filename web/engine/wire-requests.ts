@@ -2,6 +2,7 @@
 import type { Stage } from "./wire-answers";
 import type { ClubDayRequest, ReadRidersRequest } from "./wire-club";
 import type { ListsRequest } from "./wire-lists";
+import type { SuitsRequest } from "./wire-suits";
 
 export type TypedUnit = "cm" | "in";
 
@@ -113,4 +114,5 @@ export type EngineRequest =
   | ForecastRequest
   | SideViewRequest
   | ReadRidersRequest
-  | ClubDayRequest;
+  | ClubDayRequest
+  | SuitsRequest;

@@ -21,6 +21,7 @@ import type { DeviceStore } from "../keeping/device-store";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
+import { tagOf } from "../state/suits";
 import type { Store } from "../state/store";
 import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
@@ -57,7 +58,7 @@ export interface Mounted {
   /** What its parts use now. */
   tools: () => PageTools;
   /** Opens a list once what was kept on the device is there. */
-  openList: (source: ListSource) => void;
+  openList: (source: ListSource) => Promise<void>;
   /** Takes it away again, engines and all. */
   unmount: () => void;
 }
@@ -71,12 +72,13 @@ export function usualSettings(): { language: Language; units: TypedUnit } {
 /** Shows Saddlerule inside `host`. */
 export function mountSaddlerule(host: Element, options: SaddleruleOptions): Mounted {
   const usual = usualSettings();
-  const { language: said, units, currency, view } = options.settings ?? nothingSaid;
+  const { language: said, units, currency, view, bike, list } = options.settings ?? nothingSaid;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
     ...firstState(deviceDay(), units ?? usual.units, language, populationFor(navigator.languages)),
     currency,
-    screen: { name: view ?? "rider" },
+    screen: bike === null ? { name: view ?? "rider" } : { name: "bike", id: bike },
+    tag: tagOf(bike, list),
   });
   const words = spokenWords(options.packedWords);
   const { engines: opener, device, samples } = options;
@@ -154,10 +156,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   return {
     store,
     tools: () => toolsFor(store.read()),
-    openList: (source) =>
-      void begun.then(() => {
-        if (mounted) void opening.open(source);
-      }),
+    openList: (source) => begun.then(() => (mounted ? opening.open(source) : undefined)),
     unmount() {
       mounted = false;
       opening.stop();

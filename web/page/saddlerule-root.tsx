@@ -17,6 +17,7 @@ import { BikeCard } from "../screens/bike/bike-card";
 import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
 import { ClubDay } from "../screens/club/club-day";
+import { Suits } from "../screens/suits/suits";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
@@ -24,6 +25,7 @@ import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
 import { answerTo } from "../state/answers";
 import { planQuestion } from "../state/club-day";
+import { suitsQuestion } from "../state/suits";
 import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
@@ -47,6 +49,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   tape: "tape",
   list: "list",
   club: "list",
+  suits: "list",
   keep: "keep",
 };
 
@@ -129,6 +132,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
             <ClubDay state={state} />
           </section>
         )}
+        {screen.name === "suits" && (
+          <section class={shows("suits")}>
+            <Suits state={state} />
+          </section>
+        )}
       </div>
       {wide && picks}
       <CountsAloud state={state} />
@@ -153,6 +161,7 @@ function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]
     tape: [judged, answerTo(state, draftQuestion)],
     list: [answerTo(state, checkQuestion)],
     club: [answerTo(state, planQuestion)],
+    suits: [answerTo(state, suitsQuestion)],
   };
 }
 

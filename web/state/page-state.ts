@@ -19,6 +19,7 @@ import type { Answers } from "./answers";
 import type { Printing } from "./printing";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
+import type { Tag } from "./suits";
 
 export type Screen =
   | { name: "rider"; at?: "mass" }
@@ -31,7 +32,9 @@ export type Screen =
   | { name: "tape" }
   | { name: "list" }
   /** Who rides which bike on a club's morning. */
-  | { name: "club" };
+  | { name: "club" }
+  /** Whom each bike fits. */
+  | { name: "suits" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -151,6 +154,8 @@ export interface PageState {
   opening: Opening | null;
   desk: DeskState;
   club: ClubState;
+  /** The bike that the page's address names. */
+  tag: Tag | null;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
@@ -243,6 +248,7 @@ export function firstState(
     opening: null,
     desk: emptyDesk,
     club: noClub,
+    tag: null,
     rows: firstRows,
     printing: null,
     whatIfOpen: false,
