@@ -6,6 +6,7 @@ import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
 import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
+import type { TagCodes } from "../embedding/tag-codes";
 import { nothingSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
@@ -51,6 +52,8 @@ export interface SaddleruleOptions {
   /** What to begin with, but for a list. */
   settings?: Settings;
   site?: SiteParts;
+  /** Where the page has an address. */
+  tagCodes?: TagCodes;
 }
 
 export interface Mounted {
@@ -111,6 +114,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       keepsOnDevice: device !== undefined,
       samples,
       site: options.site ?? null,
+      tagCodes: options.tagCodes ?? null,
     };
     made.set(key, tools);
     return tools;
