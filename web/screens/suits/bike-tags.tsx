@@ -68,15 +68,16 @@ function BikeTag({ bike, size: { width, height }, coded }: BikeTagProps) {
   const { texts, figures, tagCodes } = usePage();
   const { id, name, span_mm: span, stages } = bike;
   const code = coded ? (tagCodes?.(id) ?? null) : null;
-  const room = { width: `${width}mm`, height: `${height}mm`, fontSize: `${height / 6.5}pt` };
+  const room = { "--wide": `${width}mm`, "--high": `${height}mm`, "--letters": `${height / 6.5}pt` };
+  const saddle = spanWords(texts, figures, span);
   return (
     <article class="bike-tag" style={room}>
       <p class="tag-name">
         <strong>{id}</strong> {name !== id && name}
       </p>
-      <p>{spanWords(texts, figures, span)}</p>
+      <p>{saddle}</p>
       {span.lowest !== null && span.highest !== null && (
-        <TapeStrip scale={scaleBetween(span.lowest, span.highest)} window={null} />
+        <TapeStrip scale={scaleBetween(span.lowest, span.highest)} window={null} label={saddle} />
       )}
       <div class="tag-foot">
         <dl>
