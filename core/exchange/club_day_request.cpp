@@ -16,10 +16,6 @@ constexpr Stage careful_stage = Stage::starting;
 
 const auto possible_rounds = *ClosedRange<double>::between(1.0, most_rounds);
 
-std::string with_index(std::string_view name, std::size_t index) {
-    return std::string(name) + '[' + std::to_string(index) + ']';
-}
-
 /// Places by id; the first of several.
 class IdIndex {
 public:
@@ -34,21 +30,6 @@ public:
 private:
     std::vector<std::pair<std::string_view, std::size_t>> entries_;
 };
-
-/// The items of a field that is a list; none where it is absent.
-std::span<const JsonValue> list_of_field(RequestFields& fields, std::string_view name,
-                                         std::string_view of_what) {
-    const JsonValue* value = fields.optional(name);
-    if (!value)
-        return {};
-    if (value->kind != JsonValue::Kind::array) {
-        fields.report(name, ProblemCode::request_field_wrong_type,
-                      {{"found", value->kind_name()},
-                       {"kind", "a list of " + std::string(of_what) + " in square brackets"}});
-        return {};
-    }
-    return value->items;
-}
 
 class ClubDayReader {
 public:
@@ -84,7 +65,7 @@ private:
     void read_riders() {
         const JsonValue* given = fields_.optional("riders");
         fields_.require(given != nullptr, "riders", "a list of riders in square brackets");
-        const auto items = list_of_field(fields_, "riders", "riders");
+        const auto items = fields_.optional_list("riders", "riders");
         if (items.size() > most_club_riders)
             fields_.report(
                 "riders", ProblemCode::club_too_many_riders,
@@ -150,7 +131,7 @@ private:
     /// `strict`: an id that is not known is a problem.
     std::vector<ClubPair> read_pairs(std::string_view name, bool strict) {
         std::vector<ClubPair> pairs;
-        const auto items = list_of_field(fields_, name, "pairs");
+        const auto items = fields_.optional_list(name, "pairs");
         for (std::size_t i = 0; i < items.size(); ++i) {
             const std::string place = with_index(name, i);
             RequestFields fields(items[i], fields_.path_of(place));

@@ -50,6 +50,7 @@ enum class Task {
     forecast,
     side_view,
     read_riders,
+    write_riders,
     club_day,
     suits,
     years_ahead,
@@ -71,6 +72,7 @@ constexpr WireName<Task> task_names[] = {
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
     {"read_riders", Task::read_riders},
+    {"write_riders", Task::write_riders},
     {"club_day", Task::club_day},
     {"suits", Task::suits},
     {"years_ahead", Task::years_ahead},
@@ -158,6 +160,8 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return side_view(fields, request_text);
     case Task::read_riders:
         return read_riders(fields);
+    case Task::write_riders:
+        return write_riders(fields);
     case Task::club_day:
         return club_day(fields, listed());
     case Task::suits:

@@ -70,4 +70,24 @@ std::string read_riders(RequestFields& fields) {
     return json.take();
 }
 
+std::string write_riders(RequestFields& fields) {
+    const JsonValue* given = fields.optional("riders");
+    fields.require(given != nullptr, "riders", "a list of riders in square brackets");
+    std::vector<RiderCells> rows;
+    const auto items = fields.optional_list("riders", "riders");
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        RequestFields cells(items[i], fields.path_of(with_index("riders", i)));
+        RiderCells& row = rows.emplace_back();
+        for (std::size_t column = 0; column < rider_columns; ++column)
+            row[column] = cells.optional_text(name_of(static_cast<RiderColumn>(column))).value_or("");
+        if (auto problem = cells.finish())
+            fields.report(std::move(*problem));
+    }
+    if (auto problem = fields.finish())
+        return error_answer(*problem);
+    JsonWriter json;
+    json.object([&] { field(json, "text", write_rider_table(rows)); });
+    return json.take();
+}
+
 } // namespace saddlerule

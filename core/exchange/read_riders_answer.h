@@ -1,4 +1,4 @@
-// The answer to `read_riders`: a table of riders as the requests about them want it.
+// The answers to `read_riders` and `write_riders`: a table of riders as the requests about them want it, and back.
 #pragma once
 
 #include "core/exchange/request_fields.h"
@@ -9,5 +9,8 @@ namespace saddlerule {
 
 /// Reads `text`, `units` and `today`, and writes each row with its cells, its rider and its problems.
 std::string read_riders(RequestFields& fields);
+
+/// Reads `riders` (each with its cells by name) and writes them as one table, `text`, which `read_riders` reads as the same.
+std::string write_riders(RequestFields& fields);
 
 } // namespace saddlerule

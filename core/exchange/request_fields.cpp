@@ -58,6 +58,19 @@ std::optional<std::vector<std::string>> RequestFields::optional_texts(std::strin
     return texts;
 }
 
+std::span<const JsonValue> RequestFields::optional_list(std::string_view name, std::string_view of_what) {
+    const JsonValue* value = optional(name);
+    if (!value)
+        return {};
+    if (value->kind != JsonValue::Kind::array) {
+        report(name, ProblemCode::request_field_wrong_type,
+               {{"found", value->kind_name()},
+                {"kind", "a list of " + std::string(of_what) + " in square brackets"}});
+        return {};
+    }
+    return value->items;
+}
+
 std::optional<double> RequestFields::optional_number(std::string_view name, ClosedRange<double> allowed) {
     const JsonValue* value = optional(name);
     if (!value)
@@ -221,6 +234,10 @@ std::optional<Problem> RequestFields::finish() {
         }
     }
     return std::move(first_problem_);
+}
+
+std::string with_index(std::string_view name, std::size_t index) {
+    return std::string(name) + '[' + std::to_string(index) + ']';
 }
 
 } // namespace saddlerule

@@ -59,6 +59,8 @@ public:
 
     std::optional<std::string> optional_text(std::string_view name);
     std::optional<std::vector<std::string>> optional_texts(std::string_view name);
+    /// The items of a list of such things; none where it is absent.
+    std::span<const JsonValue> optional_list(std::string_view name, std::string_view of_what);
     std::optional<double> optional_number(std::string_view name, ClosedRange<double> allowed);
     std::optional<bool> optional_flag(std::string_view name);
     /// `YYYY-MM-DD`.
@@ -108,5 +110,8 @@ private:
     std::vector<std::string> known_;
     std::optional<Problem> first_problem_;
 };
+
+/// `name[index]`, as paths have it.
+std::string with_index(std::string_view name, std::size_t index);
 
 } // namespace saddlerule

@@ -53,7 +53,7 @@ export function engineIn(site) {
   return `files/${readdirSync(join(site, "files")).find((name) => name.endsWith(".wasm"))}`;
 }
 
-/** The club's website: its page, its list, and Saddlerule in /fit/ under the headers that README gives. */
+/** The club's website: its page, its list, and Saddlerule in /fit/ under the headers that the guide gives. */
 export async function serveClub(site) {
   const nginx = await Nginx.serve({
     root: join(root, "web/club-page"),

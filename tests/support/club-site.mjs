@@ -9,7 +9,7 @@ import { root } from "./built-engine.mjs";
 /** `ELEMENT` names another build of the element. */
 export const elementFolder = process.env.ELEMENT ?? join(root, "build/element");
 
-/** The strictest policy that README gives for a page with the element in it. */
+/** The strictest policy that the guide gives for a page with the element in it. */
 export const strictPolicy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",

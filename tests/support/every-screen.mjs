@@ -1,6 +1,7 @@
 // A walk through every screen of the page, each in the states it can be in, for checks that are the same on all of them.
 
 import { sample } from "./built-engine.mjs";
+import { drawn } from "./eventually.mjs";
 import { goTo, openList } from "./open-page.mjs";
 
 /** Calls `look` with the name of each screen once it stands. */
@@ -142,7 +143,7 @@ export async function unrolled(page, check) {
     const whole = await page.evaluate(() => document.documentElement.scrollHeight);
     settled = whole <= page.viewportSize().height ? settled + 1 : 0;
     if (settled === 0) await page.setViewportSize({ width, height: whole });
-    await page.waitForTimeout(30);
+    await drawn(page);
   }
   const result = await check();
   await page.setViewportSize({ width, height });

@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { eventually } from "./eventually.mjs";
 import { goTo, openList, openPage } from "./open-page.mjs";
 
 /** A folder for the files of one test file; `done` takes it away. */
@@ -53,19 +54,6 @@ export const choice = (page, name) => page.getByRole("combobox", { name, exact: 
 
 /** A phone's width, and tall enough for every row of a short list: rows far below the screen are not drawn. */
 export const tall = { width: 390, height: 3000 };
-
-/** Waits until a condition of the page holds. */
-export async function eventually(check, patience = 50) {
-  for (let tries = 0; ; ++tries) {
-    try {
-      await check();
-      return;
-    } catch (failure) {
-      if (tries === patience) throw failure;
-      await new Promise((resolve) => setTimeout(resolve, 100));
-    }
-  }
-}
 
 /** What has the focus, inside the page's own room. */
 export const focused = (page) =>

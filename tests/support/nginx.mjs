@@ -5,6 +5,7 @@ import { once } from "node:events";
 import { cpSync, mkdtempSync, mkdirSync, rmSync, symlinkSync, unlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { until } from "./eventually.mjs";
 import { freePort } from "./free-port.mjs";
 
 /** Everything it writes stays in `folder`. */
@@ -84,12 +85,14 @@ export class Nginx {
     this.#process = spawn("nginx", ["-c", file, "-p", this.#folder, "-e", join(this.#folder, "error.log")], {
       stdio: ["ignore", "ignore", "inherit"],
     });
-    for (let turn = 0; turn < 100; ++turn) {
+    const answers = () => {
       if (this.#process.exitCode !== null) throw new Error("nginx ended at once");
-      if ((await fetch(this.origin).catch(() => null)) !== null) return;
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
-    throw new Error("no answer from nginx");
+      return fetch(this.origin).catch(() => null);
+    };
+    const late = () => {
+      throw new Error("no answer from nginx");
+    };
+    await until(answers, { patience: 15_000, late });
   }
 
   async stop() {

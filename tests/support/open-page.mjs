@@ -41,9 +41,9 @@ export async function openPage(
   });
   if (stage !== null) await context.addInitScript(keepStageChosen, stage);
   if (pickers) await context.addInitScript(pickers);
-  await prepare?.(context);
   const page = await context.newPage();
   if (now) await page.clock.setFixedTime(new Date(now));
+  await prepare?.(context);
   const faults = [];
   page.on("pageerror", (error) => faults.push(`script error: ${error.message}`));
   page.on("console", (message) => faults.push(`console: ${message.text()}`));

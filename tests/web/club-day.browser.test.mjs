@@ -1,6 +1,7 @@
 // Club day on a phone: children typed and pasted, a bike for each, what happens while the morning runs, and the way back.
 
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
@@ -110,6 +111,27 @@ test("numbers instead of names", async () => {
   await page.getByLabel("Numbers instead of names").check();
   await pairs(page).getByText("1", { exact: true }).waitFor();
   assert.equal(await pairs(page).getByText("Anna").count(), 0);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("the children are saved as CSV, and the file brings them back on another morning", async () => {
+  const { page, faults, close } = await openMorning();
+  await paste(page, "name\tinside leg\trides\nAnna\t49.5\tstarting\n=Ben\t19 1/2 in\t\n");
+  await page.getByText("2 of 2 have a bike").waitFor();
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save the children as CSV" }).click(),
+  ]);
+  assert.equal(saved.suggestedFilename(), "club-day-2026-11-28.csv");
+  const file = await saved.path();
+  const [head, anna, ben] = readFileSync(file, "utf8").split("\r\n");
+  assert.deepEqual([head, anna], ["name,inseam,stage", "Anna,49.5 cm,starting"]);
+  assert.match(ben, /^'=Ben,/, "no spreadsheet takes a name for a formula");
+  await page.getByRole("button", { name: "Remove all children" }).click();
+  await page.getByLabel("Open a CSV file").setInputFiles(file);
+  await page.getByText("2 of 2 have a bike").waitFor();
+  await page.getByText("=Ben", { exact: true }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });

@@ -10,11 +10,11 @@ import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { clubPage, clubSite, strictPolicy } from "../support/club-site.mjs";
-import { eventually as soon } from "../support/list-desk.mjs";
+import { eventually as soon } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
 /** Browsers of a busy machine take their time. */
-const eventually = (check) => soon(check, 200);
+const eventually = (check) => soon(check, { tries: 200 });
 
 const script = '<script src="/saddlerule/saddlerule-fit.js" defer></script><script src="/tells.js"></script>';
 const shed = readFileSync(sample("loan-shed.json"));
@@ -195,8 +195,8 @@ describe("slow servers and large lists", () => {
       let open = true;
       response.on("close", () => (open = false));
       for (; open && sent < 200; ++sent) {
-        response.write(Buffer.alloc(1024 * 1024, 32));
-        await new Promise((resolve) => setTimeout(resolve, 5));
+        if (response.write(Buffer.alloc(1024 * 1024, 32))) continue;
+        await new Promise((resolve) => response.once("drain", resolve).once("close", resolve));
       }
     });
     await huge.getByText("This is more than 8\u00a0MB, too much for a list of bikes.").first().waitFor();

@@ -1,4 +1,4 @@
-// <saddlerule-fit> in a club's page, under the strictest policy that README gives: what it loads and when, what it tells the
+// <saddlerule-fit> in a club's page, under the strictest policy that the guide gives: what it loads and when, what it tells the
 // page, how it keeps apart from the page's style, and what is left of it once it is gone.
 
 import assert from "node:assert/strict";
@@ -10,10 +10,11 @@ import { chromium } from "playwright-core";
 import { sample } from "../support/built-engine.mjs";
 import { clubPage, clubSite, elementFolder, strictPolicy } from "../support/club-site.mjs";
 import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
-import { eventually as soon, jsonList } from "../support/list-desk.mjs";
+import { drawn, eventually as soon } from "../support/eventually.mjs";
+import { jsonList } from "../support/list-desk.mjs";
 
 /** Browsers of a busy machine take their time. */
-const eventually = (check) => soon(check, 200);
+const eventually = (check) => soon(check, { tries: 200 });
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const laptop = { width: 1280, height: 800 };
@@ -515,9 +516,10 @@ test("taken from the page, elements leave nothing: no engine, no thread, no list
   assert.equal(await page.evaluate(() => window.counts.addresses), 0);
   const afterOne = await heap();
   for (let turn = 0; turn < 3; ++turn) await round();
-  await new Promise((resolve) => setTimeout(resolve, 300));
-  const grown = (await heap()) - afterOne;
-  assert.ok(grown < 300_000, `${grown} bytes more after three more rounds`);
+  await eventually(async () => {
+    const grown = (await heap()) - afterOne;
+    assert.ok(grown < 300_000, `${grown} bytes more after three more rounds`);
+  });
   assert.deepEqual(problems, []);
 });
 
@@ -532,7 +534,7 @@ test("moved within the page, an element keeps all that was typed into it", async
   await page.evaluate(() =>
     document.querySelector("#elsewhere").append(document.querySelector("saddlerule-fit")),
   );
-  await new Promise((resolve) => setTimeout(resolve, 200));
+  await drawn(page);
   assert.equal(await page.getByRole("textbox", { name: "Inside leg" }).inputValue(), "49.5 cm");
   await inseam("55");
   await eventually(async () => assert.equal((await told("verdict")).at(-1).window_mm.target, 550));

@@ -8,7 +8,8 @@ import test, { after, before, describe } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
-import { eventually, fileFolder } from "../support/list-desk.mjs";
+import { eventually } from "../support/eventually.mjs";
+import { fileFolder } from "../support/list-desk.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
 
 const folder = fileFolder();

@@ -7,11 +7,11 @@ import { join } from "node:path";
 import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { clubSite, elementFolder } from "../support/club-site.mjs";
-import { eventually as soon } from "../support/list-desk.mjs";
+import { drawnIn, eventually as soon } from "../support/eventually.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
 
 /** Browsers of a busy machine take their time. */
-const eventually = (check) => soon(check, 200);
+const eventually = (check) => soon(check, { tries: 200 });
 
 const hostilePage = `<!doctype html><title>Hostile</title><script>
 const say = (data) => parent.postMessage(data, "*");
@@ -46,8 +46,9 @@ before(async () => {
   const policy = `default-src 'none'; script-src 'self'; frame-src http://127.0.0.1:*`;
   host = await clubSite(
     {
-      "/hears.js":
-        "window.heard = []; addEventListener('message', ({ data, origin }) => window.heard.push({ data, origin }));",
+      "/hears.js": `window.heard = []; const sources = [];
+        window.fromOthers = (frame) => sources.filter((source) => source !== frame).length;
+        addEventListener("message", ({ data, origin, source }) => { window.heard.push({ data, origin }); sources.push(source); });`,
       // On a slow line the frame is there before the script beside it.
       "/late.js": (request, response) =>
         setTimeout(() => {
@@ -99,7 +100,7 @@ for (const { name, launch } of browsers) {
         const before = last;
         [last] = await heights(page);
         assert.ok(isRight(parseFloat(last)) && last === before, `${before}, then ${last}`);
-        await new Promise((resolve) => setTimeout(resolve, 300));
+        await drawnIn(page);
         assert.equal((await heights(page))[0], last);
       });
       return parseFloat(last);
@@ -125,9 +126,20 @@ for (const { name, launch } of browsers) {
 
     test(`${name}: the page inside tells nobody but the origin that it was given`, async (test) => {
       const page = await open(test, "/not-told");
-      await new Promise((resolve) => setTimeout(resolve, 1500));
-      assert.deepEqual(await page.run(() => window.heard), []);
-      assert.deepEqual(await heights(page), ["", "", ""]);
+      // What a frame that came after them has told, they would have told before.
+      await page.run((address) => {
+        const told = document.createElement("iframe");
+        told.src = address;
+        told.width = 390;
+        document.body.prepend(told);
+      }, `${served.address}/fit.html#language=en&host=${host.address}`);
+      await eventually(async () => assert.ok((await page.run(() => window.heard)).length > 0));
+      const heard = await page.run(() => {
+        const [told] = document.querySelectorAll("iframe");
+        return window.fromOthers(told.contentWindow);
+      });
+      assert.equal(heard, 0);
+      assert.deepEqual((await heights(page)).slice(1), ["", "", ""]);
     });
 
     test(`${name}: nonsense from a frame changes no other, and its own height within bounds alone`, async (test) => {
@@ -144,8 +156,13 @@ for (const { name, launch } of browsers) {
       // What stands in it is not of the origin that the page wrote.
       assert.equal(turnedAway, "");
       // A message that no frame sent.
-      await page.run(() => window.postMessage({ saddlerule: "height", height: 5000 }, "*"));
-      await new Promise((resolve) => setTimeout(resolve, 200));
+      await page.run(() => {
+        window.postMessage({ saddlerule: "height", height: 5000 }, "*");
+        window.postMessage("after it", "*");
+      });
+      await eventually(async () =>
+        assert.equal((await page.run(() => window.heard)).at(-1).data, "after it"),
+      );
       assert.equal((await heights(page))[0], own);
     });
   });

@@ -90,6 +90,7 @@ test("no sentence of the engine, no page for readers and no sample has a word th
   }));
   const files = [
     "README.md",
+    "web/site/README.md",
     "catalogue-samples/README.md",
     "web/club-page/index.html",
     "web/club-page/element.html",

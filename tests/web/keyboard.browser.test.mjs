@@ -10,7 +10,7 @@ import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
 import { inEveryThread } from "../support/engine-thread.mjs";
 import { walkEveryScreen } from "../support/every-screen.mjs";
-import { eventually } from "../support/list-desk.mjs";
+import { drawn, eventually } from "../support/eventually.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 const today = "2026-11-25";
@@ -151,7 +151,7 @@ test("the Tab key walks down a rack of 1,000 bikes past the rows that were drawn
   /** No faster than rows are answered. */
   const step = async (key) => {
     await page.keyboard.press(key);
-    await page.waitForTimeout(40);
+    await drawn(page);
     await page.waitForFunction(
       () => document.querySelector("#saddlerule").shadowRoot.querySelector(".screen.rack .row-room") === null,
     );

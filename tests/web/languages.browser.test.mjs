@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
+import { drawn } from "../support/eventually.mjs";
 import { launchBrowser, openPage } from "../support/open-page.mjs";
 import { walkEveryScreen } from "../support/every-screen.mjs";
 import { pageModule } from "../support/page-modules.mjs";
@@ -72,7 +73,7 @@ for (const width of [390, 320]) {
     await walkEveryScreen(page, async (screen) => {
       for (const language of Object.keys(locales)) {
         await speak(page, language);
-        await page.waitForTimeout(30);
+        await drawn(page);
         const wide = await tooWide(page);
         if (wide.length > 0) found[`${screen}, ${language}`] = wide;
         looks++;

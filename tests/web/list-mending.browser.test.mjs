@@ -2,10 +2,10 @@
 
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";
+import { eventually } from "../support/eventually.mjs";
 import {
   choice,
   entry,
-  eventually,
   field,
   fileFolder,
   focused,

@@ -5,17 +5,8 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, sample } from "../support/built-engine.mjs";
-import {
-  choice,
-  entry,
-  eventually,
-  field,
-  fileFolder,
-  jsonList,
-  openDesk,
-  press,
-  saved,
-} from "../support/list-desk.mjs";
+import { eventually } from "../support/eventually.mjs";
+import { choice, entry, field, fileFolder, jsonList, openDesk, press, saved } from "../support/list-desk.mjs";
 import { goTo, launchBrowser, openList, screens } from "../support/open-page.mjs";
 
 const folder = fileFolder();

@@ -5,10 +5,10 @@ import { execFileSync } from "node:child_process";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { root } from "../support/built-engine.mjs";
+import { eventually } from "../support/eventually.mjs";
 import {
   entries,
   entry,
-  eventually,
   field,
   fileFolder,
   focused,

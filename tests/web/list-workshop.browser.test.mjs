@@ -2,9 +2,9 @@
 
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";
+import { eventually } from "../support/eventually.mjs";
 import {
   entry,
-  eventually,
   field,
   fileFolder,
   focused,

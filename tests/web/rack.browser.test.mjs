@@ -7,7 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
-import { eventually } from "../support/list-desk.mjs";
+import { eventually } from "../support/eventually.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 
 const today = "2026-11-25";

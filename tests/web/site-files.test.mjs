@@ -177,7 +177,7 @@ test("files are called by their content, and the service worker knows each of th
     assert.ok(worker.includes(createHash("sha384").update(read(file)).digest("base64")), file);
 });
 
-test("README shows webmasters the headers that these tests are run under", () => {
-  const readme = readFileSync(join(root, "README.md"), "utf8");
+test("the guide shows webmasters the headers that these tests are run under", () => {
+  const readme = readFileSync(join(root, "web/site/README.md"), "utf8");
   for (const example of [nginxExample(), apacheExample()]) assert.ok(readme.includes(example), example);
 });

@@ -6,7 +6,7 @@ import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
-import { eventually } from "../support/list-desk.mjs";
+import { eventually } from "../support/eventually.mjs";
 import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
 import { goTo, launchBrowser, screens } from "../support/open-page.mjs";
 

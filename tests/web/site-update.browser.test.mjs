@@ -6,7 +6,7 @@ import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
-import { eventually } from "../support/list-desk.mjs";
+import { eventually } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
 const sites = siteBuilder();
@@ -61,12 +61,14 @@ function update(visit) {
   return visit.run(async () => {
     const registration = await navigator.serviceWorker.getRegistration();
     await registration.update().catch(() => undefined);
-    for (let turn = 0; turn < 200; ++turn) {
-      if (registration.waiting) return "ready";
-      if (!registration.installing) return "nothing new";
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
-    return "still coming";
+    const { installing } = registration;
+    if (installing !== null)
+      await new Promise((resolve) => {
+        const looked = () => installing.state !== "installing" && resolve();
+        installing.addEventListener("statechange", looked);
+        looked();
+      });
+    return registration.waiting ? "ready" : "nothing new";
   });
 }
 

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
+import { drawn } from "../support/eventually.mjs";
 import { goTo, launchBrowser, openList, openPage, pageAddress, screens } from "../support/open-page.mjs";
 
 let browser;
@@ -14,7 +15,8 @@ after(() => browser.close());
 const now = "2026-11-25T10:00:00";
 
 async function openAt(options = {}) {
-  const opened = await openPage(browser, screens.phone, { now });
+  const prepare = (context) => context.addInitScript(countWork);
+  const opened = await openPage(browser, screens.phone, { now, prepare });
   await opened.page.getByRole("radio", { name: "centimetres" }).check();
   if (options.inseam !== null) await typeInseam(opened.page, options.inseam ?? "49.5");
   return opened;
@@ -32,13 +34,62 @@ async function keepOnDevice(page, on = true) {
   if (on) await page.getByText("Saved as you type.").waitFor();
 }
 
-/** Longer than the page waits for somebody to finish a word. */
-const written = (page) => page.waitForTimeout(900);
+/**
+ * Runs in the page: what the page has begun with its timers and with the device, and not ended yet. Timers that wait for longer than
+ * anything waits to be written (for the next day, for a thread that is silent) do not count.
+ */
+function countWork() {
+  const begun = new Set();
+  window.workBegun = begun;
+  window.timesAsked = 0;
+  const { setTimeout, clearTimeout } = window;
+  window.setTimeout = (work, delay = 0, ...given) => {
+    const timer = setTimeout(() => {
+      begun.delete(timer);
+      work(...given);
+    }, delay);
+    if (delay <= 2000) begun.add(timer);
+    return timer;
+  };
+  window.clearTimeout = (timer) => {
+    begun.delete(timer);
+    clearTimeout(timer);
+  };
+  for (const name of ["open", "deleteDatabase"]) {
+    const begin = IDBFactory.prototype[name];
+    IDBFactory.prototype[name] = function (...what) {
+      const request = begin.apply(this, what);
+      window.timesAsked++;
+      if (request instanceof IDBRequest) {
+        begun.add(request);
+        request.addEventListener("error", () => begun.delete(request));
+        request.addEventListener("success", () => {
+          if (name === "open") begun.add(request.result);
+          begun.delete(request);
+        });
+      }
+      return request;
+    };
+  }
+  const { close } = IDBDatabase.prototype;
+  IDBDatabase.prototype.close = function () {
+    close.call(this);
+    begun.delete(this);
+  };
+}
+
+/** Until the page has nothing to do any more: what it was to write is written. */
+async function written(page) {
+  for (let quiet = 0; quiet < 3; ++quiet) {
+    await page.waitForFunction(() => window.workBegun.size === 0);
+    await drawn(page);
+  }
+}
 
 async function reload(page) {
   await page.goto(pageAddress);
   await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
-  await page.waitForTimeout(600);
+  await written(page);
 }
 
 async function anotherTab(page) {
@@ -355,6 +406,7 @@ test("a full device costs a sentence, keeps what it had, and is tried again", as
     .getByRole("alert")
     .getByText(/This device is full/)
     .waitFor({ state: "hidden" });
+  await written(page);
   await reload(page);
   assert.equal(await inseamOn(page), "61");
   assert.deepEqual(faults, []);
@@ -408,7 +460,7 @@ test("of two tabs the one that somebody comes back to follows the other", async 
   await written(tab);
   await goTo(page, "Your child");
   await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
-  await page.waitForTimeout(500);
+  await written(page);
   assert.equal(await inseamOn(page), "60");
   await close();
 });
@@ -468,8 +520,15 @@ test("what was typed a moment ago is kept when the page is left", async () => {
   await keepOnDevice(page);
   await goTo(page, "Your child");
   await typeInseam(page, "63");
-  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
-  await page.waitForTimeout(100);
+  // Within a frame no timer that waits for the end of a word has run.
+  const asked = await page.evaluate(async () => {
+    const before = window.timesAsked;
+    dispatchEvent(new Event("pagehide"));
+    await new Promise(requestAnimationFrame);
+    return window.timesAsked - before;
+  });
+  assert.equal(asked, 1);
+  await written(page);
   await reload(page);
   assert.equal(await inseamOn(page), "63");
   await close();

@@ -1,4 +1,4 @@
-// What a host says with the site's files, as README's guide for webmasters shows it: the site's own policy once more, and what
+// What a host says with the site's files, as the guide for webmasters (web/site/README.md) shows it: the site's own policy once more, and what
 // no page can say of itself.
 import { policyText, siteDirectives } from "./policy.mjs";
 

@@ -68,7 +68,7 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
           width={width}
           height={bottom - top}
         />
-        {(bike.pauses ?? []).map((pause) => (
+        {bike.pauses.map((pause) => (
           <PauseStripes key={pause.from} scale={scale} pause={pause} top={top} bottom={bottom} />
         ))}
         <path class="growth-fringe" d={bandPath(scale, band, "least", "most")} />
@@ -118,7 +118,7 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
             r="6"
           />
         ))}
-        {(bike.pauses ?? []).map((pause) => (
+        {bike.pauses.map((pause) => (
           <PauseName key={pause.from} scale={scale} pause={pause} name={texts.pauses.names[pause.code]} />
         ))}
         {bike.verdict === "too_tall" && bike.fits_from?.p50 != null && (

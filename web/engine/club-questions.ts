@@ -1,6 +1,6 @@
 // The questions of a club's morning: what a table of riders says, and who rides which bike.
 import type { Question } from "../state/answers";
-import { planQuestion, tableRead, tableRefused } from "../state/club-day";
+import { planQuestion, tableQuestion, tableRead, tableRefused } from "../state/club-day";
 import type { ReadRidersAnswer } from "./wire-club";
 
 const table: Question<ReadRidersAnswer> = {
@@ -14,4 +14,4 @@ const table: Question<ReadRidersAnswer> = {
   refused: tableRefused,
 };
 
-export const clubQuestions = [table, planQuestion];
+export const clubQuestions = [table, planQuestion, tableQuestion];

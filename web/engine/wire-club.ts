@@ -32,6 +32,15 @@ export interface ReadRidersAnswer {
   heading_row: number | null;
 }
 
+export interface WriteRidersRequest {
+  do: "write_riders";
+  riders: Record<RiderCell, string>[];
+}
+
+export interface WrittenRiders {
+  text: string;
+}
+
 export interface ClubPairRequest {
   rider: string;
   bike: string;

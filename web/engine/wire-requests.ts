@@ -1,6 +1,6 @@
 // The questions the page puts to the engine. What people typed goes over as text with its unit: the engine reads it.
 import type { Stage } from "./wire-answers";
-import type { ClubDayRequest, ReadRidersRequest } from "./wire-club";
+import type { ClubDayRequest, ReadRidersRequest, WriteRidersRequest } from "./wire-club";
 import type { ListsRequest } from "./wire-lists";
 import type { SuitsRequest } from "./wire-suits";
 
@@ -114,5 +114,6 @@ export type EngineRequest =
   | ForecastRequest
   | SideViewRequest
   | ReadRidersRequest
+  | WriteRidersRequest
   | ClubDayRequest
   | SuitsRequest;

@@ -1,5 +1,11 @@
 // A club's morning: its riders, what was settled by hand, the plan, and the way back from every step.
-import type { ClubDayAnswer, ReadRidersAnswer, RiderCell, TableRow } from "../engine/wire-club";
+import type {
+  ClubDayAnswer,
+  ReadRidersAnswer,
+  RiderCell,
+  TableRow,
+  WrittenRiders,
+} from "../engine/wire-club";
 import type { Note } from "../engine/wire-answers";
 import type { PlacedNote } from "../engine/wire-lists";
 import type { TypedUnit } from "../engine/wire-requests";
@@ -103,6 +109,17 @@ export const planQuestion: Question<ClubDayAnswer> = {
       subject: String(list.edition),
     };
   },
+};
+
+/** The children as a table, to be saved and opened again on another morning. */
+export const tableQuestion: Question<WrittenRiders> = {
+  name: "riders table",
+  engine: "rack",
+  settles: 300,
+  pose: ({ club, screen }) =>
+    screen.name !== "club" || club.riders.length === 0
+      ? null
+      : { request: { do: "write_riders", riders: club.riders.map(({ cells }) => cells) } },
 };
 
 /** A step that can be taken back. Pairs stay as they are where that costs nothing. */

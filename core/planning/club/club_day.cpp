@@ -1,7 +1,7 @@
 #include "core/planning/club/club_day.h"
 
 #include "core/base/sorting/sorting.h"
-#include "core/planning/club/assignment.h"
+#include "core/planning/assignment/assignment.h"
 
 #include <algorithm>
 #include <cmath>

@@ -3,7 +3,9 @@
 #include "core/base/text/text_position.h"
 #include "core/base/typed_text/decimal_text.h"
 #include "core/fit/growth/reading_plausibility.h"
+#include "core/lists/table/spreadsheet_guard.h"
 #include "core/lists/table/table_records.h"
+#include "core/lists/table/table_writing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -236,10 +238,16 @@ Heading heading_of(std::string_view cell) {
     return heading;
 }
 
+constexpr char separators[] = {'\t', ';', ','};
+
+/// Of a table without headings: the first that any row has between cells.
 char separator_of(std::string_view text) {
-    for (const char separator : {'\t', ';'}) {
-        if (text.find(separator) != std::string_view::npos)
-            return separator;
+    for (const char separator : separators) {
+        TableRecords rows(text, separator);
+        while (rows.next()) {
+            if (rows.cells().size() > 1)
+                return separator;
+        }
     }
     return ',';
 }
@@ -250,8 +258,9 @@ public:
         : text_(text), units_(units), today_(today) {}
 
     Result<RiderTable> read() {
-        const char separator = separator_of(text_);
-        const bool headed = find_headings(separator);
+        const char by_headings = separator_with_headings();
+        const bool headed = by_headings != no_separator;
+        const char separator = headed ? by_headings : separator_of(text_);
         TableRecords rows(text_, separator);
         while (rows.next()) {
             if (!headed && columns_.empty())
@@ -270,10 +279,29 @@ public:
     }
 
 private:
-    /// The first of the upper rows that says most.
-    bool find_headings(char separator) {
-        TableRecords rows(text_, separator);
+    static constexpr char no_separator = '\0';
+
+    /// The one by which most headings are found, and takes them; none where none is.
+    char separator_with_headings() {
+        char best = no_separator;
         std::size_t most = 0;
+        for (const char separator : separators) {
+            const std::size_t known = find_headings(separator, most);
+            if (known > most) {
+                most = known;
+                best = separator;
+            }
+        }
+        for (const Heading& heading : columns_) {
+            if (heading.column)
+                table_.columns.push_back(*heading.column);
+        }
+        return best;
+    }
+
+    /// Takes the first of the upper rows that says most, where it says more than `most`; how much it says.
+    std::size_t find_headings(char separator, std::size_t most) {
+        TableRecords rows(text_, separator);
         for (std::size_t i = 0; i < rows_to_look_for_headings && rows.next(); ++i) {
             std::vector<Heading> found;
             std::vector<std::string> unknown;
@@ -303,11 +331,7 @@ private:
             table_.unknown_columns = std::move(unknown);
             table_.heading_row = rows.row();
         }
-        for (const Heading& heading : columns_) {
-            if (heading.column)
-                table_.columns.push_back(*heading.column);
-        }
-        return most > 0;
+        return most;
     }
 
     /// A table without headings: a name or number and the inside leg, or the inside leg alone.
@@ -328,10 +352,11 @@ private:
         TableRider one;
         one.row = rows.row();
         const auto cells = rows.cells();
+        std::string unguarded;
         for (std::size_t i = 0; i < cells.size() && i < columns_.size(); ++i) {
             if (columns_[i].column)
                 one.cells[static_cast<std::size_t>(*columns_[i].column)] =
-                    std::string(trimmed(cells[i].text));
+                    std::string(trimmed(without_guard(cells[i].text, unguarded)));
         }
         const bool blank = std::all_of(one.cells.begin(), one.cells.end(),
                                        [](const std::string& cell) { return cell.empty(); });
@@ -502,6 +527,28 @@ std::string_view name_of(RiderColumn column) {
 
 Result<RiderTable> read_rider_table(std::string_view text, LengthUnit units, CalendarDate today) {
     return TableReader(text, units, today).read();
+}
+
+std::string write_rider_table(std::span<const RiderCells> riders) {
+    std::vector<std::size_t> columns;
+    for (std::size_t column = 0; column < rider_columns; ++column) {
+        const auto has = [column](const RiderCells& cells) { return !cells[column].empty(); };
+        if (column == 0 || std::any_of(riders.begin(), riders.end(), has))
+            columns.push_back(column);
+    }
+    std::string table;
+    const auto add_row = [&](const auto& cell_of) {
+        for (const std::size_t column : columns) {
+            if (column != columns.front())
+                table += ',';
+            append_table_cell(table, cell_of(column), ',');
+        }
+        table += table_line_end;
+    };
+    add_row([](std::size_t column) { return std::string(name_of(static_cast<RiderColumn>(column))); });
+    for (const RiderCells& cells : riders)
+        add_row([&](std::size_t column) { return with_guard(cells[column]); });
+    return table;
 }
 
 } // namespace saddlerule

@@ -10,6 +10,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -27,7 +28,7 @@ std::string_view name_of(RiderColumn column);
 /// One row: what stands in its cells, and what was read from them.
 struct TableRider {
     std::size_t row = 0; ///< as a spreadsheet counts: from 1, with everything above it
-    std::array<std::string, rider_columns> cells;
+    std::array<std::string, rider_columns> cells; ///< without the guard against formulas
     std::string id;        ///< the name or number; that of the row where the table has none
     Rider rider;           ///< what could be read
     bool measured = false; ///< there is something to judge the size by
@@ -50,5 +51,11 @@ struct RiderTable {
 ///
 /// Problems: table_quote_not_closed, riders_none.
 Result<RiderTable> read_rider_table(std::string_view text, LengthUnit units, CalendarDate today);
+
+using RiderCells = std::array<std::string, rider_columns>;
+
+/// The table that reads as these cells: separated by commas (RFC 4180), with the columns that any rider has, and guarded where a
+/// spreadsheet would take a cell for a formula.
+std::string write_rider_table(std::span<const RiderCells> riders);
 
 } // namespace saddlerule

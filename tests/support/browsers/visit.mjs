@@ -6,6 +6,7 @@ import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { root } from "../built-engine.mjs";
 import { keepStageChosen, usualStage } from "../choose-stage.mjs";
+import { until } from "../eventually.mjs";
 
 const { build } = createRequire(`${root}web/package.json`)("esbuild");
 const inPage = await build({
@@ -53,19 +54,14 @@ export class Visit {
   }
 
   /** Asks until the answer is not null. */
-  async #until(what, ask) {
-    const deadline = Date.now() + patience;
-    for (;;) {
-      const answer = await ask();
-      if (answer !== null && answer !== false) return answer;
-      if (Date.now() > deadline) {
-        const fields = (await this.all("textbox")).map(({ name, value }) => `${name}: ${value}`);
-        assert.fail(
-          `${what} did not come; fields: ${fields.join(", ")}; on the screen:\n${(await this.words()).slice(0, 3000)}`,
-        );
-      }
-      await new Promise((resolve) => setTimeout(resolve, 40));
-    }
+  #until(what, ask) {
+    const late = async () => {
+      const fields = (await this.all("textbox")).map(({ name, value }) => `${name}: ${value}`);
+      assert.fail(
+        `${what} did not come; fields: ${fields.join(", ")}; on the screen:\n${(await this.words()).slice(0, 3000)}`,
+      );
+    };
+    return until(ask, { patience, late });
   }
 
   /** Waits for an element and tells what an assistive technology would be told of it. */

@@ -4,6 +4,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { existsSync } from "node:fs";
 import { Builder, Capabilities, Key, Origin } from "selenium-webdriver";
+import { until } from "../eventually.mjs";
 import { freePort } from "../free-port.mjs";
 
 export const name = "WebKit";
@@ -75,11 +76,10 @@ async function within(limit, what, promise) {
 
 /** Until the driver answers; whoever started it waits no longer than it likes. */
 async function answered({ server, hasEnded }) {
-  while (!hasEnded()) {
-    if ((await fetch(`${server}/status`).catch(() => null))?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
-  throw new Error("the driver of WebKit has ended");
+  const answers = async () =>
+    hasEnded() || ((await fetch(`${server}/status`).catch(() => null))?.ok ?? false);
+  await until(answers, { patience: Infinity });
+  if (hasEnded()) throw new Error("the driver of WebKit has ended");
 }
 
 async function open(started, { width, height }) {

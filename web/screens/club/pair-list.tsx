@@ -72,7 +72,7 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
       ? words.noSetting
       : words.setting({
           height: figures.length(pair.saddle_mm),
-          above: pair.above_lowest_mm === null ? null : figures.shift(pair.above_lowest_mm),
+          above: pair.above_lowest_mm === null ? null : figures.length(pair.above_lowest_mm),
         });
   const act = (label: string, onClick: () => void) => (
     <button type="button" class="button" onClick={onClick}>

@@ -6,7 +6,9 @@ import { TextField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { Notes } from "../../parts/notes";
 import type { Stage } from "../../engine/wire-answers";
-import { draftGiven, draftTyped, tableGiven } from "../../state/club-day";
+import { download } from "../../engine/list-saving";
+import { answerTo } from "../../state/answers";
+import { draftGiven, draftTyped, tableGiven, tableQuestion } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
@@ -74,6 +76,7 @@ function PasteTable({ state }: { state: PageState }) {
   const { texts, change } = usePage();
   const { unit } = state;
   const [text, setText] = useState("");
+  const { answer: table, fresh } = answerTo(state, tableQuestion);
   const words = texts.club;
   return (
     <>
@@ -99,8 +102,7 @@ function PasteTable({ state }: { state: PageState }) {
       >
         {words.readTable}
       </button>
-      <label class="field">
-        <span class="label">{words.openTable}</span>
+      <label class="button wide file-choice">
         <input
           type="file"
           accept=".csv,.tsv,.txt,text/csv,text/plain"
@@ -112,7 +114,17 @@ function PasteTable({ state }: { state: PageState }) {
             });
           }}
         />
+        {words.openTable}
       </label>
+      {table !== null && fresh && (
+        <button
+          type="button"
+          class="button wide"
+          onClick={() => download(`club-day-${state.today}.csv`, table.text)}
+        >
+          {words.saveTable}
+        </button>
+      )}
     </>
   );
 }

@@ -93,9 +93,7 @@ function Compared({ merge }: { merge: Merge }) {
             name="merge-all"
             legend={texts.desk.mergeAll}
             chosen={merge.take.size === 0 ? all : null}
-            onChoose={(side) => {
-              if (side !== null) change(tookAll(side));
-            }}
+            onChoose={(side) => change(tookAll(side))}
             options={sides.map((value) => ({ value, label: texts.desk.sides[value] }))}
           />
         )}

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include <string>
+#include <vector>
 
 using namespace saddlerule;
 
@@ -116,4 +117,32 @@ TEST_CASE("tables with nobody in them, and quotes that stay open", "[club]") {
     REQUIRE_FALSE(open);
     CHECK(open.problem().code == ProblemCode::table_quote_not_closed);
     CHECK(open.problem().position->line == 2);
+}
+
+TEST_CASE("the separator is the one that makes headings, wherever the others stand", "[club]") {
+    const RiderTable quoted = read("name,inside leg\n\"Bo; at two\",49.5 cm\n");
+    REQUIRE(quoted.riders.size() == 1);
+    CHECK(quoted.riders[0].id == "Bo; at two");
+    const RiderTable bare = read("name,inside leg\nBo; at two,49.5 cm\n");
+    REQUIRE(bare.riders.size() == 1);
+    CHECK(inseam_mm(bare.riders[0]) == Approx(495.0));
+    CHECK(inseam_mm(read("Anna;49,5\nBen;52\n").riders[0]) == Approx(495.0));
+}
+
+TEST_CASE("a table that was written reads as the same, and no cell of it is a formula", "[club]") {
+    const std::vector<RiderCells> cells{
+        {"=HYPERLINK(1)", "49.5 cm", "no", "starting", "5", "", "40 lb", "110 cm"},
+        {"Zoë, \"the\" second", "", "", "", "", "2020-05", "", ""},
+        {"-Bo", "19 1/2 in", "", "", "", "", "", ""}};
+    const std::string table = write_rider_table(cells);
+    CHECK(table.find("\r\n=") == std::string::npos);
+    CHECK(table.find("\r\n-") == std::string::npos);
+    const RiderTable again = read(table);
+    REQUIRE(again.riders.size() == cells.size());
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        INFO(table);
+        CHECK(again.riders[i].cells == cells[i]);
+    }
+    CHECK(again.columns.size() == rider_columns);
+    CHECK(write_rider_table({}) == "name\r\n");
 }

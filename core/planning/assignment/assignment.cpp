@@ -1,4 +1,4 @@
-#include "core/planning/club/assignment.h"
+#include "core/planning/assignment/assignment.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // Assignment: gives each of many askers at most one place, at the least cost of all.
 #pragma once
 
-#include "core/planning/club/layered_cost.h"
+#include "core/planning/assignment/layered_cost.h"
 
 #include <cstddef>
 #include <cstdint>

@@ -1,6 +1,6 @@
 // The assignment against every assignment there is, up to eight by eight; larger ones are held against a published library in
 // tests/wasm-bindings/club-day.test.mjs.
-#include "core/planning/club/assignment.h"
+#include "core/planning/assignment/assignment.h"
 
 #include "tests/repeatable_random.h"
 
