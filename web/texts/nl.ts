@@ -1141,8 +1141,8 @@ export const dutch: Translation = {
     others:
       "Nog {number} {number#fiets|fietsen} niet getoond: voor een andere manier van fietsen, of niet gemeten.",
     first: "Alleen de eerste {told} van {all} fietsen.",
-    saveTable: "Opslaan als CSV",
-    savePicture: "Opslaan als SVG",
+    saveTable: "Bewaren als CSV",
+    savePicture: "Bewaren als SVG",
     paper: "Papier",
     size: "Maat van de labels",
     tags: "{number} {number#label|labels} op {sheets} {sheets#vel|vellen}. Afdrukken, uitknippen, aan elke fiets één.",
