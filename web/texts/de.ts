@@ -1136,7 +1136,7 @@ export const german: Translation = {
       riding: "Fährt sicher",
     },
     ends: "{low?{high?{low} bis {high}|ab {low}}|bis {high}}",
-    age: "etwa {years} Jahre",
+    age: "Alter etwa {years}",
     rough: "Das Alter ist nur grob und gilt für die meisten Kinder. Es zählt die Schrittlänge.",
     any: "Einige passen: {legs}.",
     half: "Mindestens die Hälfte passt: {legs}.",

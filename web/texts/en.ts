@@ -1142,7 +1142,7 @@ export const english = {
       riding: "Rides well",
     },
     ends: "{low?{high?{low} to {high}|from {low}}|up to {high}}",
-    age: "about age {years}",
+    age: "age {years}, roughly",
     rough: "Ages are rough and true of most children only. The inside leg decides.",
     any: "Some of them fit {legs}.",
     half: "At least half fit {legs}.",

@@ -1132,7 +1132,7 @@ export const spanish: Translation = {
       riding: "Monta bien",
     },
     ends: "{low?{high?{low} a {high}|desde {low}}|hasta {high}}",
-    age: "unos {years} años",
+    age: "edad {years}, más o menos",
     rough: "La edad es solo aproximada y vale para la mayoría. Lo que cuenta es la entrepierna.",
     any: "Alguna vale: {legs}.",
     half: "Al menos la mitad vale: {legs}.",

@@ -48,7 +48,7 @@ export function legWords(texts: Texts, figures: Figures, [from, to]: Ends): stri
   return texts.suits.ends({ low, high: to === null ? null : figures.length(to) });
 }
 
-/** "about age 4 to 6"; null where nothing can be said. */
+/** "age 4 to 6, roughly"; null where nothing can be said. */
 export function ageWords(texts: Texts, ends: Ends | null): string | null {
   if (ends === null) return null;
   const [low, high] = ends;
