@@ -26,8 +26,8 @@ interface SuitsPaperProps {
 
 const width = 760;
 /** Where the lanes begin and end. */
-const left = 250;
-const right = 510;
+const left = 240;
+const right = 480;
 const head = 74;
 const rowHeight = 17;
 const groupHeight = 40;
@@ -93,7 +93,7 @@ export function SuitsPaper({ answer, rows, stage, title }: SuitsPaperProps) {
               y += rowHeight;
               return (
                 <g key={bike.id}>
-                  <text y={line}>{shortened(bikeWords(bike), 40)}</text>
+                  <text y={line}>{shortened(bikeWords(bike), 38)}</text>
                   <rect
                     x={from}
                     y={line - 10}
