@@ -195,6 +195,13 @@ void detail_fields(JsonWriter& json, const RiderJudge& judge, const JudgedBike& 
     json.key("checks").array_of(checks, [&](const CheckResult& result) { write(json, result); });
 }
 
+void span_field(JsonWriter& json, const Bike& bike) {
+    json.key("span_mm").object([&] {
+        field(json, "lowest", bike.saddle_lowest);
+        field(json, "highest", bike.saddle_highest);
+    });
+}
+
 void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& judged,
                   const AssessAnswerParts& parts) {
     const Bike& bike = *judged.bike;
@@ -210,10 +217,7 @@ void write_judged(JsonWriter& json, const RiderJudge& judge, const JudgedBike& j
         field(json, "kind", kind_name(bike.kind));
         field(json, "suits_stage", judged.suits_stage);
         nominal_field(json, "wheel_nominal_in", nominal_inches(bike.wheel));
-        json.key("span_mm").object([&] {
-            field(json, "lowest", bike.saddle_lowest);
-            field(json, "highest", bike.saddle_highest);
-        });
+        span_field(json, bike);
         price_fields(json, bike.price);
         field(json, "mass_kg", bike.mass);
         field(json, "verdict", name_of(fit.verdict));
@@ -254,6 +258,24 @@ void counts_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
             field(json, name_of(verdict),
                   std::count_if(bikes.begin(), bikes.end(),
                                 [&](const JudgedBike& judged) { return judged.fit.verdict == verdict; }));
+        }
+    });
+}
+
+/// The bikes as they follow each other, by verdict and by whether they suit the stage: where headings go in a long list that
+/// is told about in parts.
+void groups_field(JsonWriter& json, const std::vector<JudgedBike>& bikes) {
+    json.key("groups").array([&] {
+        for (auto first = bikes.begin(); first != bikes.end();) {
+            const auto end = std::find_if(first, bikes.end(), [&](const JudgedBike& judged) {
+                return judged.fit.verdict != first->fit.verdict || judged.suits_stage != first->suits_stage;
+            });
+            json.object([&] {
+                field(json, "verdict", name_of(first->fit.verdict));
+                field(json, "suits_stage", first->suits_stage);
+                field(json, "bikes", end - first);
+            });
+            first = end;
         }
     });
 }
@@ -300,7 +322,9 @@ void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAns
     const std::size_t count = parts.rows ? std::min(parts.rows->count, size - from) : size;
     for (std::size_t place = from; place < from + count; ++place) {
         const JudgedBike& judged = assessment.bikes[place];
-        if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
+        if (parts.detail == Detail::spans)
+            json.object([&] { span_field(json, *judged.bike); });
+        else if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
             write_judged(json, assessment.judge, judged, parts);
     }
 }
@@ -328,6 +352,7 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
     json.object([&] {
         rider_field(json, assessment, rider, parts.notes);
         counts_field(json, assessment.bikes);
+        groups_field(json, assessment.bikes);
         heights_field(json, assessment.bikes);
         json.key("bikes").array([&] { write_bikes(json, assessment, parts); });
         if (!parts.rows)

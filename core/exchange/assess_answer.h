@@ -18,6 +18,7 @@ namespace saddlerule {
 enum class Detail {
     full,
     brief, ///< without raise list and checks, which are counted
+    spans, ///< only how low and how high the saddle goes, for a picture of the whole list
 };
 
 /// What stands around an assessment in its answer.

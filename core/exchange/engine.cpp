@@ -82,6 +82,7 @@ constexpr WireName<Task> task_names[] = {
 constexpr WireName<Detail> detail_names[] = {
     {"full", Detail::full},
     {"brief", Detail::brief},
+    {"spans", Detail::spans},
 };
 
 /// Requests are not lists of bikes, but many may come in one array.

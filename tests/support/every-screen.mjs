@@ -76,9 +76,14 @@ export async function walkEveryScreen(page, look) {
   const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
   await first.waitFor();
   await page.getByText("Filter and sort").click();
-  await page.getByText("What would change the answer").click();
+  await page.getByText("What if…").click();
   await page.getByText(/comes first\./).waitFor();
+  await page.getByText("All at a glance").click();
+  await page.getByRole("img", { name: /^Bikes: / }).waitFor();
+  const detail = page.getByRole("checkbox", { name: "More detail" });
+  await detail.check();
   await look("rack");
+  await detail.uncheck();
   await first.getByRole("button").first().click();
   await page.getByRole("img", { name: /Side view/ }).waitFor();
   await page.getByRole("img", { name: /years/i }).waitFor();

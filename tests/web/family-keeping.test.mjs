@@ -29,7 +29,7 @@ const typed = after(
   draftKept("Green, \u202Eright to left"),
   riderAdded(),
   riderSaid({ name: "Wim \u{1F6B2}" }),
-  wanted({ maxPrice: "120", wheel: 16, colour: "red", order: "cost" }),
+  wanted({ maxPrice: "120", wheel: 16, colour: "red", order: "cost", detail: true }),
 );
 
 const bytes = (...numbers) => Uint8Array.from(numbers);
@@ -57,6 +57,16 @@ test("a family and its lists read back as they were saved, to the byte", () => {
   assert.deepEqual(read, { family: familyIn(typed), lists });
   const there = familyBroughtBack(read.family)(firstState(today, "in", "en"));
   assert.deepEqual(familyIn(there), familyIn(typed));
+});
+
+test("a file from before bikes could be told about in more detail is read, and has them in lines", () => {
+  const before = JSON.parse(fileText(familyIn(typed), lists));
+  for (const { wants } of before.riders) delete wants.detail;
+  const { family } = readFileText(JSON.stringify(before));
+  assert.deepEqual(
+    family.riders.map(({ wants }) => wants.detail),
+    [false, false],
+  );
 });
 
 /** Numbers in a row that looks like chance, the same in every run. */

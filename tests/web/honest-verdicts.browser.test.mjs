@@ -172,7 +172,9 @@ test("a guess from the height has a range, a band as wide as the doubt, and says
   assert.equal(await page.locator(".band.guess").count(), 1);
   const band = (await page.locator(".band").boundingBox()).width;
 
-  const fitting = rows(page).filter({ hasText: "Saddle somewhere from" }).first();
+  const fitting = rows(page)
+    .filter({ hasText: /Saddle at \d+(\.\d)?–\d/ })
+    .first();
   await fitting.getByRole("button").first().click();
   await page.getByRole("img", { name: /years/i }).waitFor();
   await caveat();
@@ -214,6 +216,11 @@ test("a bike that pauses says so on its line, in its chart, on its card", async 
   });
   await goTo(page, "Bikes");
   const told = /Too high (from \w+( \d{4})? to|in) \w+ 202[78], when the training wheels come off\./;
+  await rows(page)
+    .first()
+    .getByText(/^Fits until about \w+ 202[78]$/)
+    .waitFor();
+  await page.getByRole("checkbox", { name: "More detail" }).check();
   await rows(page).first().getByText(told).waitFor();
   await rows(page).first().getByRole("button").first().click();
   const chart = page.getByRole("img", { name: told });

@@ -9,6 +9,7 @@ import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
 import { eventually } from "../support/eventually.mjs";
 import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
+import { texts } from "../support/shown-verdicts.mjs";
 
 const today = "2026-11-25";
 const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
@@ -43,6 +44,187 @@ async function engineWith(list) {
   engine.ask({ do: "load" }, readFileSync(list));
   return engine;
 }
+
+/** The lines that are whole between the heading in sight and the bar at the foot. */
+const wholeLines = (page) =>
+  page.evaluate(() => {
+    const { shadowRoot } = document.querySelector("#saddlerule");
+    const bar = shadowRoot.querySelector(".navigation").getBoundingClientRect();
+    const foot = bar.top > innerHeight / 2 ? bar.top : innerHeight;
+    const head = shadowRoot.querySelector(".screen.rack .long-list-head").getBoundingClientRect().bottom;
+    return [...shadowRoot.querySelectorAll(".screen.rack .row:not(.row-room)")].filter((row) => {
+      const { top, bottom } = row.getBoundingClientRect();
+      return top >= head - 1 && bottom <= foot + 1;
+    }).length;
+  });
+
+const toTheList = (page) =>
+  page.locator(".screen.rack .tape-strip").evaluate((strip) => strip.scrollIntoView({ block: "start" }));
+
+for (const [device, onArrival, scrolled] of [
+  ["phone", 4, 6],
+  ["laptop", 8, 12],
+]) {
+  test(`at least ${onArrival} bikes are in sight on arrival and ${scrolled} in the list: ${device}`, async () => {
+    const { page, faults, close } = await openRack(sample("loan-shed.json"), screens[device]);
+    await eventually(async () => assert.ok((await wholeLines(page)) >= onArrival, await wholeLines(page)));
+    await toTheList(page);
+    await eventually(async () => assert.ok((await wholeLines(page)) >= scrolled, await wholeLines(page)));
+    assert.deepEqual(faults, []);
+    await close();
+  });
+
+  test(`a press anywhere on a line opens its bike, one on its box ticks it: ${device}`, async () => {
+    const { page, close } = await openRack(sample("loan-shed.json"), screens[device]);
+    const row = page.locator(".screen.rack .row").nth(1);
+    const name = await row.locator(".row-name").textContent();
+    const box = await row.getByRole("checkbox").locator("..").boundingBox();
+    assert.ok(box.width >= 44 && box.height >= 44, JSON.stringify(box));
+    const { x, y, width, height } = await row.boundingBox();
+    const places = [
+      [x + 3, y + 3],
+      [x + width / 2, y + height - 3],
+      [x + width - 3, y + height - 3],
+      // On the bar, and between the words.
+      ...(await row.locator(".span-bar, .row-title").evaluateAll((parts) =>
+        parts.map((part) => {
+          const { left, right, top, bottom } = part.getBoundingClientRect();
+          return [(left + right) / 2, (top + bottom) / 2];
+        }),
+      )),
+    ];
+    for (const [left, top] of places) {
+      await page.mouse.click(left, top);
+      await page.getByRole("heading", { name, level: 2 }).waitFor();
+      await page.getByRole("button", { name: "Back to the bikes" }).click();
+      await page.evaluate(() => scrollTo(0, 0));
+      await row.waitFor();
+    }
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    await page.getByText("1 bike ticked.").waitFor();
+    await close();
+  });
+}
+
+test("a warning is on the line, and what it is about on the bike's own screen", async () => {
+  const list = sample("loan-shed.json");
+  const { bikes } = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "brief" });
+  const stopped = bikes.filter(({ stops }) => stops > 0);
+  assert.ok(stopped.length > 0, "the sample has such bikes");
+  const { page, close } = await openRack(list, { width: 390, height: 12000 });
+  const warned = page.getByRole("article").filter({ has: page.locator(".warning") });
+  await eventually(async () => assert.equal(await warned.count(), stopped.length));
+  const line = warned.filter({ has: page.getByRole("heading", { name: stopped[0].name, exact: true }) });
+  await line.getByText(`${stopped[0].stops} ${stopped[0].stops === 1 ? "warning" : "warnings"}`).waitFor();
+  await line.locator(".row-name").click();
+  await page.locator(".screen.bike .warning-why").first().waitFor();
+  await close();
+});
+
+/** A balance bike for a child who pedals has a heading of its own. */
+for (const list of ["loan-shed.json", "swap-morning.json"]) {
+  test(`every verdict has a heading with its count, in the engine's order, which stays in sight: ${list}`, async () => {
+    const answer = (await engineWith(sample(list))).ask({ do: "assess", today, rider, detail: "brief" });
+    const expected = [];
+    for (const { verdict, suits_stage: suits } of answer.bikes) {
+      const kind = suits ? "" : " (balance bikes)";
+      const last = expected.at(-1);
+      if (last?.verdict === verdict && last.kind === kind) ++last.count;
+      else expected.push({ verdict, kind, count: 1 });
+    }
+    for (const [verdict, count] of Object.entries(answer.counts)) {
+      const told = expected.filter((group) => group.verdict === verdict);
+      assert.equal(
+        told.reduce((sum, group) => sum + group.count, 0),
+        count,
+      );
+    }
+    const { page, close } = await openRack(sample(list));
+    const heads = page.locator(".screen.rack .group-head");
+    assert.deepEqual(
+      await heads.allTextContents(),
+      expected.map(
+        ({ verdict, kind, count }) =>
+          `${texts.rack.verdicts[verdict]}${kind} ${count} ${count === 1 ? "bike" : "bikes"}`,
+      ),
+    );
+    // Far down, the heading over the bikes in sight is that of their verdict.
+    const heading = () =>
+      page.evaluate(() => {
+        const { shadowRoot } = document.querySelector("#saddlerule");
+        const strip = shadowRoot.querySelector(".screen.rack .tape-strip").getBoundingClientRect();
+        const at = (y) => shadowRoot.elementFromPoint(innerWidth / 2, y);
+        const row = at(strip.bottom + 60)?.closest(".row");
+        return [at(strip.bottom + 10)?.closest(".group-head")?.firstChild.nextSibling.textContent, row].map(
+          (part) => (part instanceof Element ? part.querySelector(".verdict")?.textContent : part),
+        );
+      });
+    for (const share of [0.3, 0.5, 0.8]) {
+      await page.evaluate((share) => scrollTo(0, share * document.documentElement.scrollHeight), share);
+      await eventually(async () => {
+        // Where one heading gives way to the next there is no line below it.
+        await page.evaluate(() => window.scrollBy(0, 20));
+        const [head, verdict] = await heading();
+        assert.ok(verdict && head?.startsWith(verdict), `${verdict} under ${head}`);
+      });
+    }
+    await close();
+  });
+}
+
+test("all bikes at a glance: a bar for each, and a press on the picture leads to the bikes there", async () => {
+  const list = join(folder, "glance.json");
+  const program = join(root, "tests/support/make-list.mjs");
+  writeFileSync(list, execFileSync(process.execPath, [program, "1000"], { maxBuffer: 1 << 26 }));
+  const { bikes, counts } = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "brief" });
+  const { page, faults, close } = await openRack(list);
+  await page.getByText("All at a glance").click();
+  const picture = page.getByRole("img", { name: `Bikes: ${counts.fits_now} fit` });
+  await picture.waitFor();
+  const bars = await picture
+    .locator("path[d*=z]")
+    .evaluateAll((paths) =>
+      paths.map((path) => [path.getAttribute("class"), path.getAttribute("d").match(/z/g).length]),
+    );
+  assert.equal(
+    bars.reduce((sum, [, count]) => sum + count, 0),
+    bikes.length,
+  );
+  for (const [verdict, count] of Object.entries(counts)) {
+    const drawn = bars.filter(([kind]) => kind === verdict);
+    assert.equal(
+      drawn.reduce((sum, [, number]) => sum + number, 0),
+      count,
+    );
+  }
+  for (const share of [0.75, 0.3]) {
+    await page.evaluate(() => scrollTo(0, 0));
+    const { x, y, width, height } = await picture.boundingBox();
+    await page.mouse.click(x + width / 2, y + share * height);
+    const wanted = page.locator(`.screen.rack [aria-posinset="${Math.floor(share * 1000) + 1}"] .row-name`);
+    await eventually(async () => {
+      const box = await wanted.boundingBox({ timeout: 1000 });
+      assert.ok(box.y > 0 && box.y < screens.phone.height, JSON.stringify(box));
+    });
+    assert.equal(await wanted.textContent(), bikes[Math.floor(share * 1000)].name);
+  }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("more detail is told where it is asked for, and still when the list is opened again", async () => {
+  const { page, close } = await openRack(sample("loan-shed.json"));
+  const first = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
+  assert.equal(await first.getByText("a month").count(), 0);
+  await page.getByRole("checkbox", { name: "More detail" }).check();
+  await first.getByText(/^Fits for .* a month\.$/).waitFor();
+  await openList(page, sample("swap-morning.json"));
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  await first.getByText(/^Fits for .* a month\.$/).waitFor();
+  await page.getByRole("checkbox", { name: "More detail" }).uncheck();
+  await first.getByText("a month").waitFor({ state: "detached" });
+  await close();
+});
 
 for (const bikes of [1000, 20000]) {
   test(`a rack of ${bikes} bikes scrolls to its last one, and few of them are in the page`, async () => {
@@ -129,6 +311,7 @@ test("a bike that no other beats says why it is worth a look, a beaten one names
   const rival = bikes.find((bike) => bike.id === beaten.standing.beaten_by);
   // Tall enough to have every row of the sample on it.
   const { page, close } = await openRack(list, { width: 390, height: 12000 });
+  await page.getByRole("checkbox", { name: "More detail" }).check();
   const row = (name) =>
     page.getByRole("article").filter({ has: page.getByRole("heading", { name, exact: true }) });
   await row(beaten.name)
@@ -143,7 +326,7 @@ test("what would change the answer is worked out when it is unfolded, and again 
   const list = sample("loan-shed.json");
   const expected = (await engineWith(list)).ask({ do: "changes", today, rider });
   const { page, faults, close } = await openRack(list, screens.laptop);
-  const fold = page.getByText("What would change the answer");
+  const fold = page.getByText("What if…");
   await fold.click();
   await page.getByText(`Right now, ${expected.first.name} comes first.`).waitFor();
   const longer = expected.changes.find(({ kind }) => kind === "longer_reading");

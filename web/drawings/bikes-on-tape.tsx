@@ -37,7 +37,13 @@ export function BikesOnTape({ bikes, rider, named = false }: BikesOnTapeProps) {
         {bikes.map(({ id, name, span_mm, verdict, saddle_mm }) => (
           <div key={id} class="row">
             {named && <p class="lane-name">{name}</p>}
-            <SpanBar scale={scale} span={span_mm} verdict={verdict} saddle={guess ? null : saddle_mm} />
+            <SpanBar
+              scale={scale}
+              span={span_mm}
+              window={window}
+              verdict={verdict}
+              saddle={guess ? null : saddle_mm}
+            />
           </div>
         ))}
       </div>

@@ -15,6 +15,8 @@ interface Span {
 interface SpanBarProps {
   scale: HeightScale;
   span: Span;
+  /** What suits the rider: where it meets the span, the bar says so. */
+  window?: ShownWindow | null;
   verdict: Verdict | null;
   /** null: it cannot be set, or where is a guess. */
   saddle: number | null;
@@ -26,10 +28,12 @@ export function spanWords(texts: Texts, figures: Figures, { lowest, highest }: S
   return texts.rack.bar({ lowest: shown(lowest), highest: shown(highest) });
 }
 
-export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
+export function SpanBar({ scale, span, window = null, verdict, saddle }: SpanBarProps) {
   const { texts, figures } = usePage();
   const left = span.lowest === null ? 0 : inside(scale.percent(span.lowest));
   const right = span.highest === null ? 100 : inside(scale.percent(span.highest));
+  // With an end unknown it may end anywhere.
+  const suits = verdict === "fits_now" || verdict === "close_call";
   const open = span.lowest === null ? "open-below" : span.highest === null ? "open-above" : "";
   return (
     <div class="lane" role="img" aria-label={spanWords(texts, figures, span)}>
@@ -37,9 +41,24 @@ export function SpanBar({ scale, span, verdict, saddle }: SpanBarProps) {
         class={`span-bar ${verdict ?? "unjudged"} ${open}`}
         style={{ left: `${left}%`, width: `${right - left}%` }}
       />
+      {suits && window?.target != null && <Shared scale={scale} window={window} left={left} right={right} />}
       {saddle !== null && <span class="peg" style={{ left: `${inside(scale.percent(saddle))}%` }} />}
     </div>
   );
+}
+
+/** Where the bar, which goes from `left` to `right`, lies in the window of a measured rider. */
+function Shared({ scale, window, left, right }: SharedProps) {
+  const from = Math.max(left, inside(scale.percent(window.low)));
+  const width = Math.min(right, inside(scale.percent(window.high))) - from;
+  return width > 0 ? <span class="shared" style={{ left: `${from}%`, width: `${width}%` }} /> : null;
+}
+
+interface SharedProps {
+  scale: HeightScale;
+  window: ShownWindow;
+  left: number;
+  right: number;
 }
 
 /** The rider's window, one band behind all bikes. */

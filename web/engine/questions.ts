@@ -1,7 +1,13 @@
 // The questions that the page keeps answered.
 import { lastAnswer } from "../state/answers";
 import type { Question } from "../state/answers";
-import { changesRequest, draftId, draftRequest, sentReadings } from "../state/request-building";
+import {
+  changesRequest,
+  draftId,
+  draftRequest,
+  overviewRequest,
+  sentReadings,
+} from "../state/request-building";
 import type { PageState } from "../state/page-state";
 import { suitsQuestion } from "../state/suits";
 import { closeUp } from "./close-up";
@@ -45,6 +51,18 @@ export const changesQuestion: Question<ChangesAnswer> = {
   settles: 600,
 };
 
+/** Where every bike lies on the scale, in the order of the rack; asked only while it is unfolded. */
+export const overviewQuestion: Question<Overview> = {
+  name: "overview",
+  engine: "rack",
+  pose: (state) =>
+    state.overviewOpen && state.screen.name === "rack" && lastAnswer(state, rackQuestion).answer !== null
+      ? { request: overviewRequest(state), edition: state.list.edition, rider: state.rider.key }
+      : null,
+};
+
+export type Overview = Pick<AssessAnswer, "groups" | "counts"> & { bikes: Pick<JudgedBike, "span_mm">[] };
+
 export const questions = [
   rackQuestion,
   hanging,
@@ -52,6 +70,7 @@ export const questions = [
   draftQuestion,
   closeUp,
   changesQuestion,
+  overviewQuestion,
   ...clubQuestions,
   suitsQuestion,
 ] as Question<object>[];

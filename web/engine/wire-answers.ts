@@ -219,10 +219,19 @@ export interface JudgedRider {
   notes: Note[];
 }
 
+/** Bikes that follow each other. */
+export interface BikeGroup {
+  verdict: Verdict;
+  suits_stage: boolean;
+  bikes: number;
+}
+
 export interface AssessAnswer {
   rider: JudgedRider;
   /** Of all bikes that were wanted, also of those not told about. */
   counts: Record<Verdict, number>;
+  /** All of them, best first. */
+  groups: BikeGroup[];
   heights_mm: { lowest: number | null; highest: number | null };
   bikes: JudgedBike[];
   left_out_counts: { bikes: number; because: Record<string, number> };

@@ -82,8 +82,8 @@ export interface AssessRequest extends JudgingRequest {
   do: "assess";
   /** Only these places are told about. */
   rows?: RowsRequest;
-  /** Without raise lists and checks, which are long. */
-  detail?: "brief" | "full";
+  /** Without raise lists and checks, which are long; or only where the saddle goes. */
+  detail?: "brief" | "full" | "spans";
   /** Only these bikes are told about; all are weighed against each other. */
   only?: string[];
 }

@@ -25,6 +25,9 @@ export interface Figures {
   angle: (degrees: number) => string;
   /** 0.43 is "43%". */
   share: (ratio: number) => string;
+  /** "2.5 years", "1 month". */
+  years: (value: number) => string;
+  months: (value: number) => string;
   money: (amount: number, currency: string | null) => string;
   /** "3 March 2027". */
   day: (isoDate: string) => string;
@@ -76,9 +79,13 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     const form = madeOnce<Date>(() => new Intl.DateTimeFormat(locale, { ...parts, timeZone: "UTC" }));
     return (isoDate) => form(dateOf(isoDate));
   };
-  const inUnit = (name: string, maximumFractionDigits: number): ((value: number) => string) => {
+  const inUnit = (
+    name: string,
+    maximumFractionDigits: number,
+    unitDisplay: "short" | "long" = "short",
+  ): ((value: number) => string) => {
     const form = madeOnce<number>(
-      () => new Intl.NumberFormat(locale, { style: "unit", unit: name, maximumFractionDigits }),
+      () => new Intl.NumberFormat(locale, { style: "unit", unit: name, unitDisplay, maximumFractionDigits }),
     );
     return (value) => form(value).replaceAll(" ", noBreak);
   };
@@ -124,6 +131,8 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
     ...(unit === "in" ? imperial() : metric()),
     angle: (degrees) => `${whole(degrees)}°`,
     share: numbers(0, "percent"),
+    years: inUnit("year", 1, "long"),
+    months: inUnit("month", 0, "long"),
     money: moneyForm(locale),
     day: dates({ day: "numeric", month: "long", year: "numeric" }),
     month: dates({ month: "long", year: "numeric" }),

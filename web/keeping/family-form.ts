@@ -107,6 +107,7 @@ const wants = shape<WaitingRider["wants"]>({
   offRoad: flag,
   resalePercent: text(),
   order: oneOf("lasts", "cost", "light", "closest"),
+  detail: whereSaid(flag, false),
 });
 
 const taped = shape<Family["tape"]["draft"]>({

@@ -1,4 +1,5 @@
-// A list that may be long: only the items near the screen are drawn, and room is kept for the others.
+// A list that may be long: only the items near the screen are drawn, and room is kept for the others. Its items may stand in
+// groups, each under a heading that is always drawn, so that it can stay in sight.
 import type { ComponentChildren, JSX, RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { PieceHeights, pieceLength } from "./piece-heights";
@@ -7,9 +8,19 @@ import { useTabPastEdge } from "./tab-past-edge";
 /** How far outside the screen items are drawn already. */
 const nearby = 240;
 
+/** Items that follow each other under one heading. */
+export interface ListGroup {
+  length: number;
+  head: ComponentChildren;
+}
+
 interface LongListProps<Item> {
   label: string;
   length: number;
+  /** All items are in one of them. Without them the list has no headings. */
+  groups?: ListGroup[] | undefined;
+  /** What rows look like, where that changes with something else than their width. */
+  look?: string;
   /** null: an item that is still being fetched. */
   itemAt: (place: number) => Item | null;
   /** For items with a state of their own. Without it a place keeps its elements when another item comes to stand there. */
@@ -18,6 +29,8 @@ interface LongListProps<Item> {
   onNear?: (first: number, end: number) => void;
   /** Everything is drawn, for paper. */
   whole?: boolean;
+  /** Scrolled to; wrapped, so that the same place may be sought again. */
+  sought?: { place: number } | null;
   /** Draws an item, or the room for one. */
   children: (item: Item | null) => ComponentChildren;
 }
@@ -25,10 +38,13 @@ interface LongListProps<Item> {
 export function LongList<Item>({
   label,
   length,
+  groups = [{ length, head: null }],
+  look = "",
   itemAt,
   keyOf,
   onNear,
   whole = false,
+  sought = null,
   children,
 }: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
@@ -36,7 +52,9 @@ export function LongList<Item>({
   /** The pieces that stand there with their items. */
   const standing = useRef(new Set<number>());
   const frame = useRef<Frame>({ owes: false, fetches: false }).current;
-  const pieces = Math.ceil(length / pieceLength);
+  const parts = inPieces(groups);
+  const pieces = parts.at(-1)?.endPiece ?? 0;
+  heights.current.headed = parts.filter(({ head }) => head !== null).map(({ firstPiece }) => firstPiece);
   const [near, lookAgain] = useNearPieces(place, heights.current, pieces, frame);
   const hearKey = useTabPastEdge(place, length, lookAgain);
   const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
@@ -44,29 +62,37 @@ export function LongList<Item>({
 
   // Once it is painted: asking for heights before would lay the page out one time more.
   useEffect(() => {
-    measure(place.current, heights.current, first);
+    measure(place.current, heights.current, first, look);
   });
   useEffect(() => {
     lookAgain();
     // Other items may be lower, and more of them fit the screen.
-  }, [lookAgain, length, first, end]);
+  }, [lookAgain, length, first, end, look]);
+  const [from, to] = [placesOf(first, parts)[0] ?? 0, (placesOf(end - 1, parts).at(-1) ?? -1) + 1];
   useEffect(() => {
-    if (!whole) onNear?.(first * pieceLength, Math.min(length, end * pieceLength));
-  }, [onNear, first, end, length, whole]);
+    if (!whole) onNear?.(from, to);
+  }, [onNear, from, to, length, whole]);
 
-  const drawn: JSX.Element[] = [];
+  const partsNow = useRef(parts);
+  partsNow.current = parts;
+  useEffect(() => {
+    if (sought !== null) scrollTo(place.current, sought.place, partsNow.current, heights.current);
+  }, [sought]);
+
+  const drawn = new Map<number, JSX.Element>();
   const stoodBefore = standing.current;
   standing.current = new Set();
   // After a jump one piece a frame is drawn anew, and none in the frame that has to read an answer first.
   let left = frame.fetches && !frame.owes ? 0 : 1;
   frame.fetches = false;
   for (let piece = first; piece < end; piece++) {
-    const places = placesOf(piece, length);
+    const places = placesOf(piece, parts);
     const known = places.some((number) => itemAt(number) !== null);
     const waits = known && !whole && !stoodBefore.has(piece) && --left < 0;
     if (known && !waits) standing.current.add(piece);
     frame.fetches ||= !known;
-    drawn.push(
+    drawn.set(
+      piece,
       <div key={piece} class="piece">
         {places.map((number) => {
           const item = waits ? null : itemAt(number);
@@ -89,10 +115,21 @@ export function LongList<Item>({
     if (frame.owes) lookAgain();
   });
   return (
-    <div ref={place} role="list" aria-label={label} onKeyDown={hearKey}>
-      <Room height={heights.current.before(first)} />
-      {drawn}
-      <Room height={heights.current.between(end, pieces)} />
+    <div ref={place} onKeyDown={hearKey}>
+      {parts.map(({ head, firstPiece, endPiece }, number) => {
+        const from = Math.min(Math.max(first, firstPiece), endPiece);
+        const to = Math.max(Math.min(end, endPiece), from);
+        return (
+          <section key={number}>
+            {head !== null && <div class="long-list-head">{head}</div>}
+            <div {...(from < to && { role: "list", "aria-label": label })}>
+              <Room height={heights.current.between(firstPiece, from)} />
+              {Array.from({ length: to - from }, (_, piece) => drawn.get(from + piece))}
+              <Room height={heights.current.between(to, endPiece)} />
+            </div>
+          </section>
+        );
+      })}
     </div>
   );
 }
@@ -101,17 +138,57 @@ function Room({ height }: { height: number }) {
   return <div class="long-list-room" role="none" style={{ height: `${height}px` }} />;
 }
 
-function placesOf(piece: number, length: number): number[] {
-  const start = piece * pieceLength;
-  return Array.from({ length: Math.min(pieceLength, length - start) }, (_, number) => start + number);
+interface GroupInPieces extends ListGroup {
+  firstPlace: number;
+  firstPiece: number;
+  endPiece: number;
+}
+
+/** No piece has items of two groups. */
+function inPieces(groups: ListGroup[]): GroupInPieces[] {
+  let firstPlace = 0;
+  let firstPiece = 0;
+  return groups.map((group) => {
+    const endPiece = firstPiece + Math.ceil(group.length / pieceLength);
+    const part = { ...group, firstPlace, firstPiece, endPiece };
+    firstPlace += group.length;
+    firstPiece = endPiece;
+    return part;
+  });
+}
+
+function placesOf(piece: number, parts: GroupInPieces[]): number[] {
+  const part = parts.find(({ endPiece }) => piece < endPiece);
+  if (part === undefined) return [];
+  const start = (piece - part.firstPiece) * pieceLength;
+  const count = Math.min(pieceLength, part.length - start);
+  return Array.from({ length: count }, (_, number) => part.firstPlace + start + number);
+}
+
+/** Whatever scrolls around the list does so for an element, which stands there for a moment. */
+function scrollTo(
+  list: HTMLElement | null,
+  place: number,
+  parts: GroupInPieces[],
+  heights: PieceHeights,
+): void {
+  const part = parts.find(({ firstPlace, length }) => place < firstPlace + length);
+  if (list === null || part === undefined) return;
+  const piece = part.firstPiece + Math.floor((place - part.firstPlace) / pieceLength);
+  const mark = document.createElement("i");
+  mark.style.cssText = `position:absolute;top:${heights.above(piece) + heights.heading}px`;
+  list.append(mark);
+  mark.scrollIntoView({ block: "center" });
+  mark.remove();
 }
 
 /** Keeps the heights of the pieces on the page. Out of sight they have none. */
-function measure(list: HTMLElement | null, heights: PieceHeights, first: number): void {
+function measure(list: HTMLElement | null, heights: PieceHeights, first: number, look: string): void {
   if (list === null || list.clientHeight === 0) return;
-  heights.keepFor(list.clientWidth);
-  list.querySelectorAll<HTMLElement>(":scope > .piece").forEach((piece, number) => {
-    heights.keep(first + number, piece.getBoundingClientRect().height);
+  heights.keepFor(`${list.clientWidth} ${look}`);
+  heights.heading = list.querySelector<HTMLElement>(".long-list-head")?.offsetHeight ?? 0;
+  list.querySelectorAll<HTMLElement>(".piece").forEach((piece, number) => {
+    heights.keep(first + number, piece.getBoundingClientRect().height, piece.childElementCount);
   });
 }
 

@@ -4,32 +4,31 @@
 export const pieceLength = 2;
 
 /** Height of an item before any was seen. */
-const firstGuess = 190;
+const firstGuess = 100;
 
 export class PieceHeights {
-  private width = 0;
+  /** Pieces with a heading above them, and how high a heading is. */
+  headed: number[] = [];
+  heading = 0;
+  private form = "";
   private usual: number | null = null;
   private readonly seen = new Map<number, number>();
 
-  /** Rows of another width have other heights. */
-  keepFor(width: number): void {
-    if (width === this.width) return;
-    this.width = width;
+  /** Rows of another width or another look have other heights. */
+  keepFor(form: string): void {
+    if (form === this.form) return;
+    this.form = form;
     this.usual = null;
     this.seen.clear();
   }
 
-  keep(piece: number, height: number): void {
+  keep(piece: number, height: number, items: number): void {
     // One figure once and for all: a room of thousands of rows must not jump with every row that comes into sight.
-    this.usual ??= height;
+    this.usual ??= (height / items) * pieceLength;
     this.seen.set(piece, height);
   }
 
-  /** Height of all pieces before this one. */
-  before(piece: number): number {
-    return this.between(0, piece);
-  }
-
+  /** Without headings. */
   between(first: number, end: number): number {
     const usual = this.usual ?? firstGuess * pieceLength;
     let height = Math.max(0, end - first) * usual;
@@ -39,13 +38,18 @@ export class PieceHeights {
     return height;
   }
 
+  /** Height of all that is above a piece and its heading. */
+  above(piece: number): number {
+    return this.between(0, piece) + this.heading * this.headed.filter((first) => first < piece).length;
+  }
+
   /** The piece that lies so far below the top of the list. */
   pieceAt(depth: number, pieces: number): number {
     let low = 0;
     let high = Math.max(0, pieces - 1);
     while (low < high) {
       const middle = Math.ceil((low + high) / 2);
-      if (this.before(middle) <= depth) low = middle;
+      if (this.above(middle) <= depth) low = middle;
       else high = middle - 1;
     }
     return low;

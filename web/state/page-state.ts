@@ -84,6 +84,8 @@ export interface WantsEntry {
   /** Percent of the price that a bike brings when it is sold on. */
   resalePercent: string;
   order: Order;
+  /** Every bike is told about in sentences, not in a line. */
+  detail: boolean;
 }
 
 /** What is typed about one rider. The one in hand stands in the state itself; the others wait like this. */
@@ -161,6 +163,8 @@ export interface PageState {
   printing: Printing | null;
   /** What would put another bike first is unfolded. */
   whatIfOpen: boolean;
+  /** So is the picture of all bikes. */
+  overviewOpen: boolean;
   answers: Answers;
 }
 
@@ -192,6 +196,7 @@ export const noWants: WantsEntry = {
   offRoad: false,
   resalePercent: "50",
   order: "lasts",
+  detail: false,
 };
 
 export const noList: ListState = {
@@ -201,9 +206,9 @@ export const noList: ListState = {
   refusal: null,
 };
 
-/** Every filter off; the order and what money is counted with stay. */
-export function withoutFilters({ order, resalePercent }: WantsEntry): WantsEntry {
-  return { ...noWants, order, resalePercent };
+/** Every filter off; the order, how much is told and what money is counted with stay. */
+export function withoutFilters({ order, resalePercent, detail }: WantsEntry): WantsEntry {
+  return { ...noWants, order, resalePercent, detail };
 }
 
 /** As many places as a tall screen shows, and as many again to scroll into. */
@@ -252,6 +257,7 @@ export function firstState(
     rows: firstRows,
     printing: null,
     whatIfOpen: false,
+    overviewOpen: false,
     answers: {},
   };
 }

@@ -153,6 +153,11 @@ export function assessRequest(state: PageState): AssessRequest {
 /** More places than any rack has. */
 const everyPlace = { from: 0, count: 1_000_000 };
 
+/** How low and how high the saddle goes on every bike. */
+export function overviewRequest(state: PageState): AssessRequest {
+  return { do: "assess", ...judging(state), detail: "spans", rows: everyPlace };
+}
+
 /** All there is to say about some bikes of the rack. */
 export function detailRequest(state: PageState, only: string[]): AssessRequest {
   return { do: "assess", ...judging(state), detail: "full", rows: everyPlace, only };

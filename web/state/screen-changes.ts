@@ -33,8 +33,8 @@ export function currencyIs(currency: string | null): PageChange {
   return (state) => ({ ...state, currency });
 }
 
-export function whatIfUnfolded(open: boolean): PageChange {
-  return (state) => (open === state.whatIfOpen ? state : { ...state, whatIfOpen: open });
+export function unfolded(part: "whatIfOpen" | "overviewOpen", open: boolean): PageChange {
+  return (state) => (open === state[part] ? state : { ...state, [part]: open });
 }
 
 export function wanted(part: Partial<WantsEntry>): PageChange {

@@ -158,12 +158,14 @@ export const german: Translation = {
       not_measured: "{number} ohne nötige Maße",
     },
     announced: "Die Räder: {counts}.",
-    key: "Gelb: so weit geht der Sattel. Blau: was deinem Kind passt. Wo sich beide überlappen, passt die Höhe.",
+    key: "Gelb: Sattelhöhen. Blau: dein Kind.",
     scale:
       "Höhen über dem Boden, {low} bis {high}. Der Bereich deines Kindes ist über alle Räder gezeichnet.",
     bar: "{lowest?{highest?Sattel {lowest} bis {highest}|Sattel ab {lowest}; höchste Stellung nicht gemessen}|Sattel bis {highest}; tiefste Stellung nicht gemessen}",
     wheel: "{nominal} Zoll",
     taped: "von dir gemessen",
+    fitsFor: "passt {time}",
+    overview: "Alle im Überblick",
     emptyWhy: "Öffne die Liste deines Vereins, miss ein Rad oder probier es mit erfundenen aus.",
     noReading: "Gib die Schrittlänge ein, dann siehst du, welche davon passen.",
     toRider: "Zum Kind",
@@ -218,7 +220,7 @@ export const german: Translation = {
     },
   },
   whatIf: {
-    title: "Was die Antwort ändern würde",
+    title: "Was wäre, wenn …",
     busy: "Wird berechnet …",
     now: "{first?Zurzeit steht {first} vorn.|Zurzeit steht kein Rad vorn.}",
     nothing: "Kleine Änderungen an Messung oder Budget ändern nichts.",
@@ -294,6 +296,7 @@ export const german: Translation = {
   },
   wishes: {
     title: "Filter und Reihenfolge",
+    detail: "Mehr Details",
     order: "Passende Räder zuerst; davon",
     orders: {
       lasts: "was am längsten passt",

@@ -1,5 +1,6 @@
 // Lengths of time as a parent would say them: "about a year and a half, maybe one to two years".
 import type { MonthsOfFit } from "../engine/wire-answers";
+import type { Figures } from "../figures/format-figures";
 import type { Texts } from "./texts";
 
 type Durations = Texts["durations"];
@@ -43,4 +44,18 @@ export function lengthOfUse(words: Durations, { p10, p50, p90 }: MonthsOfFit): s
   const middle = about(words, p50);
   const same = spoken(words, p10).whole === spoken(words, p90).whole;
   return same || p90 < 0.75 ? middle : words.maybe({ middle, range: between(words, p10, p90) });
+}
+
+const halfYears = (months: number): number => Math.max(0.5, Math.round(months / 6) / 2);
+
+/** "2–3 years", "4–7 months": the range of the forecast in figures, where there is no room for words. */
+export function briefUse(words: Durations, figures: Figures, { p10, p90 }: MonthsOfFit): string {
+  if (p90 < 0.75) return words.fewWeeks;
+  if (p10 >= horizonMonths) return words.longest;
+  const inYears = Math.round(p90) > 10;
+  const [low, high] = inYears
+    ? [halfYears(p10), halfYears(p90)]
+    : [Math.max(1, Math.round(p10)), Math.max(1, Math.round(p90))];
+  const end = inYears ? figures.years(high) : figures.months(high);
+  return low === high ? end : `${figures.number(low)}–${end}`;
 }

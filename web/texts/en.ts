@@ -146,12 +146,14 @@ export const english = {
       not_measured: "{number} to measure",
     },
     announced: "Bikes: {counts}.",
-    key: "Yellow: how low and high the saddle goes. Blue: what suits your child. Where they overlap, the height fits.",
+    key: "Yellow: saddle heights. Blue: your child.",
     scale:
       "Heights above the floor, {low} to {high}. The blue band, the heights that suit your child, runs across all bikes.",
     bar: "{lowest?{highest?Saddle {lowest} to {highest}|Saddle from {lowest}; highest not measured}|Saddle up to {highest}; lowest not measured}",
     wheel: "{nominal} inch",
     taped: "measured by you",
+    fitsFor: "fits {time}",
+    overview: "All at a glance",
     emptyWhy: "Open your club’s list, measure a bike, or try it out with made-up ones.",
     noReading: "Enter the inside leg to see which of these fit.",
     toRider: "Enter the inside leg",
@@ -211,7 +213,7 @@ export const english = {
   },
 
   whatIf: {
-    title: "What would change the answer",
+    title: "What if…",
     busy: "Working it out…",
     now: "{first?Right now, {first} comes first.|Right now, no bike comes first.}",
     nothing: "Small changes to the measurement or the budget make no difference.",
@@ -296,6 +298,7 @@ export const english = {
 
   wishes: {
     title: "Filter and sort",
+    detail: "More detail",
     order: "Bikes that fit come first. Sort them by",
     orders: {
       lasts: "how long they fit",

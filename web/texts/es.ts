@@ -162,11 +162,13 @@ export const spanish: Translation = {
       not_measured: "{number} sin medidas suficientes",
     },
     announced: "Las bicis: {counts}.",
-    key: "Amarillo: hasta dónde va el sillín. Azul: lo que necesita tu peque. Donde coinciden, la altura sirve.",
+    key: "Amarillo: alturas del sillín. Azul: tu peque.",
     scale: "Alturas desde el suelo, {low} a {high}. La franja de tu peque cruza todas las bicis.",
     bar: "{lowest?{highest?Sillín de {lowest} a {highest}|Sillín desde {lowest}; lo más alto sin medir}|Sillín hasta {highest}; lo más bajo sin medir}",
     wheel: "{nominal} pulgadas",
     taped: "medida por ti",
+    fitsFor: "sirve {time}",
+    overview: "Todas de un vistazo",
     emptyWhy: "Abre la lista de tu club, mide una bici o prueba con bicis inventadas.",
     noReading: "Escribe la entrepierna y verás cuáles le sirven.",
     toRider: "Escribir la entrepierna",
@@ -222,7 +224,7 @@ export const spanish: Translation = {
     },
   },
   whatIf: {
-    title: "Qué cambiaría la respuesta",
+    title: "¿Y si…?",
     busy: "Calculando…",
     now: "{first?Ahora mismo, {first} va primero.|Ahora mismo, ninguna va primero.}",
     nothing: "Cambios pequeños en la medida o el presupuesto no cambian nada.",
@@ -298,6 +300,7 @@ export const spanish: Translation = {
   },
   wishes: {
     title: "Filtrar y ordenar",
+    detail: "Más detalles",
     order: "Primero las que sirven, ordenadas por",
     orders: {
       lasts: "tiempo que sirven",

@@ -159,11 +159,13 @@ export const french: Translation = {
       not_measured: "{number} à mesurer",
     },
     announced: "Les vélos : {counts}.",
-    key: "En jaune, la plage de la selle. En bleu, ce qui va à votre enfant. Là où les deux se recouvrent, la hauteur convient.",
+    key: "Jaune : hauteurs de selle. Bleu : votre enfant.",
     scale: "Hauteurs depuis le sol, {low} à {high}. La plage de votre enfant est tracée sur tous les vélos.",
     bar: "{lowest?{highest?Selle de {lowest} à {highest}|Selle à partir de {lowest} ; position haute non mesurée}|Selle jusqu’à {highest} ; position basse non mesurée}",
     wheel: "{nominal} pouces",
     taped: "mesuré par vous",
+    fitsFor: "convient {time}",
+    overview: "Vue d’ensemble",
     emptyWhy: "Ouvrez la liste de votre club, mesurez un vélo ou essayez avec des vélos inventés.",
     noReading: "Indiquez l’entrejambe pour voir lesquels conviennent.",
     toRider: "Indiquer l’entrejambe",
@@ -218,7 +220,7 @@ export const french: Translation = {
     },
   },
   whatIf: {
-    title: "Ce qui changerait la réponse",
+    title: "Et si…",
     busy: "Calcul en cours…",
     now: "{first?Pour l’instant, {first} est en tête.|Pour l’instant, aucun vélo n’est en tête.}",
     nothing: "De petits changements de la mesure ou du budget ne changent rien.",
@@ -294,6 +296,7 @@ export const french: Translation = {
   },
   wishes: {
     title: "Filtrer et trier",
+    detail: "Plus de détails",
     order: "D’abord les vélos qui conviennent, triés par",
     orders: {
       lasts: "durée",

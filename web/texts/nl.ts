@@ -159,11 +159,13 @@ export const dutch: Translation = {
       not_measured: "{number} met te weinig maten",
     },
     announced: "De fietsen: {counts}.",
-    key: "Geel: zo ver gaat het zadel. Blauw: wat je kind past. Waar ze overlappen, past de hoogte.",
+    key: "Geel: zadelhoogtes. Blauw: je kind.",
     scale: "Hoogtes vanaf de vloer, {low} tot {high}. Het bereik van je kind loopt over alle fietsen.",
     bar: "{lowest?{highest?Zadel {lowest} tot {highest}|Zadel vanaf {lowest}; hoogste stand niet gemeten}|Zadel tot {highest}; laagste stand niet gemeten}",
     wheel: "{nominal} inch",
     taped: "door jou gemeten",
+    fitsFor: "past {time}",
+    overview: "Alles in één blik",
     emptyWhy: "Open de lijst van je club, meet een fiets of probeer het met verzonnen fietsen.",
     noReading: "Vul de binnenbeenlengte in, dan zie je welke passen.",
     toRider: "Naar het kind",
@@ -218,7 +220,7 @@ export const dutch: Translation = {
     },
   },
   whatIf: {
-    title: "Wat het antwoord zou veranderen",
+    title: "Wat als …",
     busy: "Bezig met rekenen …",
     now: "{first?Zoals het nu is, staat {first} vooraan.|Zoals het nu is, staat geen fiets vooraan.}",
     nothing: "Kleine wijzigingen in de meting of het budget veranderen niets.",
@@ -295,6 +297,7 @@ export const dutch: Translation = {
   },
   wishes: {
     title: "Filter en volgorde",
+    detail: "Meer details",
     order: "Passende fietsen eerst, gesorteerd op",
     orders: {
       lasts: "hoe lang ze passen",

@@ -454,7 +454,15 @@ TEST_CASE("rows are a window of the ranked rack, with counts and heights of all 
     REQUIRE(row["bikes"].size() == 1);
     CHECK(row["bikes"][0] == all["bikes"][1]);
     CHECK(row["counts"] == all["counts"]);
+    CHECK(row["groups"] == json::array({{{"verdict", "fits_now"}, {"suits_stage", true}, {"bikes", 2}},
+                                        {{"verdict", "too_tall"}, {"suits_stage", true}, {"bikes", 1}}}));
     CHECK_FALSE(row.contains("left_out"));
+    question["rows"] = {{"from", 0}, {"count", 3}};
+    question["detail"] = "spans";
+    const json spans = ask(engine, question)["bikes"];
+    CHECK(spans.size() == 3);
+    CHECK(spans[1] == json({{"span_mm", all["bikes"][1]["span_mm"]}}));
+    question["detail"] = "brief";
     question["rows"] = {{"from", 7}, {"count", 5}};
     CHECK(ask(engine, question)["bikes"].empty());
     question["rows"] = {{"from", -1}, {"count", 5}};

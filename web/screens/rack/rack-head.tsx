@@ -14,7 +14,7 @@ import type { Texts } from "../../texts/texts";
 const verdicts: Verdict[] = ["fits_now", "close_call", "too_tall", "outgrown", "not_measured"];
 
 /** "3 fit now, 1 close call, 2 too tall". */
-function countWords(texts: Texts, answer: AssessAnswer): string[] {
+export function countWords(texts: Texts, answer: Pick<AssessAnswer, "counts">): string[] {
   const { counts } = answer;
   return verdicts
     .filter((verdict) => counts[verdict] > 0 || verdict === "fits_now")

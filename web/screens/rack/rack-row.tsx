@@ -1,6 +1,8 @@
-// One bike on the rack: seen as a span first, then told in words.
+// One bike of the rack: a line with what decides, or, where more is wanted, all that speaks for it and against it.
 import type { HeightScale } from "../../drawings/height-scale";
+import type { ShownWindow } from "../../drawings/shown-window";
 import { SpanBar } from "../../drawings/span-bar";
+import type { JudgedBike } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { unlessSame } from "../../parts/unless-same";
 import { VerdictHead } from "../../parts/verdict-head";
@@ -10,7 +12,7 @@ import { Choosing } from "./choosing";
 import { beatenBy } from "./rack-bikes";
 import type { RackBike } from "./rack-bikes";
 import { VerdictLine } from "./verdict-line";
-import { lastingWords } from "./verdict-words";
+import { briefSetting, briefWords, lastingWords } from "./verdict-words";
 
 interface RackRowProps {
   bike: RackBike;
@@ -18,60 +20,92 @@ interface RackRowProps {
   /** Another one may be picked. */
   pickable: boolean;
   scale: HeightScale;
-  /** Nobody measured the leg. */
-  guess: boolean;
+  window: ShownWindow | null;
+  /** In sentences. */
+  detail: boolean;
 }
 
-export const RackRow = unlessSame(function RackRow({ bike, picked, pickable, scale, guess }: RackRowProps) {
+export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
+  const { bike, picked, pickable, scale, window, detail } = props;
   const { texts, figures, change } = usePage();
   const { judged } = bike;
-  const lasting = judged === null ? null : lastingWords(texts, figures, judged);
+  const guess = window?.target === null;
   const price = bike.price === null ? null : figures.money(bike.price, bike.currency);
+  // Under the heading of its group, where there are groups.
+  const Heading = judged === null ? "h3" : "h4";
   return (
-    <article class="row">
-      <p class="row-head">
-        {judged !== null && <VerdictHead bike={judged} guess={guess} />}
-        <span class="row-facts figure">
+    <article class={detail ? "row in-detail" : "row"}>
+      {(judged !== null || bike.taped) && (
+        <p class="row-head">
+          {judged !== null && <VerdictHead bike={judged} guess={guess} />}
           {bike.taped && <span>{texts.rack.taped}</span>}
-          {bike.wheelInches !== null && <span>{texts.rack.wheel({ nominal: bike.wheelInches })}</span>}
-          {price !== null && <span>{price}</span>}
-        </span>
-      </p>
+        </p>
+      )}
       <div class="row-title">
-        <h3>
+        <Heading>
           <button
             type="button"
             class="row-name"
             data-bike={bike.id}
             onClick={() => change(went({ name: "bike", id: bike.id }))}
           >
-            {bike.name}
+            {bike.name || bike.id}
           </button>
-        </h3>
-        {judged !== null && (
-          <label class="row-pick">
-            <input
-              type="checkbox"
-              aria-label={texts.beside.pick({ bike: bike.name })}
-              checked={picked}
-              disabled={!picked && !pickable}
-              onChange={(event) => change(bikePicked(bike.id, event.currentTarget.checked))}
-            />
-          </label>
-        )}
+        </Heading>
+        <span class="row-facts figure">
+          {(detail || judged === null) && bike.wheelInches !== null && (
+            <span>{texts.rack.wheel({ nominal: bike.wheelInches })}</span>
+          )}
+          {price !== null && <strong>{price}</strong>}
+        </span>
       </div>
+      {judged !== null && (
+        <label class="row-pick">
+          <input
+            type="checkbox"
+            aria-label={texts.beside.pick({ bike: bike.name })}
+            checked={picked}
+            disabled={!picked && !pickable}
+            onChange={(event) => change(bikePicked(bike.id, event.currentTarget.checked))}
+          />
+        </label>
+      )}
       <SpanBar
         scale={scale}
         span={bike.span}
+        window={window}
         verdict={judged?.verdict ?? null}
         saddle={guess ? null : (judged?.saddle_mm ?? null)}
       />
-      {judged !== null && <VerdictLine bike={judged} />}
-      {lasting !== null && <p class="soft">{lasting}</p>}
-      {judged !== null && <Choosing bike={judged} beatenBy={beatenBy(judged)} />}
+      {judged !== null && (detail ? <RowDetail bike={judged} /> : <RowBrief bike={judged} />)}
     </article>
   );
 });
+
+function RowBrief({ bike }: { bike: JudgedBike }) {
+  const { texts, figures } = usePage();
+  const setting = briefSetting(texts, figures, bike);
+  return (
+    <p class="row-brief figure">
+      {setting !== null && <strong>{setting}</strong>}
+      {briefWords(texts, figures, bike).map((words) => (
+        <span key={words}>{words}</span>
+      ))}
+    </p>
+  );
+}
+
+function RowDetail({ bike }: { bike: JudgedBike }) {
+  const { texts, figures } = usePage();
+  const lasting = lastingWords(texts, figures, bike);
+  return (
+    <div class="row-detail">
+      <VerdictLine bike={bike} />
+      {lasting !== null && <p class="soft">{lasting}</p>}
+      <Choosing bike={bike} beatenBy={beatenBy(bike)} />
+    </div>
+  );
+}
 
 /** Where a bike will stand that the engine is still being asked about. */
 export function RowRoom() {

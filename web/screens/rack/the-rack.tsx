@@ -1,13 +1,14 @@
 // The rack: all bikes on one floor-to-saddle scale, the rider's window across them, the best first.
-import { useCallback, useMemo } from "preact/hooks";
+import { useCallback, useMemo, useState } from "preact/hooks";
 import { scaleBetween, scaleOver } from "../../drawings/height-scale";
-import { isGuess, shownWindow } from "../../drawings/shown-window";
+import { shownWindow } from "../../drawings/shown-window";
 import { WindowBand } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
 import { rackQuestion } from "../../engine/rack-question";
 import type { AssessAnswer } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
+import { TickField } from "../../parts/fields";
 import { ForWhom } from "../../parts/for-whom";
 import { InventedMark } from "../../parts/invented-mark";
 import { KeptMark } from "../../parts/kept-mark";
@@ -20,11 +21,13 @@ import type { ListState, PageState } from "../../state/page-state";
 import { mostPicked } from "../../state/picking";
 import { saysSomething } from "../../state/request-building";
 import { shown } from "../../state/list-steps";
-import { rowsNeared, went } from "../../state/screen-changes";
+import { rowsNeared, wanted, went } from "../../state/screen-changes";
+import { GroupHead } from "./group-head";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
+import { RackOverview } from "./rack-overview";
 import { PaperHead, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
@@ -51,7 +54,10 @@ export function TheRack({ state }: { state: PageState }) {
   const { answer, refusal } = lastAnswer(state, rackQuestion);
   const bikes = rackBikes(state);
   const judgedRider = answer?.rider ?? null;
-  const window = shownWindow(judgedRider);
+  // The same one for the same rider, so that no row is drawn again.
+  const window = useMemo(() => shownWindow(judgedRider), [judgedRider]);
+  const [sought, seek] = useState<{ place: number } | null>(null);
+  const detail = state.wants.detail || state.printing !== null;
   const { low, high } = scaleOver(heightsOf(answer, list), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
@@ -73,7 +79,7 @@ export function TheRack({ state }: { state: PageState }) {
         <KeptMark state={state} />
         <PaperHead state={state} bikes={bikes} />
       </ScreenHead>
-      <div class="inset">
+      <div class="inset rack-tools">
         {list.refusal?.named === true && <ListRefused list={list} />}
         {answer === null ? (
           <ToRider rider={state.rider} />
@@ -81,13 +87,19 @@ export function TheRack({ state }: { state: PageState }) {
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
+            <RackOverview state={state} scale={scale} window={window} onSeek={seek} />
           </>
         )}
-        <p class="soft ending">
-          {texts.rack.key} {answer !== null && <span class="on-screen">{texts.beside.how}</span>}
-        </p>
+        {answer !== null && (
+          <TickField
+            label={texts.wishes.detail}
+            ticked={state.wants.detail}
+            onTick={(detail) => change(wanted({ detail }))}
+          />
+        )}
+        <p class="soft key">{texts.rack.key}</p>
       </div>
-      <div class="rack told">
+      <div class={`rack listed told ${detail ? "" : "brief"}`}>
         <TapeStrip
           scale={scale}
           window={window}
@@ -98,6 +110,12 @@ export function TheRack({ state }: { state: PageState }) {
           <LongList
             label={texts.rack.listLabel}
             length={bikes.length}
+            groups={answer?.groups.map((group) => ({
+              length: group.bikes,
+              head: <GroupHead group={group} stage={answer.rider.stage} />,
+            }))}
+            look={String(detail)}
+            sought={sought}
             itemAt={bikes.at}
             onNear={near}
             whole={state.printing !== null}
@@ -111,7 +129,8 @@ export function TheRack({ state }: { state: PageState }) {
                   picked={state.picked.includes(bike.id)}
                   pickable={state.picked.length < mostPicked}
                   scale={scale}
-                  guess={judgedRider !== null && isGuess(judgedRider)}
+                  window={window}
+                  detail={detail}
                 />
               )
             }
@@ -119,6 +138,7 @@ export function TheRack({ state }: { state: PageState }) {
         </div>
       </div>
       <div class="inset stack ending">
+        {answer !== null && <p class="soft on-screen">{texts.beside.how}</p>}
         {setAside > 0 && (
           <button
             type="button"

@@ -1,7 +1,7 @@
 // A verdict in sentences: where the saddle goes or what is missing, and how long the bike lasts.
 import type { JudgedBike, LikelyHeights, Pause } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
-import { lengthOfUse } from "../../texts/durations";
+import { briefUse, lengthOfUse } from "../../texts/durations";
 import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
 
@@ -94,6 +94,35 @@ export function lastingWords(
     (sentence) => sentence !== null,
   );
   return sentences.length === 0 ? null : sentences.join(" ");
+}
+
+/** The setting for a line; of a guessed leg with the range as figures alone, beside the mark that it is a guess. */
+export function briefSetting(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
+  const { saddle_likely_mm: likely } = bike;
+  const setting = settingWords(texts, figures, bike);
+  return setting === null || likely === undefined
+    ? (setting?.height ?? null)
+    : texts.verdict.setting({ height: `${figures.bareLength(likely.low)}–${figures.length(likely.high)}` });
+}
+
+/** What a line has room for: what is still to be measured, of which kind it is, and how long or from when it fits. */
+export function briefWords(texts: Texts, figures: Figures, bike: JudgedBike): string[] {
+  const { fits_from: from, months_of_fit: months, pauses, verdict } = bike;
+  const [pause] = pauses;
+  const lasting = (): string | null => {
+    if (verdict === "outgrown") return null;
+    if (verdict === "too_tall" && from !== null)
+      return texts.verdict.fitsFrom({ month: from.p50 && figures.shortMonth(from.p50) });
+    if (pause !== undefined) return texts.pauses.until({ until: figures.shortMonth(pause.from) });
+    return months && texts.rack.fitsFor({ time: briefUse(texts.durations, figures, months) });
+  };
+  return [
+    !bike.suits_stage && bike.kind !== null ? texts.verdict.otherKind[bike.kind] : null,
+    ...(verdict === "not_measured"
+      ? bike.to_measure.map((what) => byCode(texts.checks.measure, what) ?? what)
+      : []),
+    lasting(),
+  ].filter((words) => words !== null);
 }
 
 /** Whether the bike fits again after a pause, which may also end where the bike is outgrown for good. */

@@ -6,7 +6,7 @@ import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
-import { went, whatIfUnfolded } from "../../state/screen-changes";
+import { unfolded, went } from "../../state/screen-changes";
 import type { Texts } from "../../texts/texts";
 
 export function WhatIf({ state, currency }: { state: PageState; currency: string | null }) {
@@ -15,7 +15,7 @@ export function WhatIf({ state, currency }: { state: PageState; currency: string
   const { answer, fresh } = answerTo(state, changesQuestion);
   return (
     <div class="what-if">
-      <Fold title={texts.whatIf.title} open={open} onFold={(unfolded) => change(whatIfUnfolded(unfolded))}>
+      <Fold title={texts.whatIf.title} open={open} onFold={(open) => change(unfolded("whatIfOpen", open))}>
         {answer === null || !fresh ? (
           <p role="status">{texts.whatIf.busy}</p>
         ) : (
