@@ -39,6 +39,16 @@ export async function walkEveryScreen(page, look) {
   await openList(page, sample("loan-shed.json"));
   await page.getByRole("heading", { name: "Loan shed, autumn list" }).waitFor();
   await look("list");
+  await page.getByRole("button", { name: "Who each bike fits" }).click();
+  await page.locator(".suits-rows").first().waitFor();
+  await look("who each bike fits");
+  await page.getByRole("radio", { name: "Tags" }).check();
+  await page.getByText("40 tags").waitFor();
+  await look("tags for the bikes");
+  await page.getByRole("radio", { name: "Wall strip" }).check();
+  await page.getByRole("img", { name: /^Sheet 1 / }).waitFor();
+  await look("strip for the wall");
+  await goTo(page, "List");
   await page.getByRole("button", { name: "Add a bike" }).click();
   await look("entry of a list");
   await page.getByRole("button", { name: "Discard this bike" }).click();

@@ -23,9 +23,23 @@ function read(given) {
 
 test("what is written as it should be is taken, in whatever case", () => {
   assert.deepEqual(
-    read({ list: " ../lists/shed.json ", language: "DE", units: "in", currency: "chf", view: "Rack" }),
+    read({
+      list: " ../lists/shed.json ",
+      language: "DE",
+      units: "in",
+      currency: "chf",
+      view: "Rack",
+      bike: " L07 ",
+    }),
     {
-      settings: { list: "../lists/shed.json", language: "de", units: "in", currency: "CHF", view: "rack" },
+      settings: {
+        list: "../lists/shed.json",
+        language: "de",
+        units: "in",
+        currency: "CHF",
+        view: "rack",
+        bike: "L07",
+      },
       misunderstood: [],
     },
   );
@@ -39,6 +53,7 @@ const nonsense = {
   // The last one is of the right shape, and no currency (ISO 4217).
   currency: ["", "€", "EURO", "QQQ"],
   view: ["", "keep", "<b>", "constructor"],
+  bike: [""],
 };
 for (const [name, values] of Object.entries(nonsense)) {
   test(`${name}: nonsense counts as not said, and is told of`, () => {
@@ -79,7 +94,7 @@ test("an address says the same behind its #, and the console hears of what nobod
   assert.equal(settings.view, null);
   assert.equal(settings.host, "https://school.example");
   assert.equal(said.length, 2);
-  assert.match(said[0], /#view="moon" is not understood; expected: rider, rack, tape, list or club/);
+  assert.match(said[0], /#view="moon" is not understood; expected: rider, rack, tape, list, club or suits/);
   assert.match(said[1], /#colour="red" is not understood/);
 });
 

@@ -13,6 +13,7 @@ import { giveParts } from "./element-parts";
 import { followSettings } from "./follow-settings";
 import { headingsFrom } from "./heading-levels";
 import { followInline } from "./inline-list";
+import { tagCodes } from "./tag-codes";
 import { misunderstoodWords, readSettings } from "./settings";
 import type { Misunderstood } from "./settings";
 import { tellWebmaster } from "./tell-webmaster";
@@ -63,7 +64,9 @@ export function start(host: HTMLElement): Running {
       expected,
     });
   };
-  const given = (name: string): string | null => host.getAttribute(name);
+  // A tag on a bike leads to the page around, and says in its address which bike it is on.
+  const given = (name: string): string | null =>
+    name === "bike" ? new URLSearchParams(location.hash.slice(1)).get(name) : host.getAttribute(name);
   const listAt = (list: string): ListSource => addressSource(new URL(list, document.baseURI));
 
   const settings = readSettings(given, misunderstood);
@@ -74,6 +77,7 @@ export function start(host: HTMLElement): Running {
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
+    tagCodes: tagCodes([]),
     // The first time it is drawn.
     onLanguage: () => fallback?.remove(),
   });
@@ -93,14 +97,18 @@ export function start(host: HTMLElement): Running {
   setHeadings();
   setScheme();
   const follow = followSettings(mounted, settings, listAt);
-  const stopReading = followInline(host, mounted.openList);
+  if (settings.bike !== null) host.scrollIntoView();
+  const stopReading = followInline(host, (source) => void mounted.openList(source));
+  const followAddress = (): void => follow(readSettings(given, misunderstood));
+  addEventListener("hashchange", followAddress);
   return {
     changed() {
-      follow(readSettings(given, misunderstood));
+      followAddress();
       setHeadings();
       setScheme();
     },
     end() {
+      removeEventListener("hashchange", followAddress);
       stopReading();
       stopTelling();
       headings.stop();

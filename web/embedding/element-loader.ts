@@ -78,7 +78,10 @@ class SaddleruleFit extends HTMLElement {
   connectedCallback(): void {
     clearTimeout(this.#leaving);
     if (this.shadowRoot === null) waitingRoom(this);
-    if (this.#running === null) near.observe(this);
+    if (this.#running !== null) return;
+    // Somebody scanned the tag on a bike, and waits for what is here.
+    if (/[#&]bike=/.test(location.hash)) this.begin();
+    else near.observe(this);
   }
 
   /** Moved within the page it is there again before the task is over, and goes on as it was. */

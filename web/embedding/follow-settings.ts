@@ -4,6 +4,7 @@ import { usualSettings } from "../page/mount-saddlerule";
 import type { Mounted } from "../page/mount-saddlerule";
 import { shownIn } from "../state/rider-changes";
 import { currencyIs, languageChosen, went } from "../state/screen-changes";
+import { tagAwaitsNothing, tagOf, tagScanned } from "../state/suits";
 import type { Settings } from "./settings";
 
 /**
@@ -16,17 +17,22 @@ export function followSettings(
   sourceOf: (list: string) => ListSource,
 ): (next: Settings) => void {
   let before = first;
-  if (first.list !== null) openList(sourceOf(first.list));
+  const open = (list: string): void =>
+    void openList(sourceOf(list)).then(() => store.change(tagAwaitsNothing()));
+  if (first.list !== null) open(first.list);
   return (next) => {
-    const { list, language, units, currency, view } = next;
+    const { list, language, units, currency, view, bike } = next;
     const last = before;
     before = next;
     const usual = usualSettings();
     if (language !== last.language) store.change(languageChosen(language ?? usual.language));
     if (units !== last.units) store.change(shownIn(units ?? usual.units));
     if (currency !== last.currency) store.change(currencyIs(currency));
-    if (view !== last.view) store.change(went({ name: view ?? "rider" }));
+    const otherList = list !== null && (list !== last.list || currency !== last.currency);
+    const tag = bike === last.bike ? null : tagOf(bike, otherList ? list : null);
+    if (tag !== null) store.change(tagScanned(tag));
+    else if (view !== last.view) store.change(went({ name: view ?? "rider" }));
     // Prices are read with their currency.
-    if (list !== null && (list !== last.list || currency !== last.currency)) openList(sourceOf(list));
+    if (otherList) open(list);
   };
 }

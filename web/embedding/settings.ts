@@ -5,7 +5,7 @@ import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
 
 /** Screens that Saddlerule can begin with. */
-export type View = "rider" | "rack" | "tape" | "list" | "club";
+export type View = "rider" | "rack" | "tape" | "list" | "club" | "suits";
 
 export interface Settings {
   /** The address of a list, as it was written, which is relative to the page. */
@@ -15,6 +15,8 @@ export interface Settings {
   /** Of prices for which the list names none. */
   currency: string | null;
   view: View | null;
+  /** A bike to begin with, by its mark in the list. */
+  bike: string | null;
 }
 
 export interface Misunderstood {
@@ -54,12 +56,20 @@ const readers: { [Name in keyof Settings]: [Reader<NonNullable<Settings[Name]>>,
     (value) => currencies().find((code) => code === value.toUpperCase()) ?? null,
     "a currency of ISO 4217 in three letters, such as EUR",
   ],
-  view: [oneOf("rider", "rack", "tape", "list", "club"), "rider, rack, tape, list or club"],
+  view: [oneOf("rider", "rack", "tape", "list", "club", "suits"), "rider, rack, tape, list, club or suits"],
+  bike: [(value) => (value === "" ? null : value), "the mark of a bike in the list"],
 };
 
 export const settingNames = Object.keys(readers) as (keyof Settings)[];
 
-export const nothingSaid: Settings = { list: null, language: null, units: null, currency: null, view: null };
+export const nothingSaid: Settings = {
+  list: null,
+  language: null,
+  units: null,
+  currency: null,
+  view: null,
+  bike: null,
+};
 
 /**
  * @param given the value of a setting as it was written, null where nothing was

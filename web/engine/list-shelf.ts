@@ -92,8 +92,8 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
         : open.find((list) => list.file === source.name && !isUnsaved(list));
       if (again !== undefined) change(listClosed(again.key));
       files.set(++lists, { bytes, ...(source.encoding && { encoding: source.encoding }) });
-      const { name, sample, keptOn = null } = source;
-      change(listTaken(lists, answer, { file: name, sample, keptOn }));
+      const { name, sample, keptOn = null, named = false } = source;
+      change(listTaken(lists, answer, { file: name, sample, keptOn, named }));
     },
     fileOf: (key) => files.get(key) ?? null,
   };

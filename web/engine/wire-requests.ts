@@ -3,6 +3,7 @@ import type { Stage } from "./wire-answers";
 import type { ClubDayRequest, ReadRidersRequest, WriteRidersRequest } from "./wire-club";
 import type { ListsRequest } from "./wire-lists";
 import type { YearsRequest } from "./wire-years";
+import type { SuitsRequest } from "./wire-suits";
 
 export type TypedUnit = "cm" | "in";
 
@@ -116,4 +117,5 @@ export type EngineRequest =
   | ReadRidersRequest
   | WriteRidersRequest
   | ClubDayRequest
-  | YearsRequest;
+  | YearsRequest
+  | SuitsRequest;

@@ -4,6 +4,7 @@ import { followSettings } from "../embedding/follow-settings";
 import { settingsFromAddress } from "../embedding/from-address";
 import type { AddressSettings } from "../embedding/from-address";
 import { tellHeight } from "../embedding/height-told";
+import type { TagCodes } from "../embedding/tag-codes";
 import type { EngineOpener } from "../engine/engine-opening";
 import type { ListSource } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
@@ -23,10 +24,19 @@ export interface PageOptions {
   usually?: string;
   /** What a site adds. */
   site?: SiteParts;
+  tagCodes?: TagCodes;
 }
 
 /** Shows Saddlerule in the document's element for it. */
-export function mountPage({ engines, packedWords, samples, listAt, usually = "", site }: PageOptions): void {
+export function mountPage({
+  engines,
+  packedWords,
+  samples,
+  listAt,
+  usually = "",
+  site,
+  tagCodes,
+}: PageOptions): void {
   const host = document.getElementById("saddlerule");
   if (host === null) return;
   // Of what is said twice, the first counts.
@@ -39,6 +49,7 @@ export function mountPage({ engines, packedWords, samples, listAt, usually = "",
     device: deviceStore(),
     samples,
     ...(site && { site }),
+    ...(tagCodes && { tagCodes }),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },

@@ -6,6 +6,7 @@ import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
 import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
+import type { TagCodes } from "../embedding/tag-codes";
 import { nothingSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
@@ -21,6 +22,7 @@ import type { DeviceStore } from "../keeping/device-store";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
 import { createStore } from "../state/store";
+import { tagOf } from "../state/suits";
 import type { Store } from "../state/store";
 import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
@@ -50,6 +52,8 @@ export interface SaddleruleOptions {
   /** What to begin with, but for a list. */
   settings?: Settings;
   site?: SiteParts;
+  /** Where the page has an address. */
+  tagCodes?: TagCodes;
 }
 
 export interface Mounted {
@@ -57,7 +61,7 @@ export interface Mounted {
   /** What its parts use now. */
   tools: () => PageTools;
   /** Opens a list once what was kept on the device is there. */
-  openList: (source: ListSource) => void;
+  openList: (source: ListSource) => Promise<void>;
   /** Takes it away again, engines and all. */
   unmount: () => void;
 }
@@ -71,12 +75,13 @@ export function usualSettings(): { language: Language; units: TypedUnit } {
 /** Shows Saddlerule inside `host`. */
 export function mountSaddlerule(host: Element, options: SaddleruleOptions): Mounted {
   const usual = usualSettings();
-  const { language: said, units, currency, view } = options.settings ?? nothingSaid;
+  const { language: said, units, currency, view, bike, list } = options.settings ?? nothingSaid;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
     ...firstState(deviceDay(), units ?? usual.units, language, populationFor(navigator.languages)),
     currency,
-    screen: { name: view ?? "rider" },
+    screen: bike === null ? { name: view ?? "rider" } : { name: "bike", id: bike },
+    tag: tagOf(bike, list),
   });
   const words = spokenWords(options.packedWords);
   const { engines: opener, device, samples } = options;
@@ -109,6 +114,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       keepsOnDevice: device !== undefined,
       samples,
       site: options.site ?? null,
+      tagCodes: options.tagCodes ?? null,
     };
     made.set(key, tools);
     return tools;
@@ -154,10 +160,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   return {
     store,
     tools: () => toolsFor(store.read()),
-    openList: (source) =>
-      void begun.then(() => {
-        if (mounted) void opening.open(source);
-      }),
+    openList: (source) => begun.then(() => (mounted ? opening.open(source) : undefined)),
     unmount() {
       mounted = false;
       opening.stop();

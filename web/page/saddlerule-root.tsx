@@ -17,6 +17,7 @@ import { BikeCard } from "../screens/bike/bike-card";
 import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
 import { ClubDay } from "../screens/club/club-day";
+import { Suits } from "../screens/suits/suits";
 import { OneBike } from "../screens/bike/one-bike";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
@@ -26,6 +27,7 @@ import { YearsAhead } from "../screens/years/years-ahead";
 import { answerTo } from "../state/answers";
 import { yearsQuestion } from "../engine/years-questions";
 import { planQuestion } from "../state/club-day";
+import { suitsQuestion } from "../state/suits";
 import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
@@ -50,6 +52,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
   list: "list",
   club: "list",
   years: "rack",
+  suits: "list",
   keep: "keep",
 };
 
@@ -137,6 +140,11 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
             <YearsAhead state={state} />
           </section>
         )}
+        {screen.name === "suits" && (
+          <section class={shows("suits")}>
+            <Suits state={state} />
+          </section>
+        )}
       </div>
       {wide && picks}
       <CountsAloud state={state} />
@@ -162,6 +170,7 @@ function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]
     list: [answerTo(state, checkQuestion)],
     club: [answerTo(state, planQuestion)],
     years: [answerTo(state, yearsQuestion)],
+    suits: [answerTo(state, suitsQuestion)],
   };
 }
 

@@ -38,6 +38,8 @@ export interface OpenList {
   sample: boolean;
   /** Nothing newer could be fetched than this copy of that day. */
   keptOn: string | null;
+  /** The page named it, and no reader chose it. */
+  named?: boolean;
   undo: Step[];
   redo: Step[];
   /** The newest step when the list was saved last; 0: as it was opened. */

@@ -21,6 +21,7 @@ import type { Answers } from "./answers";
 import type { Printing } from "./printing";
 import { emptyDesk } from "./list-desk";
 import type { DeskState } from "./list-desk";
+import type { Tag } from "./suits";
 
 export type Screen =
   | { name: "rider"; at?: "mass" }
@@ -35,7 +36,9 @@ export type Screen =
   /** Who rides which bike on a club's morning. */
   | { name: "club" }
   /** The plan of bikes for the whole family. */
-  | { name: "years" };
+  | { name: "years" }
+  /** Whom each bike fits. */
+  | { name: "suits" };
 
 /** One figure as somebody typed it. The engine reads it; the page never does. */
 export interface TypedFigure {
@@ -158,6 +161,8 @@ export interface PageState {
   desk: DeskState;
   club: ClubState;
   years: YearsState;
+  /** The bike that the page's address names. */
+  tag: Tag | null;
   /** The places of the rack that are on screen or near it. */
   rows: RowsRequest;
   printing: Printing | null;
@@ -254,6 +259,7 @@ export function firstState(
     desk: emptyDesk,
     club: noClub,
     years: { ...noYearsWishes, find: "" },
+    tag: null,
     rows: firstRows,
     printing: null,
     whatIfOpen: false,

@@ -8,6 +8,7 @@ import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";
 import { ForWhom } from "../../parts/for-whom";
 import { InTurn } from "../../parts/in-turn";
+import { ListRefused } from "../../parts/list-refused";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
@@ -18,6 +19,7 @@ import { beatenBy } from "../rack/rack-bikes";
 import { answerTo } from "../../state/answers";
 import type { Told } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
+import type { Tag } from "../../state/suits";
 import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
@@ -32,14 +34,21 @@ import { stateWords } from "./card-words";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
+  const { list } = state;
+  const tag = state.tag?.id === id ? state.tag : null;
   const told = answerTo(state, closeUp);
+  if (tag?.awaited === true || (tag !== null && list.loaded === null))
+    return <TagAlone state={state} tag={tag} />;
   const facts = factsIn(told.answer, id);
   // Until the engine has told all about it, what the rack knows of it is shown.
   const judged =
     told.answer === null
       ? (answerTo(state, rackQuestion).answer?.bikes.find((bike) => bike.id === id) ?? null)
       : bikeIn(told.answer, id);
-  const name = judged?.name ?? facts?.name ?? (told.pending ? texts.whatIf.busy : texts.bike.gone);
+  const name =
+    judged?.name ??
+    facts?.name ??
+    (told.pending ? texts.whatIf.busy : tag === null ? texts.bike.gone : texts.suits.noBike({ id }));
   return (
     <>
       <BackToRack />
@@ -54,6 +63,25 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
         )}
         {judged === null && told.answer !== null && <Cautions />}
       </div>
+    </>
+  );
+}
+
+/** The mark of a bike, before there is a list to look it up in. */
+function TagAlone({ state: { list }, tag: { id, awaited } }: { state: PageState; tag: Tag }) {
+  const { texts, change } = usePage();
+  return (
+    <>
+      <ScreenHead title={texts.suits.bike({ id })}>{awaited && <p>{texts.whatIf.busy}</p>}</ScreenHead>
+      {!awaited && (
+        <div class="inset stack">
+          <ListRefused list={list} />
+          <p>{texts.club.noBikes}</p>
+          <button type="button" class="button wide" onClick={() => change(went({ name: "list" }))}>
+            {texts.list.title}
+          </button>
+        </div>
+      )}
     </>
   );
 }

@@ -37,6 +37,9 @@ export function ListInHand({ state }: { state: PageState }) {
       <button type="button" class="button wide" onClick={() => change(went({ name: "years" }))}>
         {texts.years.open}
       </button>
+      <button type="button" class="button wide" onClick={() => change(went({ name: "suits" }))}>
+        {texts.suits.title}
+      </button>
       {counts.set_aside === 0 ? (
         counts.bikes > 0 && <p class="soft">{texts.list.noneSetAside}</p>
       ) : (

@@ -90,7 +90,7 @@ export function TheRider({ state }: { state: PageState }) {
             <MeasuringSteps />
           </section>
         ) : (
-          <WindowResult answer={answer} refusal={refusal} />
+          <WindowResult answer={answer} refusal={refusal} tag={state.tag} />
         )}
 
         <section class="sheet">

@@ -8,6 +8,7 @@ import { ForWhom } from "../../parts/for-whom";
 import { Notes } from "../../parts/notes";
 import { aboutReadings } from "./rider-readings";
 import { went } from "../../state/screen-changes";
+import type { Tag } from "../../state/suits";
 
 /** How much of the tape is shown on either side of the window. */
 const tapeAround = 120;
@@ -16,9 +17,11 @@ interface WindowResultProps {
   answer: AssessAnswer;
   /** Why it is not about what is typed now. */
   refusal: Note | null;
+  /** The bike whose tag was scanned. */
+  tag: Tag | null;
 }
 
-export function WindowResult({ answer, refusal }: WindowResultProps) {
+export function WindowResult({ answer, refusal, tag }: WindowResultProps) {
   const { texts, figures, change } = usePage();
   const { rider } = answer;
   const window = isGuess(rider) ? { ...rider.window_likely_mm, target: null } : rider.window_mm;
@@ -52,7 +55,20 @@ export function WindowResult({ answer, refusal }: WindowResultProps) {
       <Wheels rider={rider} />
       {refusal !== null && <p class="problem">{texts.window.stale}</p>}
       <div class="buttons onward">
-        <button type="button" class="button main" onClick={() => change(went({ name: "rack" }))}>
+        {tag !== null && (
+          <button
+            type="button"
+            class="button main"
+            onClick={() => change(went({ name: "bike", id: tag.id }))}
+          >
+            {texts.suits.toBike({ id: tag.id })}
+          </button>
+        )}
+        <button
+          type="button"
+          class={tag === null ? "button main" : "button"}
+          onClick={() => change(went({ name: "rack" }))}
+        >
           {texts.window.toRack}
         </button>
         <button type="button" class="button" onClick={() => change(went({ name: "tape" }))}>

@@ -1,0 +1,111 @@
+// Tags for the bikes, on sheets to cut: the mark, the saddle's range on a piece of tape, whom the bike fits, and a code that opens
+// the page at that bike.
+import { scaleBetween } from "../../drawings/height-scale";
+import { spanWords } from "../../drawings/span-bar";
+import { TapeStrip } from "../../drawings/tape-strip";
+import type { SuitsBike } from "../../engine/wire-suits";
+import { usePage } from "../../page/page-context";
+import { paperRoom } from "./paper-size";
+import type { Paper } from "./paper-size";
+import { legWords } from "./suits-rows";
+import { everyStage } from "./suits-table";
+
+/** In millimetres. */
+export interface TagSize {
+  width: number;
+  height: number;
+}
+
+export const middleTag: TagSize = { width: 90, height: 60 };
+export const tagSizes = [{ width: 60, height: 45 }, middleTag, { width: 95, height: 85 }];
+
+/** As many to a sheet as there is room for. */
+function tagSheets(bikes: SuitsBike[], paper: Paper, { width, height }: TagSize): SuitsBike[][] {
+  const room = paperRoom[paper];
+  const number = Math.floor(room.width / width) * Math.floor(room.height / height);
+  const sheets: SuitsBike[][] = [];
+  for (let from = 0; from < bikes.length; from += number) sheets.push(bikes.slice(from, from + number));
+  return sheets;
+}
+
+interface BikeTagsProps {
+  bikes: SuitsBike[];
+  paper: Paper;
+  size: TagSize;
+  /** The list comes with the page's address. */
+  coded: boolean;
+}
+
+export function BikeTags({ bikes, paper, size, coded }: BikeTagsProps) {
+  const { texts } = usePage();
+  const sheets = tagSheets(bikes, paper, size);
+  const [first] = bikes;
+  return (
+    <>
+      <div class="stack on-screen">
+        <p>{texts.suits.tags({ number: bikes.length, sheets: sheets.length })}</p>
+        {coded && <p>{texts.suits.codes}</p>}
+        {first && <BikeTag bike={first} size={size} coded={coded} />}
+      </div>
+      {sheets.map((tags, number) => (
+        <div key={number} class="tag-sheet paper-only">
+          {tags.map((bike) => (
+            <BikeTag key={bike.id} bike={bike} size={size} coded={coded} />
+          ))}
+        </div>
+      ))}
+    </>
+  );
+}
+
+interface BikeTagProps {
+  bike: SuitsBike;
+  size: TagSize;
+  coded: boolean;
+}
+
+function BikeTag({ bike, size: { width, height }, coded }: BikeTagProps) {
+  const { texts, figures, tagCodes } = usePage();
+  const { id, name, span_mm: span, stages } = bike;
+  const code = coded ? (tagCodes?.(id) ?? null) : null;
+  const room = { "--wide": `${width}mm`, "--high": `${height}mm`, "--letters": `${height / 6.5}pt` };
+  const saddle = spanWords(texts, figures, span);
+  return (
+    <article class="bike-tag" style={room}>
+      <p class="tag-name">
+        <strong>{id}</strong> {name !== id && name}
+      </p>
+      <p>{saddle}</p>
+      {span.lowest !== null && span.highest !== null && (
+        <TapeStrip scale={scaleBetween(span.lowest, span.highest)} window={null} label={saddle} />
+      )}
+      <div class="tag-foot">
+        <dl>
+          <dt>{texts.rider.inseam}</dt>
+          {everyStage.map((stage) => {
+            const legs = stages[stage];
+            return (
+              legs && (
+                <dd key={stage}>
+                  {texts.suits.ways[stage]} <b>{legWords(texts, figures, legs.inseam_mm)}</b>
+                </dd>
+              )
+            );
+          })}
+        </dl>
+        {code !== null && (
+          <p class="tag-code">
+            <svg
+              viewBox={`-4 -4 ${code.size + 8} ${code.size + 8}`}
+              style={{ inlineSize: `${height * 0.42}mm` }}
+              aria-hidden="true"
+            >
+              <path d={code.path} />
+            </svg>
+            {texts.suits.scan}
+          </p>
+        )}
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,151 @@
+// Whom each bike fits: the list turned round, as a chart, as tags for the bikes and as a strip for the wall.
+import type { JSX } from "preact";
+import { useRef, useState } from "preact/hooks";
+import { download } from "../../engine/list-saving";
+import type { Stage } from "../../engine/wire-answers";
+import type { SuitsAnswer } from "../../engine/wire-suits";
+import { usePage } from "../../page/page-context";
+import { Select, Switch } from "../../parts/choices";
+import { ScreenHead } from "../../parts/screen-head";
+import { answerTo } from "../../state/answers";
+import { listInHand } from "../../state/list-desk";
+import type { PageState } from "../../state/page-state";
+import { went } from "../../state/screen-changes";
+import { suitsQuestion } from "../../state/suits";
+import { DisplayUnit } from "../rack/rack-head";
+import { BikeTags, middleTag, tagSizes } from "./bike-tags";
+import { paperNames, papers, usePaper } from "./paper-size";
+import type { Paper } from "./paper-size";
+import { SuitsChart } from "./suits-chart";
+import { SuitsPaper } from "./suits-paper";
+import { rowsOf } from "./suits-rows";
+import { everyStage, suitsTable } from "./suits-table";
+import { WallStrip } from "./wall-strip";
+
+type SuitsView = "chart" | "tags" | "strip";
+
+const views: SuitsView[] = ["chart", "tags", "strip"];
+
+export function Suits({ state }: { state: PageState }) {
+  const { texts, change } = usePage();
+  const words = texts.suits;
+  const { answer, pending } = answerTo(state, suitsQuestion);
+  return (
+    <>
+      <ScreenHead title={words.title} aside={<DisplayUnit unit={state.unit} />}>
+        <p>{words.lead}</p>
+      </ScreenHead>
+      {answer === null ? (
+        <div class="inset stack">
+          {state.list.loaded === null ? (
+            <>
+              <p>{texts.club.noBikes}</p>
+              <button type="button" class="button wide" onClick={() => change(went({ name: "list" }))}>
+                {texts.list.title}
+              </button>
+            </>
+          ) : (
+            pending && <p>{texts.whatIf.busy}</p>
+          )}
+        </div>
+      ) : (
+        <Turned state={state} answer={answer} />
+      )}
+    </>
+  );
+}
+
+function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
+  const { texts, tagCodes } = usePage();
+  const words = texts.suits;
+  const { unit, list } = state;
+  const { bikes, count } = answer;
+  const [view, setView] = useState<SuitsView>("chart");
+  const [stage, setStage] = useState<Stage>(state.rider.stage ?? "starting");
+  const [paper, setPaper] = useState<Paper>(unit === "in" ? "letter" : "a4");
+  const [size, setSize] = useState(middleTag);
+  const sheets = useRef<HTMLDivElement>(null);
+  usePaper(paper);
+  const rows = rowsOf(answer, stage);
+  // Whoever scans a code must find the same list.
+  const coded = tagCodes !== null && listInHand(state.desk)?.named === true;
+
+  const savePicture = (): void => {
+    const drawing = sheets.current?.querySelector("svg");
+    if (drawing) download("suits.svg", new XMLSerializer().serializeToString(drawing));
+  };
+
+  const chosen: Record<SuitsView, () => JSX.Element> = {
+    chart: () => (
+      <>
+        <div class="stack told on-screen">
+          <SuitsChart answer={answer} rows={rows} stage={stage} />
+        </div>
+        <div ref={sheets} class="paper-only">
+          <SuitsPaper answer={answer} rows={rows} stage={stage} title={list.loaded?.list?.title ?? null} />
+        </div>
+      </>
+    ),
+    tags: () => <BikeTags bikes={bikes} paper={paper} size={size} coded={coded} />,
+    strip: () => <WallStrip rows={rows} paper={paper} />,
+  };
+
+  return (
+    <div class="inset stack">
+      <div class="stack on-screen">
+        <Switch
+          name="suits-view"
+          legend={words.show}
+          legendShown={false}
+          options={views.map((value) => ({ value, label: words.views[value] }))}
+          chosen={view}
+          onChoose={setView}
+        />
+        {view === "tags" ? (
+          <Select
+            label={words.size}
+            options={tagSizes.map((value) => ({ value, label: `${value.width} × ${value.height} mm` }))}
+            chosen={size}
+            onChoose={setSize}
+          />
+        ) : (
+          <Select
+            label={texts.rider.stage}
+            options={everyStage.map((value) => ({ value, label: texts.rider.stages[value].title }))}
+            chosen={stage}
+            onChoose={setStage}
+          />
+        )}
+        <Switch
+          name="suits-paper"
+          legend={words.paper}
+          small
+          options={papers.map((value) => ({ value, label: paperNames[value] }))}
+          chosen={paper}
+          onChoose={setPaper}
+        />
+        <div class="buttons">
+          <button type="button" class="button main" onClick={() => print()}>
+            {texts.club.print}
+          </button>
+          {view === "chart" && (
+            <>
+              <button type="button" class="button" onClick={() => download("suits.csv", suitsTable(answer))}>
+                {words.saveTable}
+              </button>
+              <button type="button" class="button" onClick={savePicture}>
+                {words.savePicture}
+              </button>
+            </>
+          )}
+        </div>
+        {bikes.length < count && <p>{words.first({ told: bikes.length, all: count })}</p>}
+        {view !== "tags" && rows.length < bikes.length && (
+          <p class="soft">{words.others({ number: bikes.length - rows.length })}</p>
+        )}
+        {view === "chart" && <p class="soft">{words.rough}</p>}
+      </div>
+      {chosen[view]()}
+    </div>
+  );
+}
