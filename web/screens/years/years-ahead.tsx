@@ -37,9 +37,7 @@ export function YearsAhead({ state }: { state: PageState }) {
         )}
         {state.list.loaded === null && state.tape.kept.length === 0 && <NoBikes />}
         {left.length < family.length && <YearsWhatIf state={state} plan={answer} />}
-        <p role="status">
-          {pending && texts.whatIf.busy}
-        </p>
+        <p role="status">{pending && texts.whatIf.busy}</p>
         {refusal !== null && (
           <p class="problem" role="alert">
             {concerned !== undefined && riderName(texts, concerned) + texts.colon}
