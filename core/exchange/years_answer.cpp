@@ -35,7 +35,7 @@ class BikeNames {
 public:
     explicit BikeNames(const std::vector<FamilyBike>& bikes) {
         for (std::size_t i = 0; i < bikes.size(); ++i)
-            names_.push_back({bikes[i].bike->id, i});
+            names_.emplace_back(bikes[i].bike->id, i);
         std::sort(names_.begin(), names_.end());
     }
 
@@ -70,7 +70,7 @@ std::optional<Currency> currency_of(RequestFields& fields, const Catalogue* list
         const auto found = std::find_if(counts.begin(), counts.end(),
                                         [&](const auto& one) { return one.first == currency; });
         if (found == counts.end())
-            counts.push_back({currency, 1});
+            counts.emplace_back(currency, 1);
         else
             ++found->second;
     }

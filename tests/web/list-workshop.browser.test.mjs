@@ -104,7 +104,7 @@ test("nothing goes in before there is a height, and a half-filled bike is not lo
   const { page, close } = await openDesk(browser, screens.phone, [shed]);
   await press(page, "Measure bikes");
   const next = page.getByRole("button", { name: "Next bike" });
-  assert.equal(await next.getAttribute("aria-disabled"), "true");
+  await eventually(async () => assert.equal(await next.getAttribute("aria-disabled"), "true"));
   await next.click({ force: true });
   await page.getByText("A bike needs a tag number or a name, and one saddle height.").waitFor();
   await field(page, "Saddle at its highest (cm)").fill("60");

@@ -362,7 +362,9 @@ test("a tag without a list leads to the lists", async () => {
 test("on the site, a tag finds the list and the child who is saved on this phone", async (test) => {
   const sites = siteBuilder();
   const club = await serveClub(sites.first());
-  const context = await browser.newContext({ viewport: screens.phone, locale: "en-GB" });
+  // Tall, so that the bar at the foot covers no code, and sharp, as a camera that is close sees it.
+  const viewport = { ...screens.phone, height: 3000 };
+  const context = await browser.newContext({ viewport, deviceScaleFactor: 3, locale: "en-GB" });
   test.after(async () => {
     await context.close();
     await club.close();

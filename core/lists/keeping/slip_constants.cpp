@@ -30,9 +30,9 @@ std::vector<StatedConstant> slip_constants() {
                        sizes,
                        "ratios outside are asked about"});
     }
-    const auto length = [&](std::string name, Length value, std::string_view source,
+    const auto length = [&](std::string_view name, Length value, std::string_view source,
                             std::string_view reason) {
-        all.push_back({"slip." + name, {value.in_millimetres()}, "mm", source, reason});
+        all.push_back({"slip." + std::string(name), {value.in_millimetres()}, "mm", source, reason});
     };
     length("narrowest_span", narrowest_span, "common practice",
            "a saddle that moves by less was measured once and written twice");

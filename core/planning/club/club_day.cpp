@@ -33,7 +33,7 @@ std::optional<std::int64_t> seating_chance(const Fit& fit) {
 /// Pairs to be looked up, by rider and then by bike.
 class PairSet {
 public:
-    explicit PairSet(const std::vector<ClubPair>& pairs) : pairs_(pairs) {
+    explicit PairSet(std::vector<ClubPair> pairs) : pairs_(std::move(pairs)) {
         heap_sort(pairs_, [](const ClubPair& a, const ClubPair& b) {
             return std::pair(a.rider, a.bike) < std::pair(b.rider, b.bike);
         });
@@ -51,7 +51,7 @@ private:
 };
 
 /// A number that has no effect where it is not known: the difference from the mean of those that are.
-std::vector<std::int64_t> from_the_mean(std::vector<std::optional<std::int64_t>> amounts) {
+std::vector<std::int64_t> from_the_mean(const std::vector<std::optional<std::int64_t>>& amounts) {
     std::int64_t sum = 0;
     std::int64_t count = 0;
     for (const auto& amount : amounts) {
@@ -100,7 +100,7 @@ private:
             const auto& mass = bike(i).mass;
             of_bikes.push_back(mass && !question_.absent[i] ? std::optional(grams(*mass)) : std::nullopt);
         }
-        bike_weights_ = from_the_mean(std::move(of_bikes));
+        bike_weights_ = from_the_mean(of_bikes);
         std::vector<std::optional<std::int64_t>> of_riders;
         for (std::size_t i = 0; i < question_.riders.size(); ++i) {
             const auto& rider = day_.riders[i];
@@ -108,7 +108,7 @@ private:
                                             rider->assumed_mass().value_or(Mass()))))
                                       : std::nullopt);
         }
-        rider_weights_ = from_the_mean(std::move(of_riders));
+        rider_weights_ = from_the_mean(of_riders);
     }
 
     void take_locked() {
@@ -218,7 +218,7 @@ private:
                 seated.checks = counts_of(findings_);
             }
             seats_of_[ridden].push_back(day_.seated.size());
-            day_.seated.push_back(std::move(seated));
+            day_.seated.push_back(seated);
         }
         for (const auto& seats : seats_of_)
             give_rounds(seats);

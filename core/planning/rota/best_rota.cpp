@@ -169,7 +169,7 @@ private:
                 take(paths);
             const Misses misses = misses_of(paths);
             direction.turn_to(misses);
-            const double distance = static_cast<double>(worth_.major - highest.major);
+            const auto distance = static_cast<double>(worth_.major - highest.major);
             const double square = direction.square();
             if (square == 0.0 || distance <= 0.0)
                 break;

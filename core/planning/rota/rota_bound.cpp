@@ -62,10 +62,11 @@ void RotaBound::price(const RotaPrices& prices) {
         places_[place_of(month)] =
             places_[place_of(month + 1)] + prices.shed[place_of(month)] * std::max(index_.free_places(), 0);
 
-    free_.resize(static_cast<std::size_t>(problem.riders * (months + 1)));
+    free_.resize(static_cast<std::size_t>(problem.riders) * static_cast<std::size_t>(months + 1));
     riding_.resize(index_.all_ride_months);
     for (int rider = 0; rider < problem.riders; ++rider) {
-        RotaWorth* const to_come = &free_[static_cast<std::size_t>(rider * (months + 1))];
+        RotaWorth* const to_come =
+            &free_[static_cast<std::size_t>(rider) * static_cast<std::size_t>(months + 1)];
         to_come[months] = {};
         for (int month = months - 1; month >= 0; --month) {
             RotaWorth best = without(rider, month) + to_come[month + 1];

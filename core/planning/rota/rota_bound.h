@@ -26,7 +26,8 @@ public:
 
     /// To come from a month on, for a rider who is on no bike.
     RotaWorth free(int rider, int month) const {
-        return free_[static_cast<std::size_t>(rider * (index_.problem.months + 1) + month)];
+        return free_[static_cast<std::size_t>(rider) * static_cast<std::size_t>(index_.problem.months + 1) +
+                     static_cast<std::size_t>(month)];
     }
     /// To come from a month on, in which the rider rides this bike.
     RotaWorth riding(std::uint32_t ride, int month) const { return riding_[slot(ride, month)]; }

@@ -29,14 +29,14 @@ RotaIndex::RotaIndex(const RotaProblem& of) : problem(of) {
     }
     std::partial_sum(first_pair.begin(), first_pair.end(), first_pair.begin());
 
-    in_month_.resize(static_cast<std::size_t>(problem.riders * problem.months));
+    in_month_.resize(static_cast<std::size_t>(problem.riders) * static_cast<std::size_t>(problem.months));
     ride_months.reserve(rides);
     for (std::uint32_t ride = 0; ride < rides; ++ride) {
         const RotaRide& one = problem.rides[ride];
         ride_months.push_back(all_ride_months);
         all_ride_months += static_cast<std::size_t>(one.last - one.first + 1);
         for (int month = one.first; month <= one.last; ++month)
-            in_month_[static_cast<std::size_t>(one.rider * problem.months + month)].push_back(ride);
+            in_month_[slot_of(one.rider, month)].push_back(ride);
     }
 
     free_places_ = problem.most_bikes.value_or(0);

@@ -29,7 +29,7 @@ public:
 
     /// Rides of a rider that cover a month.
     const std::vector<std::uint32_t>& rides_in(int rider, int month) const {
-        return in_month_[static_cast<std::size_t>(rider * problem.months + month)];
+        return in_month_[slot_of(rider, month)];
     }
     /// Where the months of a ride begin in tables of all months of all rides.
     std::vector<std::size_t> ride_months;
@@ -46,6 +46,11 @@ public:
     }
 
 private:
+    std::size_t slot_of(int rider, int month) const {
+        return static_cast<std::size_t>(rider) * static_cast<std::size_t>(problem.months) +
+               static_cast<std::size_t>(month);
+    }
+
     std::vector<std::vector<std::uint32_t>> in_month_;
     int free_places_ = 0;
 };

@@ -34,7 +34,7 @@ struct State {
         return on == other.on && spent == other.spent && used == other.used;
     }
     std::size_t hash() const {
-        std::size_t mixed = static_cast<std::size_t>(spent);
+        auto mixed = static_cast<std::size_t>(spent);
         const auto mix = [&](std::size_t value) { mixed = (mixed ^ value) * 0x9e3779b1u + (mixed >> 15); };
         for (const std::uint32_t ride : on)
             mix(ride);

@@ -119,6 +119,7 @@ Suits whom_they_suit(std::span<const Bike> bikes, Length reading_sd) {
     heap_sort(places);
 
     std::vector<InseamFinder> finders;
+    finders.reserve(std::size(every_stage));
     for (const Stage stage : every_stage)
         finders.emplace_back(stage, reading_sd);
     Suits suits;

@@ -238,7 +238,7 @@ TEST_CASE("suits turns the list round, and every edge is that of assess", "[engi
     };
     for (const json& bike : answer["bikes"]) {
         for (const auto& [stage, range] : bike["stages"].items()) {
-            for (const int end : {0, 1}) {
+            for (const std::size_t end : {std::size_t{0}, std::size_t{1}}) {
                 if (range["inseam_mm"][end].is_null())
                     continue;
                 const auto edge = range["inseam_mm"][end].get<double>();

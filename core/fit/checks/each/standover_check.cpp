@@ -24,10 +24,7 @@ std::optional<Finding> each_check::standover(const CheckCase& checked) {
         finding.state = CheckState::stop;
         finding.reason = CheckReason::standover_too_high;
         finding.further = {{{"over", -room}}};
-    } else if (above(Length{}, room)) {
-        finding.state = CheckState::look;
-        finding.reason = CheckReason::standover_unsettled;
-    } else if (above(wanted, room)) {
+    } else if (above(wanted, room) && !above(Length{}, room)) {
         finding.state = CheckState::look;
         finding.reason = CheckReason::standover_tight;
     } else if (above(wanted, least_room)) {
