@@ -11,6 +11,8 @@ namespace saddlerule {
 namespace {
 
 constexpr double chance_of_one_end = 0.75;
+/// Where a range just reaches, in the tenths of a millimetre of answers, rounding of doubles does not decide.
+constexpr Length close_enough = Length::millimetres(0.01);
 
 /// What one rider needs of a bike: in tenths of a millimetre, as answers give lengths, rounded to the safe side.
 struct Need {
@@ -71,7 +73,7 @@ void add_ranges(std::vector<BikeToGet>& ranges, BikeKind kind, std::vector<Need>
                         .seats = {},
                         .bikes = 0};
         for (std::size_t i = first; i < needs.size(); ++i) {
-            if (seated[i] || range.lowest_at_most < needs[i].lowest_at_least)
+            if (seated[i] || range.lowest_at_most + close_enough < needs[i].lowest_at_least)
                 continue;
             seated[i] = true;
             range.seats.push_back(needs[i].rider);
