@@ -58,11 +58,11 @@ const openings = {
     return pressRowInSight(page);
   },
   "pressing a bike far down the rack": async (page) => {
-    await scrolled(page, 100000);
+    await scrolled(page, 50000);
     return pressRowInSight(page);
   },
   "Enter on a bike that has the focus": async (page) => {
-    await scrolled(page, 100000);
+    await scrolled(page, 50000);
     await page.evaluate(`(${rowInSight})().focus()`);
     await page.waitForTimeout(500);
     return () => page.keyboard.press("Enter");
@@ -97,7 +97,7 @@ export async function pressingTimes(browser, list, runs) {
   for (const [control, prepared] of Object.entries(openings)) {
     const measured = [];
     for (let run = 0; run < runs; ++run) {
-      const { page, noticed, close } = await openScreen(browser, list, "Rack");
+      const { page, noticed, close } = await openScreen(browser, list, "Bikes");
       const press = await prepared(page);
       await noticed();
       await press();
@@ -115,7 +115,7 @@ export async function pressingTimes(browser, list, runs) {
 /** The slowest of the presses of each kind of control on both screens, slowest first. */
 export async function slowestControls(browser, list) {
   const times = [];
-  for (const screen of ["Rider", "Rack"]) {
+  for (const screen of ["Your child", "Bikes"]) {
     let opened = await openScreen(browser, list, screen);
     for (let place = 0; ; ++place) {
       const { page, noticed } = opened;

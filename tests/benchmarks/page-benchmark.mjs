@@ -88,7 +88,7 @@ async function listAndReadingTimes(viewport) {
   const list = Date.now() - before;
 
   const beside = viewport === screens.laptop;
-  if (!beside) await goTo(page, "Rider");
+  if (!beside) await goTo(page, "Your child");
   await page.getByText("Best: 49.5 cm").waitFor();
   const redraws = [];
   for (const figure of ["51.5", "53.5", "55.5", "57.5", "59.5"]) {
@@ -114,14 +114,14 @@ async function bigFileTimes() {
   const { page, noticed, close } = await openSlowly(browser);
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
-  await goTo(page, "The list");
+  await goTo(page, "List");
   await page.waitForTimeout(500);
   await noticed();
   const before = Date.now();
   await openList(page, twentyThousand);
   await page.getByRole("heading", { name: "20000 invented bikes" }).waitFor();
   const held = most((await noticed()).tasks);
-  await goTo(page, "Rack");
+  await goTo(page, "Bikes");
   const firstBike = page.getByRole("list", { name: "Bikes, best first" }).getByRole("article").first();
   await firstBike.waitFor();
   const shown = Date.now() - before;
@@ -162,7 +162,7 @@ async function shiftOverTheMainJob(viewport) {
   await settled();
   await page.getByRole("list", { name: "Bikes, best first" }).getByRole("button").nth(3).click();
   await settled();
-  await page.getByRole("button", { name: "Back to the rack" }).click();
+  await page.getByRole("button", { name: "Back to the bikes" }).click();
   await settled();
   const { shifts } = await noticed();
   await close();

@@ -68,7 +68,7 @@ function hurried() {
     },
     () => {
       const rack = page().querySelector(".screen.rack.current article");
-      return rack !== null && rack.textContent.includes("Fits now");
+      return rack !== null && rack.textContent.includes("Saddle height fits");
     },
   ];
   const times = (window.stepTimes = []);
