@@ -40,7 +40,7 @@ export const dutch: Translation = {
     shoes: "Schoenen",
     shoesOn: "Aan",
     shoesOff: "Uit",
-    again: "Nog een meting toevoegen",
+    again: "Nog een meting",
     remove: "Verwijderen",
     removeReading: "Meting {figure} van {on} verwijderen",
     earlier: "Eerdere metingen",
