@@ -4,6 +4,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { root, sample } from "./built-engine.mjs";
+import { drawn } from "./eventually.mjs";
 import { goTo, launchBrowser, openList, openPage, screens } from "./open-page.mjs";
 
 const folder = process.env.PICTURES ?? join(root, "web/pictures");
@@ -13,7 +14,7 @@ const browser = await launchBrowser();
 
 async function opened(viewport) {
   const now = "2026-11-25T10:00:00";
-  const page = await openPage(browser, viewport, { deviceScaleFactor: 1.5, now });
+  const page = await openPage(browser, viewport, { deviceScaleFactor: 1.5, reducedMotion: "reduce", now });
   await page.page.getByRole("radio", { name: "inches" }).check();
   await page.page.getByRole("textbox", { name: "Inside leg" }).fill("19 1/2");
   await page.page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
@@ -23,7 +24,7 @@ async function opened(viewport) {
 async function take(page, name) {
   // Nothing blinks, nothing is half-way.
   await page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.blur());
-  await page.waitForTimeout(300);
+  await drawn(page);
   await page.screenshot({ path: join(folder, `${name}.png`) });
 }
 

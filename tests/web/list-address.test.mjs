@@ -4,7 +4,6 @@
 import assert from "node:assert/strict";
 import { once } from "node:events";
 import { createServer } from "node:http";
-import { setTimeout as pause } from "node:timers/promises";
 import test, { after, before } from "node:test";
 import { pageModule } from "../support/page-module.mjs";
 
@@ -18,6 +17,10 @@ const mebibyte = 1024 * 1024;
 const list = '{ "bikes": [] }';
 const patience = { silent: 600, whole: 1800 };
 
+/** The rest of a list in parts is sent once the first part was noticed. */
+const firstPart = {};
+firstPart.arrival = new Promise((resolve) => (firstPart.arrived = resolve));
+
 /** What the server does, by path; `sent` counts the bytes it could get rid of. */
 let sent = 0;
 /** Called when a reader of what has no end has hung up. */
@@ -27,7 +30,7 @@ const answers = {
   "/parts.json": async (response) => {
     response.setHeader("content-length", list.length);
     response.write(list.slice(0, 5));
-    await pause(50); // a slow server
+    await firstPart.arrival;
     response.end(list.slice(5));
   },
   "/gone": (response) => response.writeHead(404).end("no"),
@@ -87,7 +90,11 @@ function fetched(path, { onProgress = () => undefined, stop = noStop() } = {}) {
 test("a list comes byte for byte, and how far it is is told on the way", async () => {
   assert.equal(new TextDecoder().decode(await fetched("/bikes.json")), list);
   const steps = [];
-  await fetched("/parts.json", { onProgress: (done, total) => steps.push([done, total]) });
+  const onProgress = (done, total) => {
+    steps.push([done, total]);
+    firstPart.arrived();
+  };
+  await fetched("/parts.json", { onProgress });
   assert.deepEqual(steps[0], [5, list.length]);
   // The whole is not said to be there: then the engine begins.
   assert.ok(steps.every(([done, total]) => done < total));

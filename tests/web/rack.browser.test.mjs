@@ -264,8 +264,15 @@ test("after a jump down the rack, no frame draws more than two rows anew, and al
     const standing = new Set();
     let most = 0;
     scrollTo(0, document.documentElement.scrollHeight / 2);
+    const { port1, port2 } = new MessageChannel();
+    /** The task after a frame's own callbacks. */
+    const afterFrame = () =>
+      new Promise((resolve) => {
+        port1.onmessage = resolve;
+        requestAnimationFrame(() => port2.postMessage(null));
+      });
     for (let frame = 0; frame < 60; ++frame) {
-      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+      await afterFrame();
       const rows = [...shadowRoot.querySelectorAll(".screen.rack .row-name")].map(
         ({ dataset }) => dataset.bike,
       );
