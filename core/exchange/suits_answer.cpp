@@ -6,6 +6,7 @@
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
 #include "core/exchange/rows_request.h"
+#include "core/exchange/suits_table.h"
 #include "core/planning/suits/suits.h"
 #include "core/planning/suits/typical_years.h"
 
@@ -13,6 +14,9 @@
 
 namespace saddlerule {
 namespace {
+
+enum class SuitsForm { json, csv };
+constexpr WireName<SuitsForm> suits_form_names[] = {{"json", SuitsForm::json}, {"csv", SuitsForm::csv}};
 
 const auto possible_reading_sd_mm = *ClosedRange<double>::between(0.1, 500.0);
 
@@ -138,11 +142,17 @@ std::string suits(RequestFields& fields, std::span<const Bike> bikes) {
     const auto rows = optional_rows(fields);
     auto only = fields.optional_texts("only");
     const auto sd = fields.optional_number("reading_sd_mm", possible_reading_sd_mm);
+    const auto form = fields.optional_choice("form", suits_form_names).value_or(SuitsForm::json);
     if (auto problem = fields.finish())
         return error_answer(*problem);
     if (only)
         heap_sort(*only);
     const Suits turned = whom_they_suit(bikes, sd ? Length::millimetres(*sd) : usual_reading_sd());
+    if (form == SuitsForm::csv) {
+        JsonWriter json;
+        json.object([&] { field(json, "text", suits_table(turned.bikes)); });
+        return json.take();
+    }
     const std::size_t size = turned.bikes.size();
     const std::size_t from = rows ? std::min(rows->from, size) : 0;
     const std::size_t count = rows ? std::min(rows->count, size - from) : size;

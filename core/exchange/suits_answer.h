@@ -9,7 +9,7 @@
 
 namespace saddlerule {
 
-/// Reads `rows`, `only` and `reading_sd_mm`, turns the list round and writes the answer.
+/// Reads `rows`, `only`, `reading_sd_mm` and `form`, turns the list round and writes the answer; as `csv` the whole of it as one `text`.
 std::string suits(RequestFields& fields, std::span<const Bike> bikes);
 
 } // namespace saddlerule

@@ -1,5 +1,6 @@
 #include "core/exchange/years_answer.h"
 
+#include "core/base/sorting/sorting.h"
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/check_json.h"
 #include "core/exchange/json_writer.h"
@@ -36,7 +37,7 @@ public:
     explicit BikeNames(const std::vector<FamilyBike>& bikes) {
         for (std::size_t i = 0; i < bikes.size(); ++i)
             names_.emplace_back(bikes[i].bike->id, i);
-        std::sort(names_.begin(), names_.end());
+        heap_sort(names_);
     }
 
     std::optional<std::size_t> find(std::string_view id) const {

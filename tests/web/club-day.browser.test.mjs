@@ -125,7 +125,7 @@ test("the children are saved as CSV, and the file brings them back on another mo
   ]);
   assert.equal(saved.suggestedFilename(), "club-day-2026-11-28.csv");
   const file = await saved.path();
-  const [head, anna, ben] = readFileSync(file, "utf8").split("\r\n");
+  const [head, anna, ben] = readFileSync(file, "utf8").replace("\ufeff", "").split("\r\n");
   assert.deepEqual([head, anna], ["name,inseam,stage", "Anna,49.5 cm,starting"]);
   assert.match(ben, /^'=Ben,/, "no spreadsheet takes a name for a formula");
   await page.getByRole("button", { name: "Remove all children" }).click();

@@ -76,13 +76,19 @@ export function download(name: string, text: string): void {
   }, 60_000);
 }
 
+/** Spreadsheets take a table for UTF-8 only with a mark at its start. */
+const forSpreadsheets = (table: string): string => `\ufeff${table}`;
+
+export function downloadTable(name: string, table: string): void {
+  download(name, forSpreadsheets(table));
+}
+
 export function listSaving(store: Store<PageState>): ListSaving {
   const handles = new Map<number, FileHandle>();
   const desk = (): DeskState => store.read().desk;
 
-  /** Spreadsheets take a table for UTF-8 only with a mark at its start. */
   const text = (form: SaveWish["form"], { text }: SaveAnswer): string =>
-    (form === "csv" ? "\ufeff" : "") + text;
+    form === "csv" ? forSpreadsheets(text) : text;
 
   /** The list as it would be saved now; null: the engine has not told yet. */
   const saved = (): SaveAnswer | null => {

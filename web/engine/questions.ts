@@ -9,7 +9,7 @@ import {
   sentReadings,
 } from "../state/request-building";
 import type { PageState } from "../state/page-state";
-import { suitsQuestion } from "../state/suits";
+import { suitsQuestion, suitsTableQuestion } from "../state/suits";
 import { closeUp } from "./close-up";
 import { clubQuestions } from "./club-questions";
 import { deskQuestions } from "./desk-questions";
@@ -75,6 +75,7 @@ export const questions = [
   ...clubQuestions,
   ...yearsQuestions,
   suitsQuestion,
+  suitsTableQuestion,
 ] as Question<object>[];
 
 /** The reading a problem is about, when it is about one. */

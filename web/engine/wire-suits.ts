@@ -4,7 +4,13 @@ import type { RowsRequest } from "./wire-requests";
 
 export interface SuitsRequest {
   do: "suits";
-  rows: RowsRequest;
+  rows?: RowsRequest;
+  form?: "csv";
+}
+
+/** As a table for spreadsheets. */
+export interface SuitsTable {
+  text: string;
 }
 
 /** From and to. An end that is absent is not known: nobody measured it, or it lies beyond the growth reference. */

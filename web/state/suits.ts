@@ -1,5 +1,5 @@
 // The list turned round, and the bike whose tag was scanned.
-import type { SuitsAnswer } from "../engine/wire-suits";
+import type { SuitsAnswer, SuitsTable } from "../engine/wire-suits";
 import type { Question } from "./answers";
 import type { PageState } from "./page-state";
 import { went } from "./screen-changes";
@@ -19,6 +19,17 @@ export const suitsQuestion: Question<SuitsAnswer> = {
           edition: list.edition,
           subject: String(list.edition),
         }
+      : null,
+};
+
+/** The same as a table to be saved, of the whole list. */
+export const suitsTableQuestion: Question<SuitsTable> = {
+  name: "suits table",
+  engine: "rack",
+  settles: 300,
+  pose: ({ screen, list }) =>
+    screen.name === "suits" && list.loaded !== null
+      ? { request: { do: "suits", form: "csv" }, edition: list.edition, subject: String(list.edition) }
       : null,
 };
 

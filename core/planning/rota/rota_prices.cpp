@@ -1,5 +1,7 @@
 #include "core/planning/rota/rota_prices.h"
 
+#include "core/base/sorting/sorting.h"
+
 #include <algorithm>
 #include <numeric>
 
@@ -9,7 +11,7 @@ RotaIndex::RotaIndex(const RotaProblem& of) : problem(of) {
     const std::size_t rides = problem.rides.size();
     std::vector<std::uint32_t> order(rides);
     std::iota(order.begin(), order.end(), 0U);
-    std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
+    heap_sort(order, [&](std::uint32_t a, std::uint32_t b) {
         const RotaRide& x = problem.rides[a];
         const RotaRide& y = problem.rides[b];
         return x.bike != y.bike     ? x.bike < y.bike

@@ -1,5 +1,7 @@
 #include "core/planning/rota/rota_search.h"
 
+#include "core/base/sorting/sorting.h"
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -128,8 +130,10 @@ private:
                 return facts(x) < facts(y) ? -1 : 1;
             return compared_rides(rides[a], rides[b]);
         };
-        std::stable_sort(order.begin(), order.end(),
-                         [&](std::uint32_t a, std::uint32_t b) { return compared(a, b) < 0; });
+        heap_sort(order, [&](std::uint32_t a, std::uint32_t b) {
+            const auto order_of_two = compared(a, b);
+            return order_of_two == 0 ? a < b : order_of_two < 0;
+        });
         for (std::size_t i = 1; i < order.size(); ++i) {
             if (compared(order[i - 1], order[i]) == 0)
                 twin_before_[order[i]] = order[i - 1];
@@ -172,7 +176,7 @@ private:
     }
 
     static void sort(std::vector<Option>& options) {
-        std::sort(options.begin(), options.end(), [](const Option& a, const Option& b) {
+        heap_sort(options, [](const Option& a, const Option& b) {
             return a.raise != b.raise ? a.raise < b.raise : a.ride < b.ride;
         });
     }

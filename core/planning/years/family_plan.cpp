@@ -1,5 +1,6 @@
 #include "core/planning/years/family_plan.h"
 
+#include "core/base/sorting/sorting.h"
 #include "core/base/statistics/normal_distribution.h"
 
 #include <algorithm>
@@ -158,8 +159,8 @@ private:
         for (std::size_t rider = 0; rider < riders_.size(); ++rider)
             plan_.riders[rider].share_of_cost = amount_of(shares[rider]);
         const auto by_month = [](const auto& a, const auto& b) { return a.month < b.month; };
-        std::stable_sort(plan_.purchases.begin(), plan_.purchases.end(), by_month);
-        std::stable_sort(plan_.sales.begin(), plan_.sales.end(), by_month);
+        insertion_sort(plan_.purchases, by_month);
+        insertion_sort(plan_.sales, by_month);
     }
 
     /// By the months that each rides it; what is left of the rounding goes to the last.

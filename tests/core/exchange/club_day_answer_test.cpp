@@ -2,6 +2,8 @@
 #include "core/exchange/engine.h"
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include <string>
@@ -248,6 +250,22 @@ TEST_CASE("suits turns the list round, and every edge is that of assess", "[engi
             }
         }
     }
+}
+
+TEST_CASE("suits as a table says what the answer says, a row a bike", "[engine][suits]") {
+    Engine engine;
+    load(engine);
+    const json bikes = ask(engine, {{"do", "suits"}})["bikes"];
+    const auto text = ask(engine, {{"do", "suits"}, {"form", "csv"}})["text"].get<std::string>();
+    CHECK(
+        text.starts_with("id,name,wheel_in,saddle_lowest_mm,saddle_highest_mm,gliding_from_mm,gliding_to_mm,"
+                         "gliding_age_from,gliding_age_to,side_wheels_from_mm,"));
+    CHECK(std::count(text.begin(), text.end(), '\n') == static_cast<std::ptrdiff_t>(bikes.size() + 1));
+    for (const json& bike : bikes) {
+        const std::string row = "\r\n" + bike["id"].get<std::string>() + ',';
+        CHECK(text.find(row) != std::string::npos);
+    }
+    CHECK(ask(engine, {{"do", "suits"}, {"form", "xml"}})["error"]["where"] == "form");
 }
 
 TEST_CASE("suits answers rows, single bikes, and an empty list", "[engine][suits]") {

@@ -6,7 +6,7 @@ import { TextField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { Notes } from "../../parts/notes";
 import type { Stage } from "../../engine/wire-answers";
-import { download } from "../../engine/list-saving";
+import { downloadTable } from "../../engine/list-saving";
 import { answerTo } from "../../state/answers";
 import { draftGiven, draftTyped, tableGiven, tableQuestion } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
@@ -120,7 +120,7 @@ function PasteTable({ state }: { state: PageState }) {
         <button
           type="button"
           class="button wide"
-          onClick={() => download(`club-day-${state.today}.csv`, table.text)}
+          onClick={() => downloadTable(`club-day-${state.today}.csv`, table.text)}
         >
           {words.saveTable}
         </button>

@@ -7,8 +7,7 @@ import type { SuitsBike } from "../../engine/wire-suits";
 import { usePage } from "../../page/page-context";
 import { paperRoom } from "./paper-size";
 import type { Paper } from "./paper-size";
-import { legWords } from "./suits-rows";
-import { everyStage } from "./suits-table";
+import { everyStage, legWords } from "./suits-rows";
 
 /** In millimetres. */
 export interface TagSize {

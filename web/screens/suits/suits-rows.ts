@@ -4,6 +4,8 @@ import type { Stage } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 
+export const everyStage: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
+
 export interface SuitsRow {
   bike: SuitsBike;
   legs: SuitedLegs;

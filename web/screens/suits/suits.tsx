@@ -1,7 +1,7 @@
 // Whom each bike fits: the list turned round, as a chart, as tags for the bikes and as a strip for the wall.
 import type { JSX } from "preact";
 import { useRef, useState } from "preact/hooks";
-import { download } from "../../engine/list-saving";
+import { download, downloadTable } from "../../engine/list-saving";
 import type { Stage } from "../../engine/wire-answers";
 import type { SuitsAnswer } from "../../engine/wire-suits";
 import { usePage } from "../../page/page-context";
@@ -11,15 +11,14 @@ import { answerTo } from "../../state/answers";
 import { listInHand } from "../../state/list-desk";
 import type { PageState } from "../../state/page-state";
 import { went } from "../../state/screen-changes";
-import { suitsQuestion } from "../../state/suits";
+import { suitsQuestion, suitsTableQuestion } from "../../state/suits";
 import { DisplayUnit } from "../rack/rack-head";
 import { BikeTags, middleTag, tagSizes } from "./bike-tags";
 import { paperNames, papers, usePaper } from "./paper-size";
 import type { Paper } from "./paper-size";
 import { SuitsChart } from "./suits-chart";
 import { SuitsPaper } from "./suits-paper";
-import { rowsOf } from "./suits-rows";
-import { everyStage, suitsTable } from "./suits-table";
+import { everyStage, rowsOf } from "./suits-rows";
 import { WallStrip } from "./wall-strip";
 
 type SuitsView = "chart" | "tags" | "strip";
@@ -65,6 +64,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
   const [paper, setPaper] = useState<Paper>(unit === "in" ? "letter" : "a4");
   const [size, setSize] = useState(middleTag);
   const sheets = useRef<HTMLDivElement>(null);
+  const { answer: table, fresh: tableIsFresh } = answerTo(state, suitsTableQuestion);
   usePaper(paper);
   const rows = rowsOf(answer, stage);
   // Whoever scans a code must find the same list.
@@ -130,9 +130,11 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
           </button>
           {view === "chart" && (
             <>
-              <button type="button" class="button" onClick={() => download("suits.csv", suitsTable(answer))}>
-                {words.saveTable}
-              </button>
+              {table !== null && tableIsFresh && (
+                <button type="button" class="button" onClick={() => downloadTable("suits.csv", table.text)}>
+                  {words.saveTable}
+                </button>
+              )}
               <button type="button" class="button" onClick={savePicture}>
                 {words.savePicture}
               </button>
