@@ -182,7 +182,7 @@ test("a reading that is questioned is so in inches where the tape is in inches",
   const { page, close } = await openPage(browser, { width: 390, height: 844 });
   await page.getByRole("radio", { name: "inches" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("19 1/2");
-  await page.getByRole("button", { name: "Add another" }).click();
+  await page.getByRole("button", { name: "Measure again" }).click();
   await page.getByRole("textbox", { name: "Inside leg, measurement 2" }).fill("21 1/2");
   const question = page.getByText(/These measurements are/).first();
   await question.waitFor();

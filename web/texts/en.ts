@@ -37,7 +37,7 @@ export const english = {
     shoes: "Shoes",
     shoesOn: "On",
     shoesOff: "Off",
-    again: "Add another",
+    again: "Measure again",
     remove: "Remove",
     removeReading: "Remove the measurement {figure} from {on}",
     earlier: "Earlier measurements",
