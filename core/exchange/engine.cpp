@@ -108,12 +108,28 @@ struct Engine::State {
                        const GivenFile& file);
     std::string assess(RequestFields& fields, std::string_view request_text);
     std::string changes(RequestFields& fields, std::string_view request_text);
-    std::string forecast(RequestFields& fields);
+    std::string forecast(RequestFields& fields, std::string_view request_text);
     std::string side_view(RequestFields& fields, std::string_view request_text);
 
     const Catalogue* loaded() const { return desk.catalogue(); }
     std::span<const Bike> listed() const { return desk.bikes(); }
+
+    /// The bike that the request names, of the list or measured by hand; null, with a report where it names one, if there is none.
+    const Bike* named_bike(RequestFields& fields, const std::optional<std::string>& id,
+                           const TapedBikes& taped) const;
 };
+
+const Bike* Engine::State::named_bike(RequestFields& fields, const std::optional<std::string>& id,
+                                      const TapedBikes& taped) const {
+    if (!id)
+        return nullptr;
+    const Bike* bike = bike_of(*id, listed());
+    if (bike == nullptr)
+        bike = bike_of(*id, taped.bikes);
+    if (bike == nullptr)
+        fields.report("bike", ProblemCode::request_bike_unknown, {{"id", *id}});
+    return bike;
+}
 
 std::string Engine::State::answer_one(const JsonValue& request, std::string_view request_text,
                                       const GivenFile& file) {
@@ -156,7 +172,7 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
     case Task::changes:
         return changes(fields, request_text);
     case Task::forecast:
-        return forecast(fields);
+        return forecast(fields, request_text);
     case Task::side_view:
         return side_view(fields, request_text);
     case Task::read_riders:
@@ -211,14 +227,16 @@ std::string Engine::State::changes(RequestFields& fields, std::string_view reque
     return changes_answer(what_would_change(question, listed(), taped.bikes), question.rider);
 }
 
-std::string Engine::State::forecast(RequestFields& fields) {
+std::string Engine::State::forecast(RequestFields& fields, std::string_view request_text) {
     const CalendarDate today = fields.required_day("today");
     const Rider rider = required_rider(fields, today);
+    const TapedBikes taped = taped_bikes(fields, request_text, loaded());
+    const Bike* bike = named_bike(fields, fields.optional_text("bike"), taped);
     const auto months = fields.optional_number("months", forecast_months);
     fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
     if (auto problem = fields.finish())
         return error_answer(*problem);
-    return forecast_answer(rider, today, static_cast<int>(*months));
+    return forecast_answer(rider, today, static_cast<int>(*months), bike);
 }
 
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {
@@ -227,11 +245,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const auto id = fields.optional_text("bike");
     fields.require(id.has_value(), "bike", "the id of a bike");
-    const Bike* bike = id ? bike_of(*id, listed()) : nullptr;
-    if (id && bike == nullptr)
-        bike = bike_of(*id, taped.bikes);
-    if (id && bike == nullptr)
-        fields.report("bike", ProblemCode::request_bike_unknown, {{"id", *id}});
+    const Bike* bike = named_bike(fields, id, taped);
     if (auto problem = fields.finish())
         return error_answer(*problem);
 

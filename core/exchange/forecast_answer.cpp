@@ -3,19 +3,32 @@
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
 #include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/lasting/life_of_fit.h"
 #include "core/fit/verdict/saddle_window.h"
+
+#include <cstddef>
 
 namespace saddlerule {
 namespace {
 
-void write_distribution(JsonWriter& json, CalendarDate day, const InseamDistribution& inseam) {
+/// One month of the forecast; `chance` that the bike fits in it, where the request names one.
+struct MonthAhead {
+    CalendarDate day;
+    InseamDistribution inseam;
+    std::optional<double> chance;
+};
+
+void write_month(JsonWriter& json, const MonthAhead& month, bool about_a_bike) {
+    const InseamDistribution& inseam = month.inseam;
     json.object([&] {
-        field(json, "on", day);
+        field(json, "on", month.day);
         field(json, "p10", inseam.quantile(0.1));
         field(json, "p50", inseam.quantile(0.5));
         field(json, "p90", inseam.quantile(0.9));
         field(json, "mean", inseam.mean());
         field(json, "sd", inseam.sd());
+        if (about_a_bike)
+            number_field(json, "fits_probability", month.chance, 6);
     });
 }
 
@@ -83,19 +96,26 @@ void write_windows(JsonWriter& json, const Rider& rider, CalendarDate today, int
 
 } // namespace
 
-std::string forecast_answer(const Rider& rider, CalendarDate today, int months) {
+std::string forecast_answer(const Rider& rider, CalendarDate today, int months, const Bike* bike) {
     const RiderGrowth growth = RiderGrowth::of(rider, today);
     const InseamForecast forecast(growth);
+    std::optional<FitCurve> chances;
+    if (bike != nullptr)
+        chances = fit_curve(FitForecast(growth, rider), SaddleSpan::of(*bike));
+    const auto month_ahead = [&](int month) {
+        const CalendarDate day = today.plus_months(month);
+        return MonthAhead{day, forecast.at(day),
+                          chances ? std::optional((*chances)[static_cast<std::size_t>(month)])
+                                  : std::nullopt};
+    };
     JsonWriter json;
     json.object([&] {
         json.key("months").array([&] {
-            for (int month = 1; month <= months; ++month) {
-                const CalendarDate day = today.plus_months(month);
-                write_distribution(json, day, forecast.at(day));
-            }
+            for (int month = 1; month <= months; ++month)
+                write_month(json, month_ahead(month), bike != nullptr);
         });
         json.key("today");
-        write_distribution(json, today, forecast.at(today));
+        write_month(json, month_ahead(0), bike != nullptr);
         json.key("windows").array([&] { write_windows(json, rider, today, months, forecast); });
         field(json, "basis", name_of(growth.basis()));
         field(json, "population", wire_name(population_names, rider.population));

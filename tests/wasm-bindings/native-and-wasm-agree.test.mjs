@@ -36,6 +36,7 @@ for (const [name, rider] of Object.entries(riders)) {
         { do: "assess", today, rider, detail: "brief", rows: { from: 3, count: 7 } },
         { do: "changes", today, rider, wants: { max_price: 100 } },
         { do: "forecast", today, rider, months: 60 },
+        { do: "forecast", today, rider, months: 96, bike: engine.ask({ do: "list" }).bikes[0].id },
         { do: "side_view", today, rider, bike: engine.ask({ do: "list" }).bikes[0].id },
       ];
       const answers = engine.ask(requests, file);

@@ -69,12 +69,80 @@ async function expected() {
     readings: [{ on: today, inseam: "49.5", unit: "cm", shoes: true }],
   };
   const [bike] = engine.ask({ do: "assess", today, rider, detail: "full" }).bikes;
-  return { bike, view: engine.ask({ do: "side_view", today, rider, bike: "W1" }) };
+  return {
+    bike,
+    view: engine.ask({ do: "side_view", today, rider, bike: "W1" }),
+    forecast: engine.ask({ do: "forecast", today, rider, months: 60, bike: "W1" }),
+  };
 }
 
 const plain = (text) => text.replaceAll("\u00a0", " ");
 const monthOf = (day) =>
   new Intl.DateTimeFormat("en-GB", { month: "long", year: "numeric", timeZone: "UTC" }).format(new Date(day));
+
+test("on a phone the verdict, the setting and how long it fits are on the first screen, and so are the ways on", async () => {
+  const { page, faults, close } = await openBike();
+  const { bike } = await expected();
+  const navigation = await page.getByRole("navigation").boundingBox();
+  const screen = page.locator(".screen.current");
+  for (const shown of [
+    screen.getByText("Saddle height fits", { exact: true }),
+    screen.getByText(`${bike.saddle_mm / 10} cm`, { exact: true }).first(),
+    screen.getByText("saddle above the floor", { exact: true }),
+    screen.getByText(/^Fits for about/),
+    screen.getByRole("button", { name: "Card for the fridge" }),
+    screen.getByRole("button", { name: "Tick for side by side" }),
+    screen.getByRole("button", { name: "Copy as text" }),
+  ]) {
+    const { y, height } = await shown.boundingBox();
+    assert.ok(y >= 0 && y + height <= navigation.y, `${await shown.innerText()} ends at ${y + height}`);
+  }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a key or a finger moves through the months: what to set then, and the chance that the bike fits", async () => {
+  const { page, faults, close } = await openBike();
+  const { forecast } = await expected();
+  const months = [forecast.today, ...forecast.months];
+  const says = (place) => {
+    const { on, fits_probability: chance } = months[place];
+    const { low, high } = forecast.windows.filter((window) => window.on === on).at(-1);
+    const cm = (mm) => Math.round(mm) / 10;
+    const month = place === 0 ? "Today" : `In ${monthOf(on)}`;
+    return `${month}: saddle at ${cm(low.p50)} to ${cm(high.p50)} cm. Chance that this bike fits: ${Math.round(chance * 100)}%.`;
+  };
+  const slider = page.getByRole("slider", { name: "Look at a month" });
+  const told = async () => plain(await slider.getAttribute("aria-valuetext"));
+  assert.equal(await told(), says(0));
+  await slider.focus();
+  for (let month = 1; month <= 30; ++month) {
+    await page.keyboard.press("ArrowRight");
+    assert.equal(await told(), says(month));
+  }
+  assert.ok(await page.getByText(says(30)).isVisible(), "the sentence is on the screen");
+
+  // A finger at a third of the picture: the month there, which is neither today nor the one before.
+  const picture = page.locator(".growth-picture");
+  await picture.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = await picture.boundingBox();
+  await page.mouse.move(x + width / 3, y + height / 2);
+  await page.mouse.down();
+  const touched = Number(await slider.inputValue());
+  assert.ok(touched > 0 && touched < 30, `month ${touched}`);
+  const lineAt = await page.locator(".growth-looked").evaluate((line) => line.getBoundingClientRect().x);
+  assert.ok(
+    Math.abs(lineAt - (x + width / 3)) < 8,
+    `the line is at ${lineAt}, the finger at ${x + width / 3}`,
+  );
+  await page.mouse.move(x + (width * 2) / 3, y + height / 2);
+  assert.ok(Number(await slider.inputValue()) > touched, "it follows the finger");
+  await page.mouse.up();
+  await page.mouse.move(x + width / 2, y + height / 2);
+  assert.ok(Number(await slider.inputValue()) > touched, "and stays when it is lifted");
+  assert.deepEqual(faults, []);
+  await close();
+});
 
 test("the growth picture's end, its range and the steps of the saddle are told as text", async () => {
   const { page, faults, close } = await openBike();

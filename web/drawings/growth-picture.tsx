@@ -1,9 +1,10 @@
 // The years ahead for one bike: the saddle height that the rider will need, as a band that climbs, against what the
 // bike's saddle can do, as a level piece of rule. Where the band enters and leaves the rule, the bike starts and ends.
+import type { TargetedPointerEvent } from "preact";
 import type { ForecastAnswer, JudgedBike, Pause, WindowAhead } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
-import { growthScale, monthsDrawn, newYears } from "./growth-scale";
+import { growthScale, margin, monthAt, monthsDrawn, yearsDrawn } from "./growth-scale";
 import type { GrowthScale } from "./growth-scale";
 import { stripes } from "./stripes";
 import { useWidth } from "./use-width";
@@ -14,6 +15,9 @@ interface GrowthPictureProps {
   forecast: ForecastAnswer;
   bike: JudgedBike;
   label: string;
+  /** The place among the months drawn that is looked at; 0 is today. */
+  lookedAt: number;
+  onLook: (month: number) => void;
 }
 
 /** One month of the band: the window's edges, and how far they may differ. */
@@ -40,7 +44,10 @@ function bandPath(scale: GrowthScale, band: Need[], lower: "low" | "least", uppe
   return `M${points.join("L")}Z`;
 }
 
-export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
+/** A year is named where its name fits into it. */
+const aYearsName = 40;
+
+export function GrowthPicture({ forecast, bike, label, lookedAt, onLook }: GrowthPictureProps) {
   const [place, width] = useWidth();
   const { figures, texts } = usePage();
   const { lowest, highest } = bike.span_mm;
@@ -57,16 +64,30 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
   const scale = growthScale(months, earliest, heights, width, height);
   const measured = lowest !== null && highest !== null;
   const top = highest === null ? 0 : scale.y(highest);
-  const bottom = lowest === null ? height : scale.y(lowest);
+  const bottom = lowest === null ? height - margin.bottom : scale.y(lowest);
+  const { left } = margin;
+  const lookedOn = months[lookedAt]?.on ?? forecast.today.on;
+  const look = (event: TargetedPointerEvent<SVGSVGElement>): void => {
+    const { left: edge } = event.currentTarget.getBoundingClientRect();
+    if (event.buttons > 0) onLook(monthAt(scale, months, event.clientX - edge));
+  };
 
   return (
     <div ref={place} class="growth">
-      <svg class="drawing growth-picture" width="100%" height={height} role="img" aria-label={label}>
+      <svg
+        class="drawing growth-picture"
+        width="100%"
+        height={height}
+        role="img"
+        aria-label={label}
+        onPointerDown={look}
+        onPointerMove={look}
+      >
         <rect
           class={measured ? "growth-bike" : "growth-bike open"}
-          x="0"
+          x={left}
           y={top}
-          width={width}
+          width={width - left}
           height={bottom - top}
         />
         {bike.pauses.map((pause) => (
@@ -78,38 +99,44 @@ export function GrowthPicture({ forecast, bike, label }: GrowthPictureProps) {
           .filter(({ figure }) => figure !== null)
           .map(({ mm }) => (
             <g key={mm}>
-              <path class="growth-level" d={`M0 ${scale.y(mm)}H${width}`} />
-              <text class="growth-figure" x="4" y={scale.y(mm) - 4}>
-                {figures.length(mm)}
+              <path class="growth-level" d={`M${left} ${scale.y(mm)}H${width}`} />
+              <text class="growth-figure height" x={left - 6} y={scale.y(mm) + 5}>
+                {figures.bareLength(mm)}
               </text>
             </g>
           ))}
+        <text class="growth-figure height" x={left - 6} y="16">
+          {texts.units[figures.unit]}
+        </text>
         {[top, bottom].map((edge) => (
-          <path key={edge} class="growth-edge" d={`M0 ${edge}H${width}`} />
+          <path key={edge} class="growth-edge" d={`M${left} ${edge}H${width}`} />
         ))}
-        {newYears(scale.from, scale.to).map((day, place) => (
-          <g key={day}>
-            <path class="growth-year" d={`M${scale.x(day)} ${height - 30}V${height - 22}`} />
-            {scale.x(day) > 22 && scale.x(day) < width - 22 && (
+        {yearsDrawn(scale.from, scale.to).map(({ begins, from, to }, place) => (
+          <g key={begins}>
+            {from === begins && (
+              <path class="growth-year" d={`M${scale.x(from)} ${height - 30}V${height - 12}`} />
+            )}
+            {scale.x(to) - scale.x(from) > aYearsName && (
               <text
                 class={place % 2 === 0 ? "growth-figure year" : "growth-figure year second"}
-                x={scale.x(day)}
-                y={height - 5}
+                x={(scale.x(from) + scale.x(to)) / 2}
+                y={height - 8}
               >
-                {figures.year(day)}
+                {figures.year(from)}
               </text>
             )}
           </g>
         ))}
-        <path class="growth-axis" d={`M0 ${height - 30}H${width}`} />
-        {earliest < forecast.today.on && (
-          <g>
-            <path class="growth-level" d={`M${scale.x(forecast.today.on)} 34V${height - 30}`} />
-            <text class="growth-figure" x={scale.x(forecast.today.on) + 6} y={height - 38}>
-              {texts.growth.today}
-            </text>
-          </g>
-        )}
+        <path class="growth-axis" d={`M${left} ${height - 30}H${width}`} />
+        <path class="growth-looked" d={`M${scale.x(lookedOn)} 34V${height - 30}`} />
+        <text
+          class="growth-figure"
+          x={scale.x(forecast.today.on) + (earliest < forecast.today.on ? -6 : 6)}
+          y={height - 38}
+          text-anchor={earliest < forecast.today.on ? "end" : "start"}
+        >
+          {texts.growth.today}
+        </text>
         {readings.map((reading) => (
           <circle
             key={reading.on}

@@ -15,7 +15,7 @@ export interface GrowthScale {
 const dayOf = (isoDate: string): number => Date.parse(`${isoDate}T00:00:00Z`);
 
 /** Room for the heights on the left and for the years below. */
-const margin = { left: 12, right: 8, top: 34, bottom: 34 };
+export const margin = { left: 38, right: 8, top: 34, bottom: 34 };
 const shortestPicture = 24;
 const afterTheEnd = 8;
 
@@ -54,9 +54,26 @@ export function growthScale(
   };
 }
 
-/** The first days of the years between two dates. */
-export function newYears(from: string, to: string): string[] {
-  const first = Number(from.slice(0, 4)) + 1;
+export interface YearDrawn {
+  /** Its first day, which may be before the picture begins. */
+  begins: string;
+  from: string;
+  to: string;
+}
+
+/** The years between two dates, each as far as it is between them. */
+export function yearsDrawn(from: string, to: string): YearDrawn[] {
+  const first = Number(from.slice(0, 4));
   const last = Number(to.slice(0, 4));
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, place) => `${first + place}-01-01`);
+  return Array.from({ length: last - first + 1 }, (_, place) => {
+    const begins = `${first + place}-01-01`;
+    const ends = `${first + place + 1}-01-01`;
+    return { begins, from: begins < from ? from : begins, to: ends > to ? to : ends };
+  });
+}
+
+/** The place of the month that a point of the picture is nearest to. */
+export function monthAt(scale: GrowthScale, months: ForecastMonth[], x: number): number {
+  const distances = months.map(({ on }) => Math.abs(scale.x(on) - x));
+  return distances.indexOf(Math.min(...distances));
 }

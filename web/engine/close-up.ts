@@ -31,7 +31,9 @@ function requests(state: PageState, ids: string[]): EngineRequest[] {
   return [
     detailRequest(state, ids),
     ...ids.map((id): EntryRequest => ({ do: "entry", id })),
-    ...("id" in screen ? [sideViewRequest(state, screen.id), forecastRequest(state, monthsShown)] : []),
+    ...("id" in screen
+      ? [sideViewRequest(state, screen.id), forecastRequest(state, screen.id, monthsShown)]
+      : []),
   ];
 }
 

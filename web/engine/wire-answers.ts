@@ -260,6 +260,8 @@ export interface ForecastMonth {
   p10: number;
   p50: number;
   p90: number;
+  /** That the bike fits then; null where an end of its span is unknown. */
+  fits_probability: number | null;
 }
 
 export interface StageWindow {

@@ -98,6 +98,9 @@ export interface ForecastRequest {
   today: string;
   rider: RiderRequest;
   months: number;
+  /** Of which bike the chance is to be told, month by month. */
+  bike: string;
+  taped?: TapedRequest[];
 }
 
 export interface SideViewRequest {

@@ -184,8 +184,16 @@ export function draftRequest(state: PageState): AssessRequest | null {
   };
 }
 
-export function forecastRequest(state: PageState, months: number): ForecastRequest {
-  return { do: "forecast", today: state.today, rider: riderRequest(state.rider), months };
+/** About one bike: with the chance that it fits, month by month. */
+export function forecastRequest(state: PageState, bike: string, months: number): ForecastRequest {
+  return {
+    do: "forecast",
+    today: state.today,
+    rider: riderRequest(state.rider),
+    months,
+    bike,
+    ...tapedBeside(state.tape.kept),
+  };
 }
 
 export function sideViewRequest(state: PageState, bike: string): SideViewRequest {

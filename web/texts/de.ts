@@ -257,7 +257,7 @@ export const german: Translation = {
     caveat: "Nur geschätzt: Die Schrittlänge wurde nicht gemessen. Miss sie vor dem Kauf.",
     likely: "bei 8 von 10 Kindern wie deinem",
     setting: "Sattel irgendwo von {range}",
-    aboveFloor: "über dem Boden, bei 8 von 10 Kindern wie deinem",
+    aboveFloor: "Sattel über dem Boden, bei 8 von 10 Kindern wie deinem",
     moves: "Miss die Schrittlänge, um zu erfahren, wann der Sattel verstellt werden muss.",
     drawn: "Gezeichnet für ein Kind von mittlerer Größe. Deins braucht vielleicht eine andere Höhe.",
     sideView: "Das Rad von der Seite, maßstäblich, mit einem Kind von mittlerer Größe.",
@@ -353,7 +353,7 @@ export const german: Translation = {
   },
   bike: {
     back: "Zurück zu den Rädern",
-    aboveFloor: "über dem Boden",
+    aboveFloor: "Sattel über dem Boden",
     aboveLowest: "über der tiefsten Stellung",
     belowHighest: "unter der höchsten Stellung",
     resale:
@@ -589,6 +589,9 @@ export const german: Translation = {
     keyNeed: "Blau: die Sattelhöhe, die dein Kind braucht. Hellblau: wie weit sie abweichen kann.",
     keyBike: "Gelb: so weit geht der Sattel dieses Rads.",
     today: "heute",
+    look: "Einen Monat ansehen",
+    lookSays:
+      "{month?Im {month}|Heute}: Sattel auf {range}.{chance? Wahrscheinlichkeit, dass dieses Rad passt: {chance}.|}",
     start: "passt",
     end: "zu klein",
     fitsFrom: "Passt ab etwa {month}{range? ({range})|}.",

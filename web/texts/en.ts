@@ -254,7 +254,7 @@ export const english = {
     caveat: "An estimate only: the inside leg was not measured. Measure it before you buy.",
     likely: "for 8 in 10 children like yours",
     setting: "Saddle somewhere from {range}",
-    aboveFloor: "above the floor, for 8 in 10 children like yours",
+    aboveFloor: "saddle above the floor, for 8 in 10 children like yours",
     moves: "Measure the inside leg to find out when to move the saddle.",
     drawn: "Drawn for a child of average size. Yours may need another height.",
     sideView: "Side view of the bike, to scale, with a child of average size.",
@@ -352,7 +352,7 @@ export const english = {
 
   bike: {
     back: "Back to the bikes",
-    aboveFloor: "above the floor",
+    aboveFloor: "saddle above the floor",
     aboveLowest: "above its lowest",
     belowHighest: "below its highest",
     resale:
@@ -597,6 +597,8 @@ export const english = {
     keyNeed: "Blue: the saddle height your child will need. Pale blue: how much that may vary.",
     keyBike: "Yellow: how low and high this bike’s saddle goes.",
     today: "today",
+    look: "Look at a month",
+    lookSays: "{month?In {month}|Today}: saddle at {range}.{chance? Chance that this bike fits: {chance}.|}",
     start: "fits",
     end: "too small",
     fitsFrom: "Will fit from about {month}{range? ({range})|}.",

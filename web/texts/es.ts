@@ -261,7 +261,7 @@ export const spanish: Translation = {
     caveat: "Solo es una estimación: no se ha medido la entrepierna. Mídela antes de comprar.",
     likely: "en 8 de cada 10 niños como el tuyo",
     setting: "Sillín en algún punto de {range}",
-    aboveFloor: "sobre el suelo, en 8 de cada 10 niños como el tuyo",
+    aboveFloor: "sillín sobre el suelo, en 8 de cada 10 niños como el tuyo",
     moves: "Mide la entrepierna para saber cuándo mover el sillín.",
     drawn: "Dibujado para un peque de tamaño medio. El tuyo puede necesitar otra altura.",
     sideView: "La bici de lado, a escala, con un peque de tamaño medio.",
@@ -357,7 +357,7 @@ export const spanish: Translation = {
   },
   bike: {
     back: "Volver a las bicis",
-    aboveFloor: "desde el suelo",
+    aboveFloor: "sillín sobre el suelo",
     aboveLowest: "por encima de lo más bajo",
     belowHighest: "por debajo de lo más alto",
     resale:
@@ -589,6 +589,9 @@ export const spanish: Translation = {
     keyNeed: "Azul: la altura de sillín que necesitará. Azul claro: cuánto puede variar.",
     keyBike: "Amarillo: lo que permite el sillín de esta bici.",
     today: "hoy",
+    look: "Mirar un mes",
+    lookSays:
+      "{month?En {month}|Hoy}: sillín a {range}.{chance? Probabilidad de que esta bici sirva: {chance}.|}",
     start: "sirve",
     end: "se queda pequeña",
     fitsFrom: "Empieza a servir hacia {month}{range? ({range})|}.",

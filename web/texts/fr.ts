@@ -257,7 +257,7 @@ export const french: Translation = {
     caveat: "Simple estimation : l’entrejambe n’a pas été mesuré. Mesurez-le avant d’acheter.",
     likely: "pour 8 enfants sur 10 comme le vôtre",
     setting: "Selle quelque part de {range}",
-    aboveFloor: "au-dessus du sol, pour 8 enfants sur 10 comme le vôtre",
+    aboveFloor: "selle au-dessus du sol, pour 8 enfants sur 10 comme le vôtre",
     moves: "Mesurez l’entrejambe pour savoir quand déplacer la selle.",
     drawn: "Dessiné pour un enfant de taille moyenne. Il faut peut-être une autre hauteur au vôtre.",
     sideView: "Le vélo de côté, à l’échelle, avec un enfant de taille moyenne.",
@@ -353,7 +353,7 @@ export const french: Translation = {
   },
   bike: {
     back: "Retour aux vélos",
-    aboveFloor: "au-dessus du sol",
+    aboveFloor: "selle au-dessus du sol",
     aboveLowest: "au-dessus de la position basse",
     belowHighest: "sous la position haute",
     resale:
@@ -587,6 +587,9 @@ export const french: Translation = {
     keyNeed: "Bleu : la hauteur de selle qu’il faudra. Bleu pâle : l’écart possible.",
     keyBike: "Jaune : ce que permet la selle de ce vélo.",
     today: "aujourd’hui",
+    look: "Regarder un mois",
+    lookSays:
+      "{month?En {month}|Aujourd’hui} : selle à {range}.{chance? Probabilité que ce vélo convienne : {chance}.|}",
     start: "convient",
     end: "trop petit",
     fitsFrom: "Conviendra à partir de {month} environ{range? ({range})|}.",

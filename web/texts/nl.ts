@@ -257,7 +257,7 @@ export const dutch: Translation = {
     caveat: "Alleen een schatting: de binnenbeenlengte is niet gemeten. Meet die voor je koopt.",
     likely: "voor 8 van de 10 kinderen zoals dat van jou",
     setting: "Zadel ergens van {range}",
-    aboveFloor: "boven de grond, voor 8 van de 10 kinderen zoals dat van jou",
+    aboveFloor: "zadel boven de grond, voor 8 van de 10 kinderen zoals dat van jou",
     moves: "Meet de binnenbeenlengte om te weten wanneer het zadel moet worden versteld.",
     drawn:
       "Getekend voor een kind van gemiddelde lengte. Dat van jou heeft misschien een andere hoogte nodig.",
@@ -354,7 +354,7 @@ export const dutch: Translation = {
   },
   bike: {
     back: "Terug naar de fietsen",
-    aboveFloor: "boven de vloer",
+    aboveFloor: "zadel boven de grond",
     aboveLowest: "boven de laagste stand",
     belowHighest: "onder de hoogste stand",
     resale:
@@ -590,6 +590,8 @@ export const dutch: Translation = {
     keyNeed: "Blauw: de zadelhoogte die je kind nodig heeft. Lichtblauw: hoeveel die kan afwijken.",
     keyBike: "Geel: zo ver gaat het zadel van deze fiets.",
     today: "vandaag",
+    look: "Een maand bekijken",
+    lookSays: "{month?In {month}|Vandaag}: zadel op {range}.{chance? Kans dat deze fiets past: {chance}.|}",
     start: "past",
     end: "te klein",
     fitsFrom: "Past vanaf ongeveer {month}{range? ({range})|}.",

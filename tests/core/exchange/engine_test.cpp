@@ -399,6 +399,33 @@ TEST_CASE("forecast answers one entry a month, the last one that many months on"
     }
 }
 
+TEST_CASE("forecast tells of a bike the chance that it fits, month by month", "[engine]") {
+    Engine engine;
+    ask(engine, {{"do", "load"}}, list_of_three);
+    json question = request("forecast");
+    question["months"] = 96;
+    CHECK_FALSE(ask(engine, question)["today"].contains("fits_probability"));
+
+    question["bike"] = "right";
+    const json answer = ask(engine, question);
+    // What assess says of the same bike: it is the same chance today, and its integral is the months of fit.
+    json about_it = request("assess");
+    about_it["only"] = {"right"};
+    const json bike = ask(engine, about_it)["bikes"].at(0);
+    const auto chance_in = [](const json& month) { return month["fits_probability"].get<double>(); };
+    CHECK(chance_in(answer["today"]) == Approx(bike["fits_probability"].get<double>()).margin(0.02));
+    double months = chance_in(answer["today"]) / 2;
+    for (const json& month : answer["months"])
+        months += chance_in(month);
+    CHECK(months == Approx(bike["months_of_fit"]["mean"].get<double>()).margin(0.5));
+
+    question["bike"] = "nowhere";
+    CHECK(ask(engine, question)["error"]["where"] == "bike");
+    question["bike"] = "taped";
+    question["taped"] = {{{"id", "taped"}, {"saddle_lowest", 480}}};
+    CHECK(ask(engine, question)["months"][0]["fits_probability"].is_null());
+}
+
 TEST_CASE("changes names the smallest change that puts another bike first", "[engine]") {
     Engine engine;
     ask(engine, {{"do", "load"}}, list_of_three);

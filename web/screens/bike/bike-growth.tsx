@@ -1,5 +1,7 @@
 // How long one bike lasts: the picture, the same in words, the steps of the saddle, and what it all rests on.
+import { useState } from "preact/hooks";
 import { GrowthPicture } from "../../drawings/growth-picture";
+import { monthsDrawn } from "../../drawings/growth-scale";
 import { spanWords } from "../../drawings/span-bar";
 import { isGuess } from "../../drawings/shown-window";
 import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../engine/wire-answers";
@@ -7,7 +9,7 @@ import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import type { Texts } from "../../texts/texts";
-import { fitsAfter, pauseWords } from "../rack/verdict-words";
+import { fitsAfter, pauseWords, rangeWords as rangeOf } from "../rack/verdict-words";
 import { MoveList } from "./move-list";
 import { countMoves, saddleMoves, someMoves } from "./saddle-moves";
 import type { SaddleMoves } from "./saddle-moves";
@@ -28,7 +30,7 @@ export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
       <h3>{texts.growth.title}</h3>
       {forecast !== null && (
         <>
-          <GrowthPicture forecast={forecast} bike={judged} label={drawn.join(" ")} />
+          <LookAhead judged={judged} forecast={forecast} label={drawn.join(" ")} />
           <ul class="drawing-key">
             <li class="key-rider">{texts.growth.keyNeed}</li>
             <li class="key-bike">{texts.growth.keyBike}</li>
@@ -54,6 +56,48 @@ export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
         ))}
       </Fold>
     </section>
+  );
+}
+
+interface LookAheadProps {
+  judged: JudgedBike;
+  forecast: ForecastAnswer;
+  label: string;
+}
+
+/** The picture with a line in it, which a finger or a key moves from month to month, and what holds in that month. */
+function LookAhead({ judged, forecast, label }: LookAheadProps) {
+  const { texts, figures } = usePage();
+  const months = monthsDrawn(forecast, judged);
+  const [chosen, look] = useState(0);
+  const lookedAt = Math.min(chosen, months.length - 1);
+  const { on, fits_probability: chance } = months[lookedAt] ?? forecast.today;
+  // On the day a stage begins, the window of the new one.
+  const window = forecast.windows.filter((ahead) => ahead.on === on).at(-1);
+  const says =
+    window === undefined
+      ? ""
+      : texts.growth.lookSays({
+          month: lookedAt === 0 ? null : figures.month(on),
+          range: rangeOf(texts, figures, { low: window.low.p50, high: window.high.p50 }),
+          chance: chance === null ? null : figures.share(chance),
+        });
+  return (
+    <>
+      <GrowthPicture forecast={forecast} bike={judged} label={label} lookedAt={lookedAt} onLook={look} />
+      <div class="growth-look">
+        <input
+          type="range"
+          min="0"
+          max={months.length - 1}
+          value={lookedAt}
+          aria-label={texts.growth.look}
+          aria-valuetext={says}
+          onInput={(event) => look(event.currentTarget.valueAsNumber)}
+        />
+        <p>{says}</p>
+      </div>
+    </>
   );
 }
 

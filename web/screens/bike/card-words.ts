@@ -1,4 +1,4 @@
-// What stands on the card of one bike and its rider, in sentences: for the paper and for a message alike.
+// What the card of one bike and its rider says, in sentences: for the paper and for a message alike.
 import { isGuess } from "../../drawings/shown-window";
 import type { Check, CheckState, JudgedBike, JudgedRider } from "../../engine/wire-answers";
 import type { Figures } from "../../figures/format-figures";
@@ -26,7 +26,7 @@ export interface CardWords {
   forWhom: string | null;
   /** Of a leg that nobody measured, that the card is a guess. */
   caveat: string | null;
-  /** "Saddle at 49.5 cm", and how it lies in the bike's range. */
+  /** "Saddle at 49.5 cm", and where that is in the bike's range. */
   setting: { height: string; place: string | null } | null;
   /** What is in the way, until when it fits. */
   sentences: string[];

@@ -2,7 +2,7 @@
 import { bikeIn, closeUp, factsIn } from "../../engine/close-up";
 import type { BikesTold } from "../../engine/close-up";
 import { rackQuestion } from "../../engine/rack-question";
-import type { BikeFacts, JudgedBike } from "../../engine/wire-answers";
+import type { BikeFacts, JudgedBike, JudgedRider } from "../../engine/wire-answers";
 import { usePage } from "../../page/page-context";
 import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";
@@ -12,6 +12,7 @@ import { ListRefused } from "../../parts/list-refused";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
+import { ShareText } from "../../parts/share-text";
 import { VerdictHead } from "../../parts/verdict-head";
 import { ToRider, missingWords } from "../../parts/what-is-missing";
 import { Choosing } from "../rack/choosing";
@@ -23,14 +24,13 @@ import type { Tag } from "../../state/suits";
 import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
-import { VerdictLine } from "../rack/verdict-line";
-import { costWords, lastingWords, rangeWords } from "../rack/verdict-words";
+import { cautionWords, costWords, lastingWords, rangeWords, settingWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
 import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
 import { BikeDrawing } from "./bike-drawing";
-import { stateWords } from "./card-words";
+import { cardText, cardWords, stateWords } from "./card-words";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();
@@ -59,7 +59,7 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
         {judged === null ? (
           <Unjudged state={state} told={told} facts={facts} />
         ) : (
-          <Judged state={state} judged={judged} told={told.answer} facts={facts} />
+          <Judged state={state} judged={judged} told={told.answer} fresh={told.fresh} facts={facts} />
         )}
         {judged === null && told.answer !== null && <Cautions />}
       </div>
@@ -91,14 +91,15 @@ interface JudgedProps {
   judged: JudgedBike;
   /** null: the engine has not told all about it. */
   told: BikesTold | null;
+  /** Whether it was told of what is asked now. */
+  fresh: boolean;
   facts: BikeFacts | null;
 }
 
-function Judged({ state, judged, told, facts }: JudgedProps) {
+function Judged({ state, judged, told, fresh, facts }: JudgedProps) {
   const { texts, figures } = usePage();
-  const lasting = lastingWords(texts, figures, judged, { cost: false });
-  const costing = costWords(texts, figures, judged);
-  const share = shareOfPercent(state.wants.resalePercent);
+  const caution = cautionWords(texts, figures, judged);
+  const lasting = lastingWords(texts, figures, judged);
   const rider = told?.assessed?.rider ?? answerTo(state, rackQuestion).answer?.rider ?? null;
   const guess = rider !== null && isGuess(rider);
   return (
@@ -113,17 +114,13 @@ function Judged({ state, judged, told, facts }: JudgedProps) {
           </p>
         ))}
         <ForWhom rider={rider} />
-        <VerdictLine bike={judged} />
+        {caution !== null && <p>{caution}</p>}
         <Setting judged={judged} />
         <Notes notes={judged.notes ?? []} />
         {lasting !== null && <p>{lasting}</p>}
-        {costing.length > 0 && <p>{costing.join(" ")}</p>}
-        {judged.cost_per_month !== null && share !== null && (
-          <p class="soft">{texts.bike.resale({ share: figures.share(share) })}</p>
-        )}
         <Choosing bike={judged} beatenBy={beatenBy(judged)} />
       </section>
-      <OnFromBike id={judged.id} picked={state.picked} />
+      <OnFromBike state={state} judged={judged} rider={fresh ? rider : null} />
       {/* From above downwards: nothing that somebody looks at is moved on by what comes later. */}
       {told !== null && (
         <div class="told stack">
@@ -134,6 +131,7 @@ function Judged({ state, judged, told, facts }: JudgedProps) {
               ),
               <BikeChecks checks={judged.checks ?? []} weighed={state.rider.massKg.trim() !== ""} />,
               <BikeGrowth judged={judged} rider={rider} forecast={told.forecast} />,
+              <Costs judged={judged} resalePercent={state.wants.resalePercent} />,
               facts !== null && <BikeFactsTable facts={facts} />,
               <Cautions />,
             ]}
@@ -144,12 +142,20 @@ function Judged({ state, judged, told, facts }: JudgedProps) {
   );
 }
 
-/** The card for the fridge, and other bikes beside this one. */
-function OnFromBike({ id, picked }: { id: string; picked: string[] }) {
-  const { texts, change } = usePage();
+interface OnFromBikeProps {
+  state: PageState;
+  judged: JudgedBike;
+  /** For whom it was judged; null while that is asked anew: what is sent outlives every mark. */
+  rider: JudgedRider | null;
+}
+
+/** The card for the fridge, other bikes beside this one, and the card as a message. */
+function OnFromBike({ state: { picked, today }, judged, rider }: OnFromBikeProps) {
+  const { texts, figures, change } = usePage();
+  const { id } = judged;
   const isPicked = picked.includes(id);
   return (
-    <div class="buttons">
+    <div class="buttons on-from-bike">
       <button type="button" class="button" onClick={() => change(went({ name: "card", id }))}>
         {texts.card.open}
       </button>
@@ -163,14 +169,35 @@ function OnFromBike({ id, picked }: { id: string; picked: string[] }) {
           {isPicked ? texts.beside.unpickThis : texts.beside.pickThis}
         </button>
       )}
+      {rider !== null && (
+        <ShareText
+          title={texts.card.title}
+          text={cardText(texts, cardWords(texts, figures, judged, rider, { rider: null, today }))}
+        />
+      )}
     </div>
+  );
+}
+
+/** How far the cost a month may differ, and what it rests on; or why there is no figure. */
+function Costs({ judged, resalePercent }: { judged: JudgedBike; resalePercent: string }) {
+  const { texts, figures } = usePage();
+  const costing = costWords(texts, figures, judged);
+  const share = judged.cost_per_month === null ? null : shareOfPercent(resalePercent);
+  if (costing.length === 0) return null;
+  return (
+    <section class="sheet stack">
+      <h3>{texts.beside.cost}</h3>
+      <p>{costing.join(" ")}</p>
+      {share !== null && <p class="soft">{texts.bike.resale({ share: figures.share(share) })}</p>}
+    </section>
   );
 }
 
 /** What would be shown as no height at all says nothing; the sentence above has it in words. */
 const nothing = 0.5;
 
-/** The setting as three heights, for three ways of measuring it. */
+/** The setting as three heights, for three ways of measuring it; in words where one of them is nothing, or unknown. */
 function Setting({ judged }: { judged: JudgedBike }) {
   const { texts, figures } = usePage();
   const rows: [number | null, string][] = [
@@ -190,19 +217,21 @@ function Setting({ judged }: { judged: JudgedBike }) {
       </dl>
     );
   }
+  const told = rows.flatMap(([height, words]) =>
+    height === null || height < nothing ? [] : [{ words, height: figures.length(height) }],
+  );
   return (
-    <dl class="settings">
-      {rows.map(
-        ([height, words]) =>
-          height !== null &&
-          height >= nothing && (
-            <div key={words}>
-              <dt>{words}</dt>
-              <dd class="figure">{figures.length(height)}</dd>
-            </div>
-          ),
-      )}
-    </dl>
+    <>
+      <dl class="settings">
+        {told.map(({ words, height }) => (
+          <div key={words}>
+            <dt>{words}</dt>
+            <dd class="figure">{height}</dd>
+          </div>
+        ))}
+      </dl>
+      {told.length < rows.length && <p>{settingWords(texts, figures, judged)?.place}.</p>}
+    </>
   );
 }
 
