@@ -1,9 +1,9 @@
 // Size and speed of the built page, as README quotes them: headless Chromium, CPU slowed down four times.
 //
-//   node tests/benchmarks/page-benchmark.mjs [--against FILE] [--opening]
+//   node tests/benchmarks/page-benchmark.mjs [--against FILE] [--opening] [--club]
 //
 // --against FILE opens a page that was built earlier in turn with this one, and tells how long this one takes by that;
-// --opening measures nothing else.
+// --opening measures nothing else, --club the club's screens alone.
 // Every figure is the median of several runs; the limits are the project's own, and a figure beyond one is exit 1.
 
 import { execFileSync } from "node:child_process";
@@ -16,10 +16,19 @@ import { openBuiltEngine, root } from "../support/built-engine.mjs";
 import { openingTimes } from "./opening-times.mjs";
 import { goTo, launchBrowser, openList, pageFile, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
+import { latecomerTime, turnedRoundTimes } from "./club-times.mjs";
 import { pressingTimes, slowestControls } from "./control-times.mjs";
 
-const { against, opening: openingOnly } = parseArgs({
-  options: { against: { type: "string" }, opening: { type: "boolean", default: false } },
+const {
+  against,
+  opening: openingOnly,
+  club: clubOnly,
+} = parseArgs({
+  options: {
+    against: { type: "string" },
+    opening: { type: "boolean", default: false },
+    club: { type: "boolean", default: false },
+  },
 }).values;
 
 const runs = 5;
@@ -33,6 +42,8 @@ const makeList = (bikes) =>
 const folder = mkdtempSync(join(tmpdir(), "saddlerule-"));
 const thousand = join(folder, "thousand.json");
 writeFileSync(thousand, makeList(1000));
+const hundred = join(folder, "hundred.json");
+writeFileSync(hundred, makeList(100));
 const twentyThousand = join(folder, "twenty-thousand.json");
 writeFileSync(twentyThousand, makeList(20000));
 
@@ -189,6 +200,19 @@ async function reportOpening() {
   }
 }
 
+async function reportClub() {
+  const late = [];
+  const turned = [];
+  for (let run = 0; run < runs; ++run) {
+    late.push(await latecomerTime(browser));
+    turned.push(await turnedRoundTimes(browser, { thousand, hundred }));
+  }
+  const turnedMedian = (name) => median(turned.map((times) => times[name]));
+  report("a latecomer among 200 children redrawn, 4x slowdown", median(late), 100, "ms");
+  report("the chart of 1,000 bikes, 4x slowdown", turnedMedian("thousand"), 1000, "ms");
+  report("100 tags, 4x slowdown", turnedMedian("tags"), 2000, "ms");
+}
+
 async function reportAllElse() {
   const page = readFileSync(pageFile);
   report("page, one file, gzip -9", gzipSync(page, { level: 9 }).length / 1000, 380, "kB");
@@ -235,8 +259,9 @@ async function reportAllElse() {
 
 console.log(`load ${loadavg()[0].toFixed(1)}; a fixed loop takes ${fixedLoop().toFixed(0)} ms here`);
 try {
-  await reportOpening();
-  if (!openingOnly) await reportAllElse();
+  if (!clubOnly) await reportOpening();
+  if (!openingOnly) await reportClub();
+  if (!openingOnly && !clubOnly) await reportAllElse();
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });

@@ -104,6 +104,52 @@ test("out, broken, gone and the way back", async () => {
   await close();
 });
 
+test("a saddle that turned out wrong: the child is measured again, and keeps what the table said", async () => {
+  const { page, faults, close } = await openMorning();
+  await paste(page, "Name\tInside leg (in)\tAge\tRides\nAnna\t19 1/2\t5\tconfident\nBen\t20\t6\tnew\n");
+  await page.getByText("2 of 2 have a bike").waitFor();
+  const anna = pairs(page).filter({ hasText: "Anna" });
+  const before = await anna.locator(".club-setting").textContent();
+  await anna.getByText("Change", { exact: true }).click();
+  await anna.getByRole("button", { name: "Too low or too high? Measure again" }).click();
+  const inseam = page.getByRole("textbox", { name: /Inside leg/ });
+  assert.ok(await inseam.evaluate((field) => field.getRootNode().activeElement === field), "ready to type");
+  await inseam.fill("46 cm");
+  await inseam.press("Enter");
+  await anna.locator(".club-setting").filter({ hasNotText: before }).waitFor();
+  await page.getByText("2 of 2 have a bike").waitFor();
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save the children as CSV" }).click(),
+  ]);
+  const table = readFileSync(await saved.path(), "utf8");
+  assert.match(table, /Anna,46 cm,.*confident,5/);
+  assert.match(table, /Ben,20 in,.*new,6/);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("two hundred children: those on the screen are drawn, and all of them on paper", async () => {
+  const { page, faults, close } = await openMorning();
+  const rows = Array.from({ length: 200 }, (_, place) => `Child ${place + 1}\t${44 + (place % 30)}`);
+  await paste(page, `Name\tInside leg (cm)\n${rows.join("\n")}\n`);
+  await page.getByText("200 children read.").waitFor();
+  const all = Number((await page.getByText(/of 200 have a bike/).textContent()).split(" ")[0]);
+  assert.ok(all > 20);
+  assert.ok((await pairs(page).count()) < all);
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await pairs(page)
+    .nth(all - 1)
+    .waitFor({ state: "attached" });
+  assert.equal(await pairs(page).count(), all);
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  await pairs(page)
+    .nth(all - 1)
+    .waitFor({ state: "detached" });
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("numbers instead of names", async () => {
   const { page, faults, close } = await openMorning();
   await paste(page, "Name\tInside leg\nAnna\t49.5\n");

@@ -321,6 +321,31 @@ test("the codes on printed tags lead to the club's page at their bikes, in every
   }
 });
 
+test("a test sheet of tags comes first, with a line of 50 mm in the place of a tag; printing goes on with all sheets", async () => {
+  const { page, faults, close } = await openSuits();
+  await page.evaluate(() => (window.print = () => undefined));
+  await page.getByRole("radio", { name: "Tags" }).check();
+  for (const paper of ["A4", "US Letter"]) {
+    await page.getByRole("radio", { name: paper }).check();
+    for (const size of ["60 × 45 mm", "90 × 60 mm", "95 × 85 mm"]) {
+      await page.locator(".suits select").selectOption(size);
+      await page.getByRole("button", { name: "Print one sheet as a test" }).click();
+      await page.locator(".tag-sheet .strip-check").waitFor({ state: "attached" });
+      const sheets = await drawnOn(await page.pdf({ preferCSSPageSize: true }));
+      assert.equal(sheets.length, 1, `${paper}, ${size}`);
+      const lengths = sheets[0].flatMap(({ points }) => {
+        const [left, right] = points.length === 6 ? span(points.map(({ x }) => x)) : [0, 0];
+        return Math.abs(right - left - 50) < 0.5 ? [right - left] : [];
+      });
+      assert.equal(lengths.length, 1, `one check line on ${paper}, ${size}`);
+      await page.locator(".tag-sheet .strip-check").waitFor({ state: "detached" });
+      assert.ok((await page.locator(".tag-sheet .bike-tag").count()) === 40, "all of them again");
+    }
+  }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("without an address of the page there is no code on a tag", async () => {
   const { page, faults, close } = await openSuits();
   await page.getByRole("radio", { name: "Tags" }).check();

@@ -116,6 +116,7 @@ export const tableQuestion: Question<WrittenRiders> = {
   name: "riders table",
   engine: "rack",
   settles: 300,
+  afterPaint: true,
   pose: ({ club, screen }) =>
     screen.name !== "club" || club.riders.length === 0
       ? null
@@ -153,14 +154,23 @@ export function tableGiven(text: string, units: TypedUnit): Change<PageState> {
   return club(() => ({ coming: { text, units } }));
 }
 
-/** The rider typed last goes the same way as a pasted table of one row. */
+/** Somebody whose saddle turned out too low or too high: the next leg that is typed is theirs. */
+export function measuredAgain(rider: string): Change<PageState> {
+  return club(() => ({ draft: { ...emptyDraft, name: rider } }));
+}
+
+/** The rider typed last goes the same way as a pasted table of one row. Who is here already keeps what is not typed anew. */
 export function draftGiven(units: TypedUnit): Change<PageState> {
   return (state) => {
     const { draft, riders } = state.club;
     if (Object.values({ ...draft, stage: "" }).every((text) => text.trim() === "")) return state;
     const name = draft.name.trim() === "" ? freeNumber(riders) : draft.name;
-    const cells = [name, draft.inseam, draft.stage, draft.age].map(inOneCell);
-    const text = `name\tinseam\tstage\tage\n${cells.join("\t")}`;
+    const cells: Record<string, string> = {
+      ...riders.find(({ id }) => id === name.trim())?.cells,
+      ...Object.fromEntries(Object.entries(draft).filter(([, text]) => text.trim() !== "")),
+      name,
+    };
+    const text = `${Object.keys(cells).join("\t")}\n${Object.values(cells).map(inOneCell).join("\t")}`;
     return {
       ...tableGiven(text, units)(state),
       club: { ...state.club, coming: { text, units }, draft: { ...emptyDraft, stage: draft.stage } },

@@ -1101,6 +1101,7 @@ export const german: Translation = {
     notThis: "Nicht dieses Rad",
     broken: "Rad ist kaputt",
     notHere: "Rad ist nicht da",
+    again: "Zu tief oder zu hoch? Noch einmal messen",
     leaves: "Kind ist gegangen",
     left: "{number} ohne Rad, die Jüngsten zuerst",
     toGet: "Was fehlt",
@@ -1186,6 +1187,9 @@ export const german: Translation = {
     scan: "Scannen: Passt es?",
     strip:
       "{sheets} {sheets#Blatt|Blätter} in wahrer Größe. Mit 100 % drucken und zuerst die Prüflinie messen.",
+    trial: "Ein Blatt zur Probe drucken",
+    trialHow:
+      "Ist diese Linie nicht so lang, drucke mit 100 % und ohne Anpassung. Halte das Blatt dann an deine Etiketten.",
     check: "Prüflinie: genau {length}",
     how: "An den gestrichelten Linien schneiden und die Blätter zusammenkleben. Die unterste Kante steht auf dem Boden. Das Kind steht mit einem Buch zwischen den Beinen an der Wand: Schau, wo dessen Oberkante ist.",
     sheet: "Blatt {number} von {all}",

@@ -1106,6 +1106,7 @@ export const english = {
     notThis: "Not this bike",
     broken: "Bike is broken",
     notHere: "Bike is not here",
+    again: "Too low or too high? Measure again",
     leaves: "Child has left",
     left: "{number} without a bike, youngest first",
     toGet: "What to get",
@@ -1189,6 +1190,9 @@ export const english = {
     codes: "The code on a tag opens this page at that bike.",
     scan: "Scan: does it fit?",
     strip: "{sheets} {sheets#sheet|sheets} at true size. Print at 100%, then measure the check line first.",
+    trial: "Print one sheet as a test",
+    trialHow:
+      "If this line is not that long, print at 100% with no scaling. Then hold the sheet against your labels.",
     check: "Check line: exactly {length}",
     how: "Cut along the dashed lines and join the sheets. The lowest edge goes on the floor. The child’s back is to the wall, with a book between the legs: look where its top edge is.",
     sheet: "Sheet {number} of {all}",

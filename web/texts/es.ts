@@ -1096,6 +1096,7 @@ export const spanish: Translation = {
     notThis: "Esta bici no",
     broken: "Bici averiada",
     notHere: "La bici no está",
+    again: "¿Demasiado bajo o alto? Medir otra vez",
     leaves: "El niño se ha ido",
     left: "{number} sin bici, primero los pequeños",
     toGet: "Qué hace falta",
@@ -1186,6 +1187,9 @@ export const spanish: Translation = {
     codes: "El código de la etiqueta abre esta página en esa bici.",
     scan: "Escanea: ¿le va?",
     strip: "{sheets} {sheets#hoja|hojas} a tamaño real. Imprime al 100 % y mide primero la línea de control.",
+    trial: "Imprimir una hoja de prueba",
+    trialHow:
+      "Si esta línea no mide eso, imprime al 100 % y sin ajustar. Después compara la hoja con tus etiquetas.",
     check: "Línea de control: exactamente {length}",
     how: "Corta por las líneas de puntos y une las hojas. El borde más bajo va en el suelo. El niño se pone contra la pared con un libro entre las piernas: mira dónde queda el borde de arriba.",
     sheet: "Hoja {number} de {all}",

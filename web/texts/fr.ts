@@ -1097,6 +1097,7 @@ export const french: Translation = {
     notThis: "Pas ce vélo",
     broken: "Vélo en panne",
     notHere: "Vélo absent",
+    again: "Trop bas ou trop haut ? Mesurer à nouveau",
     leaves: "L’enfant est parti",
     left: "{number} sans vélo, les plus jeunes d’abord",
     toGet: "Ce qu’il faudrait",
@@ -1187,6 +1188,9 @@ export const french: Translation = {
     scan: "Scannez : va-t-il ?",
     strip:
       "{sheets} {sheets#feuille|feuilles} en vraie grandeur. Imprimez à 100 %, puis mesurez d’abord la ligne de contrôle.",
+    trial: "Imprimer une feuille d’essai",
+    trialHow:
+      "Si cette ligne n’a pas cette longueur, imprimez à 100 %, sans mise à l’échelle. Comparez ensuite la feuille à vos étiquettes.",
     check: "Ligne de contrôle : exactement {length}",
     how: "Coupez sur les pointillés et assemblez les feuilles. Le bord le plus bas se pose au sol. L’enfant se tient au mur, un livre entre les jambes : regardez où est le bord du haut.",
     sheet: "Feuille {number} sur {all}",

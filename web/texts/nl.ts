@@ -1097,6 +1097,7 @@ export const dutch: Translation = {
     notThis: "Niet deze fiets",
     broken: "Fiets is stuk",
     notHere: "Fiets is er niet",
+    again: "Te laag of te hoog? Opnieuw meten",
     leaves: "Kind is weg",
     left: "{number} zonder fiets, de jongste eerst",
     toGet: "Wat nodig is",
@@ -1186,6 +1187,9 @@ export const dutch: Translation = {
     codes: "De code op een label opent deze pagina bij die fiets.",
     scan: "Scan: past hij?",
     strip: "{sheets} {sheets#vel|vellen} op ware grootte. Druk af op 100% en meet eerst de controlelijn.",
+    trial: "Eén vel als proef afdrukken",
+    trialHow:
+      "Is deze lijn niet zo lang, druk dan af op 100% zonder te schalen. Leg het vel daarna op je etiketten.",
     check: "Controlelijn: precies {length}",
     how: "Knip langs de stippellijnen en plak de vellen aan elkaar. De onderste rand staat op de vloer. Het kind staat tegen de muur met een boek tussen de benen: kijk waar de bovenrand is.",
     sheet: "Vel {number} van {all}",

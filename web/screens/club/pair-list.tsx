@@ -3,11 +3,14 @@ import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
+import { LongList } from "../../parts/long-list";
+import { useOnPaper } from "../../parts/on-paper";
 import { VerdictSign } from "../../parts/verdict-sign";
 import type { ClubDayAnswer, ClubPair } from "../../engine/wire-club";
 import {
   bikeGone,
   bikeSet,
+  measuredAgain,
   numbersShown,
   pairFixed,
   pairFreed,
@@ -21,6 +24,7 @@ import { bikeName, riderCalled } from "./club-names";
 
 export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswer }) {
   const { texts, change } = usePage();
+  const onPaper = useOnPaper();
   const { club } = state;
   const words = texts.club;
   const saddle = (pair: ClubPair): number => pair.saddle_mm ?? Infinity;
@@ -42,11 +46,16 @@ export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswe
           { value: true, label: words.byBike },
         ]}
       />
-      <ul class="club-rows">
-        {pairs.map((pair) => (
-          <PairRow key={pair.rider} state={state} plan={plan} pair={pair} />
-        ))}
-      </ul>
+      <LongList
+        label={words.pairs}
+        length={pairs.length}
+        look={String(club.byBike)}
+        itemAt={(place) => pairs[place] ?? null}
+        keyOf={(pair) => pair.rider}
+        whole={onPaper}
+      >
+        {(pair) => pair && <PairRow state={state} plan={plan} pair={pair} />}
+      </LongList>
       <TickField
         label={words.numbersOnly}
         ticked={club.numbersOnly}
@@ -74,13 +83,13 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
           height: figures.length(pair.saddle_mm),
           above: pair.above_lowest_mm === null ? null : figures.length(pair.above_lowest_mm),
         });
-  const act = (label: string, onClick: () => void) => (
-    <button type="button" class="button" onClick={onClick}>
+  const act = (label: string, onPress: (button: HTMLButtonElement) => void) => (
+    <button type="button" class="button" onClick={({ currentTarget }) => onPress(currentTarget)}>
       {label}
     </button>
   );
   return (
-    <li class={fixed?.out === true ? "club-row out" : "club-row"}>
+    <div class={fixed?.out === true ? "club-row out" : "club-row"}>
       <label class="club-tick">
         <input
           type="checkbox"
@@ -114,9 +123,13 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
             {act(words.notThis, () => change(pairRuledOut(pair)))}
             {act(words.broken, () => change(bikeGone(pair.bike)))}
             {act(words.leaves, () => change(riderGone(pair.rider)))}
+            {act(words.again, (button) => {
+              change(measuredAgain(pair.rider));
+              (button.getRootNode() as ShadowRoot).getElementById("club-inseam")?.focus();
+            })}
           </div>
         </Fold>
       </div>
-    </li>
+    </div>
   );
 }

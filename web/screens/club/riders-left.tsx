@@ -3,6 +3,8 @@ import type { ClubDayAnswer, LeftRider } from "../../engine/wire-club";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
+import { LongList } from "../../parts/long-list";
+import { useOnPaper } from "../../parts/on-paper";
 import { bikeBack, bikeGone, riderBack, riderGone } from "../../state/club-day";
 import type { ClubState } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
@@ -48,6 +50,7 @@ function because(
 
 export function RidersLeft({ state, plan }: { state: PageState; plan: ClubDayAnswer }) {
   const { texts, figures, change } = usePage();
+  const onPaper = useOnPaper();
   const { club } = state;
   const words = texts.club;
   return (
@@ -55,21 +58,28 @@ export function RidersLeft({ state, plan }: { state: PageState; plan: ClubDayAns
       {plan.left.length > 0 && (
         <section class="stack">
           <h3>{words.left({ number: plan.left.length })}</h3>
-          <ul class="club-rows">
-            {plan.left.map((left) => (
-              <li key={left.rider} class="club-row">
-                <div class="club-what">
-                  <p>
-                    <strong>{riderCalled(club, left.rider)}</strong>
-                  </p>
-                  <p>{because(texts, figures, club, plan, left)}</p>
-                  <button type="button" class="plain-link" onClick={() => change(riderGone(left.rider))}>
-                    {words.leaves}
-                  </button>
+          <LongList
+            label={words.left({ number: plan.left.length })}
+            length={plan.left.length}
+            itemAt={(place) => plan.left[place] ?? null}
+            whole={onPaper}
+          >
+            {(left) =>
+              left && (
+                <div class="club-row">
+                  <div class="club-what">
+                    <p>
+                      <strong>{riderCalled(club, left.rider)}</strong>
+                    </p>
+                    <p>{because(texts, figures, club, plan, left)}</p>
+                    <button type="button" class="plain-link" onClick={() => change(riderGone(left.rider))}>
+                      {words.leaves}
+                    </button>
+                  </div>
                 </div>
-              </li>
-            ))}
-          </ul>
+              )
+            }
+          </LongList>
         </section>
       )}
       {plan.to_get.length > 0 && (

@@ -33,9 +33,11 @@ interface BikeTagsProps {
   size: TagSize;
   /** The list comes with the page's address. */
   coded: boolean;
+  /** One sheet to try the printer with. */
+  trial: boolean;
 }
 
-export function BikeTags({ bikes, paper, size, coded }: BikeTagsProps) {
+export function BikeTags({ bikes, paper, size, coded, trial }: BikeTagsProps) {
   const { texts } = usePage();
   const sheets = tagSheets(bikes, paper, size);
   const [first] = bikes;
@@ -46,14 +48,34 @@ export function BikeTags({ bikes, paper, size, coded }: BikeTagsProps) {
         {coded && <p>{texts.suits.codes}</p>}
         {first && <BikeTag bike={first} size={size} coded={coded} />}
       </div>
-      {sheets.map((tags, number) => (
+      {(trial ? sheets.slice(0, 1) : sheets).map((tags, number) => (
         <div key={number} class="tag-sheet paper-only">
-          {tags.map((bike) => (
+          {trial && <CheckTag size={size} />}
+          {(trial ? tags.slice(1) : tags).map((bike) => (
             <BikeTag key={bike.id} bike={bike} size={size} coded={coded} />
           ))}
         </div>
       ))}
     </>
+  );
+}
+
+const checkLength = 50;
+
+/** In the place of the first tag: a line that shows whether the printer scales. */
+function CheckTag({ size: { width, height } }: { size: TagSize }) {
+  const { texts } = usePage();
+  return (
+    <article
+      class="bike-tag"
+      style={{ "--wide": `${width}mm`, "--high": `${height}mm`, "--letters": "11pt" }}
+    >
+      <p>{texts.suits.check({ length: `${checkLength} mm` })}</p>
+      <svg style={{ inlineSize: `${checkLength}mm` }} viewBox={`0 0 ${checkLength} 4`}>
+        <path class="strip-check" d={`M0 2H${checkLength}M0.15 0v4M${checkLength - 0.15} 0v4`} />
+      </svg>
+      <p>{texts.suits.trialHow}</p>
+    </article>
   );
 }
 

@@ -1,11 +1,12 @@
 // Whom each bike fits: the list turned round, as a chart, as tags for the bikes and as a strip for the wall.
 import type { JSX } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { download, downloadTable } from "../../engine/list-saving";
 import type { Stage } from "../../engine/wire-answers";
 import type { SuitsAnswer } from "../../engine/wire-suits";
 import { usePage } from "../../page/page-context";
 import { Select, Switch } from "../../parts/choices";
+import { useOnPaper } from "../../parts/on-paper";
 import { ScreenHead } from "../../parts/screen-head";
 import { answerTo } from "../../state/answers";
 import { listInHand } from "../../state/list-desk";
@@ -54,6 +55,23 @@ export function Suits({ state }: { state: PageState }) {
   );
 }
 
+/** Whether a sheet is printed to try the printer with, and what begins that. */
+function useTrialPrint(): [boolean, () => void] {
+  const [trial, begin] = useState(false);
+  useEffect(() => {
+    if (!trial) return undefined;
+    const end = (): void => begin(false);
+    // Where print() does nothing and says nothing, whoever presses something is done.
+    const ends = ["afterprint", "pointerdown"];
+    for (const kind of ends) addEventListener(kind, end);
+    print();
+    return () => {
+      for (const kind of ends) removeEventListener(kind, end);
+    };
+  }, [trial]);
+  return [trial, () => begin(true)];
+}
+
 function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
   const { texts, tagCodes } = usePage();
   const words = texts.suits;
@@ -70,10 +88,15 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
   // Whoever scans a code must find the same list.
   const coded = tagCodes !== null && listInHand(state.desk)?.named === true;
 
-  const savePicture = (): void => {
-    const drawing = sheets.current?.querySelector("svg");
+  const [trial, printTrial] = useTrialPrint();
+  // The sheet is drawn while it is printed or saved: it is as long as the list.
+  const onPaper = useOnPaper();
+  const [saving, save] = useState(false);
+  useEffect(() => {
+    const drawing = saving ? sheets.current?.querySelector("svg") : null;
     if (drawing) download("suits.svg", new XMLSerializer().serializeToString(drawing));
-  };
+    save(false);
+  }, [saving]);
 
   const chosen: Record<SuitsView, () => JSX.Element> = {
     chart: () => (
@@ -82,11 +105,13 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
           <SuitsChart answer={answer} rows={rows} stage={stage} />
         </div>
         <div ref={sheets} class="paper-only">
-          <SuitsPaper answer={answer} rows={rows} stage={stage} title={list.loaded?.list?.title ?? null} />
+          {(onPaper || saving) && (
+            <SuitsPaper answer={answer} rows={rows} stage={stage} title={list.loaded?.list?.title ?? null} />
+          )}
         </div>
       </>
     ),
-    tags: () => <BikeTags bikes={bikes} paper={paper} size={size} coded={coded} />,
+    tags: () => <BikeTags bikes={bikes} paper={paper} size={size} coded={coded} trial={trial} />,
     strip: () => <WallStrip rows={rows} paper={paper} />,
   };
 
@@ -128,6 +153,11 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
           <button type="button" class="button main" onClick={() => print()}>
             {texts.club.print}
           </button>
+          {view === "tags" && (
+            <button type="button" class="button" onClick={printTrial}>
+              {words.trial}
+            </button>
+          )}
           {view === "chart" && (
             <>
               {table !== null && tableIsFresh && (
@@ -135,7 +165,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
                   {words.saveTable}
                 </button>
               )}
-              <button type="button" class="button" onClick={savePicture}>
+              <button type="button" class="button" onClick={() => save(true)}>
                 {words.savePicture}
               </button>
             </>
