@@ -5,6 +5,7 @@ import { TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { LongList } from "../../parts/long-list";
 import { useOnPaper } from "../../parts/on-paper";
+import { unlessSame } from "../../parts/unless-same";
 import { VerdictSign } from "../../parts/verdict-sign";
 import type { ClubDayAnswer, ClubPair } from "../../engine/wire-club";
 import {
@@ -19,6 +20,7 @@ import {
   seenByBike,
   setKey,
 } from "../../state/club-day";
+import type { FixedPair } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
 import { bikeName, riderCalled } from "./club-names";
 
@@ -54,7 +56,19 @@ export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswe
         keyOf={(pair) => pair.rider}
         whole={onPaper}
       >
-        {(pair) => pair && <PairRow state={state} plan={plan} pair={pair} />}
+        {(pair) =>
+          pair && (
+            <PairRow
+              plan={plan}
+              pair={pair}
+              rider={riderCalled(club, pair.rider)}
+              byBike={club.byBike}
+              rounds={club.rounds}
+              isSet={club.set.includes(setKey(pair))}
+              fixed={club.fixed.find(({ rider, bike }) => rider === pair.rider && bike === pair.bike)}
+            />
+          )
+        }
       </LongList>
       <TickField
         label={words.numbersOnly}
@@ -68,14 +82,29 @@ export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswe
   );
 }
 
-function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer; pair: ClubPair }) {
+interface PairRowProps {
+  plan: ClubDayAnswer;
+  pair: ClubPair;
+  /** As the rider is to be called. */
+  rider: string;
+  byBike: boolean;
+  rounds: number;
+  isSet: boolean;
+  fixed: FixedPair | undefined;
+}
+
+const PairRow = unlessSame(function PairRow({
+  plan,
+  pair,
+  rider,
+  byBike,
+  rounds,
+  isSet,
+  fixed,
+}: PairRowProps) {
   const { texts, figures, change } = usePage();
-  const { club } = state;
   const words = texts.club;
-  const rider = riderCalled(club, pair.rider);
   const bike = bikeName(plan, pair.bike);
-  const fixed = club.fixed.find((one) => one.rider === pair.rider && one.bike === pair.bike);
-  const key = setKey(pair);
   const setting =
     pair.saddle_mm === null
       ? words.noSetting
@@ -93,20 +122,20 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
       <label class="club-tick">
         <input
           type="checkbox"
-          checked={club.set.includes(key)}
+          checked={isSet}
           aria-label={words.isSet({ rider, bike })}
-          onChange={(event) => change(bikeSet(key, event.currentTarget.checked))}
+          onChange={(event) => change(bikeSet(setKey(pair), event.currentTarget.checked))}
         />
       </label>
       <div class="club-what">
         <p class="club-names">
-          <strong>{club.byBike ? bike : rider}</strong>
-          <span>{club.byBike ? rider : bike}</span>
+          <strong>{byBike ? bike : rider}</strong>
+          <span>{byBike ? rider : bike}</span>
         </p>
         <p class="club-setting">{setting}</p>
         <p class="soft">
           <VerdictSign verdict={pair.verdict} /> {texts.rack.verdicts[pair.verdict]}
-          {club.rounds > 1 && ` · ${words.round({ round: pair.round })}`}
+          {rounds > 1 && ` · ${words.round({ round: pair.round })}`}
           {pair.looks > 0 && ` · ${words.looks({ number: pair.looks })}`}
           {fixed !== undefined && <em class="tag">{fixed.out ? words.isOut : words.isKept}</em>}
         </p>
@@ -132,4 +161,4 @@ function PairRow({ state, plan, pair }: { state: PageState; plan: ClubDayAnswer;
       </div>
     </div>
   );
-}
+});
