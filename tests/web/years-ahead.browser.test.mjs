@@ -249,3 +249,36 @@ test("it is one sheet of paper, and fits 320 pixels", async () => {
   assert.deepEqual(faults, []);
   await close();
 });
+
+test("three made-up children show what a plan is, and go again without a trace", async () => {
+  const { page, faults, close } = await openPage(browser, screens.phone, { now: `${today}T09:00:00` });
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("button", { name: way }).click();
+  await page.getByRole("button", { name: "Try it with three made-up children" }).click();
+  await planStands(page);
+  const text = await shownText(page);
+  for (const number of [1, 2, 3]) assert.match(text, new RegExp(`Made-up child ${number} gets`));
+  assert.ok((await page.locator("line.years-handed").count()) > 0, "a bike goes from one child to another");
+  await page.getByRole("button", { name: "Take the made-up children out" }).click();
+  await page.locator(".years-plan").waitFor({ state: "detached" });
+  await page.getByText("Not in the plan yet: Child 1.").waitFor();
+  await goTo(page, "Your child");
+  assert.equal(await inseam(page).inputValue(), "");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a bike that the family has is marked where it is listed", async () => {
+  const { page, faults, close } = await openPlan(["49.5"]);
+  await page.getByText("Your own bikes").click();
+  const loan = page.getByRole("combobox", { name: names.get("L31") });
+  await page.getByRole("textbox", { name: "Find" }).fill("Loan 31");
+  await loan.selectOption("You have it");
+  await planStands(page);
+  await page.getByRole("button", { name: "Back to the bikes" }).click();
+  const row = page.getByRole("article").filter({ has: page.getByRole("button", { name: names.get("L31") }) });
+  await row.getByText("You have it").waitFor();
+  assert.equal(await page.getByRole("article").getByText("You have it").count(), 1);
+  assert.deepEqual(faults, []);
+  await close();
+});

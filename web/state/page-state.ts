@@ -258,7 +258,7 @@ export function firstState(
     opening: null,
     desk: emptyDesk,
     club: noClub,
-    years: { ...noYearsWishes, find: "" },
+    years: { ...noYearsWishes, find: "", invented: [] },
     tag: null,
     rows: firstRows,
     printing: null,

@@ -28,6 +28,8 @@ export interface YearsWishes {
 export interface YearsState extends YearsWishes {
   /** What is looked for among the bikes of the list. */
   find: string;
+  /** The keys of children who were made up to look round with. */
+  invented: number[];
 }
 
 export const noYearsWishes: YearsWishes = {
@@ -57,6 +59,10 @@ export function marksHere(state: PageState): BikeMark[] {
 export function markOf(state: PageState, id: string): BikeMark {
   const list = listOf(state, id);
   return state.years.marks.find((mark) => mark.id === id && mark.list === list) ?? noMark(id, list);
+}
+
+export function isOwned(state: PageState, id: string): boolean {
+  return ["owned", "keep"].includes(markOf(state, id).is);
 }
 
 const noMark = (id: string, list: string): BikeMark => ({ id, list, is: "", price: "" });

@@ -17,6 +17,8 @@ import { briefSetting, briefWords, lastingWords } from "./verdict-words";
 interface RackRowProps {
   bike: RackBike;
   picked: boolean;
+  /** The family has it. */
+  owned: boolean;
   /** Another one may be picked. */
   pickable: boolean;
   scale: HeightScale;
@@ -26,7 +28,7 @@ interface RackRowProps {
 }
 
 export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
-  const { bike, picked, pickable, scale, window, detail } = props;
+  const { bike, picked, owned, pickable, scale, window, detail } = props;
   const { texts, figures, change } = usePage();
   const { judged } = bike;
   const guess = window?.target === null;
@@ -35,10 +37,11 @@ export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
   const Heading = judged === null ? "h3" : "h4";
   return (
     <article class={detail ? "row in-detail" : "row"}>
-      {(judged !== null || bike.taped) && (
+      {(judged !== null || bike.taped || owned) && (
         <p class="row-head">
           {judged !== null && <VerdictHead bike={judged} guess={guess} />}
           {bike.taped && <span>{texts.rack.taped}</span>}
+          {owned && <span>{texts.years.standings.owned}</span>}
         </p>
       )}
       <div class="row-title">

@@ -22,6 +22,7 @@ import { mostPicked } from "../../state/picking";
 import { saysSomething } from "../../state/request-building";
 import { shown } from "../../state/list-steps";
 import { rowsNeared, wanted, went } from "../../state/screen-changes";
+import { isOwned } from "../../state/years-ahead";
 import { GroupHead } from "./group-head";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
@@ -128,6 +129,7 @@ export function TheRack({ state }: { state: PageState }) {
                 <RackRow
                   bike={bike}
                   picked={state.picked.includes(bike.id)}
+                  owned={isOwned(state, bike.id)}
                   pickable={state.picked.length < mostPicked}
                   scale={scale}
                   window={window}

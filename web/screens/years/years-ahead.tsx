@@ -8,6 +8,7 @@ import { ScreenHead } from "../../parts/screen-head";
 import { ToRider } from "../../parts/what-is-missing";
 import { answerTo } from "../../state/answers";
 import { familyOf } from "../../state/family-changes";
+import { childrenInvented, inventedRemoved } from "../../state/invented-children";
 import type { PageState } from "../../state/page-state";
 import { isPlanned } from "../../state/request-building";
 import { BackToRack } from "../bike/back-to-rack";
@@ -15,7 +16,7 @@ import { FamilyPlan } from "./family-plan";
 import { YearsWhatIf } from "./years-what-if";
 
 export function YearsAhead({ state }: { state: PageState }) {
-  const { texts, figures } = usePage();
+  const { texts, figures, change } = usePage();
   const words = texts.years;
   const { answer, refusal, pending } = answerTo(state, yearsQuestion);
   const family = familyOf(state).map(({ rider }) => rider);
@@ -33,7 +34,21 @@ export function YearsAhead({ state }: { state: PageState }) {
           <section class="sheet stack">
             <p>{words.left({ names: left.map((rider) => riderName(texts, rider)) })}</p>
             <ToRider rider={left.length === family.length ? state.rider : (left[0] ?? state.rider)} />
+            {left.length === family.length && (
+              <button
+                type="button"
+                class="plain-link"
+                onClick={() => change(childrenInvented((number) => words.inventedChild({ number })))}
+              >
+                {words.invent}
+              </button>
+            )}
           </section>
+        )}
+        {family.some(({ key }) => state.years.invented.includes(key)) && (
+          <button type="button" class="plain-link" onClick={() => change(inventedRemoved())}>
+            {words.removeInvented}
+          </button>
         )}
         {state.list.loaded === null && state.tape.kept.length === 0 && <NoBikes />}
         {left.length < family.length && <YearsWhatIf state={state} plan={answer} />}
