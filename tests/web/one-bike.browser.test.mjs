@@ -5,6 +5,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
+import ICAL from "ical.js";
 import { openBuiltEngine } from "../support/built-engine.mjs";
 import { launchBrowser, openList, openPage, screens, shownText } from "../support/open-page.mjs";
 
@@ -140,6 +141,48 @@ test("a key or a finger moves through the months: what to set then, and the chan
   await page.mouse.up();
   await page.mouse.move(x + width / 2, y + height / 2);
   assert.ok(Number(await slider.inputValue()) > touched, "and stays when it is lifted");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("the steps of the saddle go into any calendar: a day each, with the height and what has to be true first", async () => {
+  // Marks that RFC 5545 escapes, letters of several bytes, and a line longer than its 75 octets.
+  const name = "Füchsli; rot, 16″ \\ mit Klingel und einem sehr langen Namen, damit die Zeile umbricht";
+  const odd = JSON.parse(list);
+  odd.bikes[0].name = name;
+  const oddFile = join(folder, "odd.json");
+  writeFileSync(oddFile, JSON.stringify(odd));
+  const { page, faults, close } = await openPage(browser, screens.phone, { now: `${today}T10:00:00` });
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5 cm");
+  await openList(page, oddFile);
+  await page.getByRole("button", { name: "See the bikes" }).first().click();
+  await page.getByRole("button", { name }).click();
+  await page.getByRole("button", { name: "Card for the fridge" }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save the dates for a calendar" }).click(),
+  ]);
+  assert.equal(download.suggestedFilename(), "saddle-dates.ics");
+  const text = readFileSync(await download.path(), "utf8");
+  for (const line of text.split("\r\n")) assert.ok(Buffer.byteLength(line) <= 75, line);
+  assert.ok(!/[^\r]\n/.test(text), "every line ends as the standard has it");
+
+  const calendar = new ICAL.Component(ICAL.parse(text));
+  const { bike } = await expected();
+  const events = calendar.getAllSubcomponents("vevent").map((event) => new ICAL.Event(event));
+  assert.deepEqual(
+    events.map(({ startDate, summary }) => ({ on: startDate.toString(), summary })),
+    bike.raise.map(({ on, saddle_mm: height }) => ({
+      on,
+      summary: `Measure again, then saddle of ${name} to about ${Math.round(height) / 10} cm`,
+    })),
+  );
+  const condition = "Once your child starts, brakes and stops without help";
+  const first = bike.raise.findIndex(({ stage }) => stage === "riding");
+  assert.ok(first > 0);
+  for (const [place, { description }] of events.entries())
+    assert.equal(description, place < first ? null : condition);
+  assert.equal(new Set(events.map(({ uid }) => uid)).size, events.length);
   assert.deepEqual(faults, []);
   await close();
 });

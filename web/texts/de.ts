@@ -971,6 +971,8 @@ export const german: Translation = {
     copy: "Als Text kopieren",
     copied: "Kopiert. Jetzt in eine Nachricht einfügen.",
     copyThis: "Diesen Text von Hand kopieren:",
+    calendar: "Termine für den Kalender speichern",
+    date: "Neu messen, dann Sattel von {bike} auf etwa {height}",
     doubts: "Bitte prüfen",
   },
   keep: {

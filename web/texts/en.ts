@@ -978,6 +978,8 @@ export const english = {
     copy: "Copy as text",
     copied: "Copied. Paste it into a message.",
     copyThis: "Copy this text by hand:",
+    calendar: "Save the dates for a calendar",
+    date: "Measure again, then saddle of {bike} to about {height}",
     doubts: "Please check",
   },
 

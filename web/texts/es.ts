@@ -970,6 +970,8 @@ export const spanish: Translation = {
     copy: "Copiar como texto",
     copied: "Copiado. Pégalo en un mensaje.",
     copyThis: "Copia este texto a mano:",
+    calendar: "Guardar las fechas para un calendario",
+    date: "Medir otra vez, luego sillín de {bike} a unos {height}",
     doubts: "Hay que revisar",
   },
   keep: {

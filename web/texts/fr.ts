@@ -970,6 +970,8 @@ export const french: Translation = {
     copy: "Copier en texte",
     copied: "Copié. Collez-le dans un message.",
     copyThis: "Copiez ce texte à la main :",
+    calendar: "Enregistrer les dates pour un agenda",
+    date: "Mesurer à nouveau, puis selle de {bike} à environ {height}",
     doubts: "À vérifier",
   },
   keep: {

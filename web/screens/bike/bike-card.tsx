@@ -1,8 +1,9 @@
-// The card for the fridge: where the saddle stands, when to move it, what to look at; to print, or to send as text.
+// The card for the fridge: how high the saddle is, when to move it, what to look at; to print, or to send as text.
 import { useState } from "preact/hooks";
 import { BikesOnTape } from "../../drawings/bikes-on-tape";
 import { Mark } from "../../drawings/signs";
 import { bikeIn, closeUp } from "../../engine/close-up";
+import { download } from "../../engine/list-saving";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TextField, TickField } from "../../parts/fields";
@@ -19,6 +20,7 @@ import { went } from "../../state/screen-changes";
 import { BackToRack } from "./back-to-rack";
 import { cardText, cardWords } from "./card-words";
 import { MoveList } from "./move-list";
+import { saddleCalendar } from "./saddle-calendar";
 
 export function BikeCard({ state, id }: { state: PageState; id: string }) {
   const { texts, figures, change } = usePage();
@@ -67,6 +69,18 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
               {texts.card.print}
             </button>
             <ShareText title={texts.card.title} text={cardText(texts, words)} />
+            {words.moves.length > 0 && (
+              <button
+                type="button"
+                class="button"
+                onClick={() => {
+                  const of = { bike: judged, rider: rider.key, today };
+                  download("saddle-dates.ics", saddleCalendar(texts, figures, of));
+                }}
+              >
+                {texts.card.calendar}
+              </button>
+            )}
           </div>
         </div>
         <article class="sheet fridge-card stack" aria-label={texts.card.title}>
