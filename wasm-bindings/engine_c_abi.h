@@ -11,10 +11,10 @@ extern "C" {
 /// Room for a request of `length` bytes of UTF-8 JSON. Valid until the next call of any function here.
 char* saddlerule_request_buffer(size_t length);
 
-/// Room for a catalogue file of `length` bytes, to stand beside the next request. Valid until saddlerule_ask returns.
+/// Room for a catalogue file of `length` bytes, to go with the next request. Valid until saddlerule_ask returns.
 char* saddlerule_file_buffer(size_t length);
 
-/// Answers the request that stands in the buffers. The file buffer is emptied; the answer stays until the next ask.
+/// Answers the request that is in the buffers. The file buffer is emptied; the answer stays until the next ask.
 void saddlerule_ask(void);
 
 /// What the module asks of its host: to be told how many bytes of a file are read while saddlerule_ask reads one. The

@@ -4,7 +4,7 @@
 //
 // `page` is the single file, `element` the scripts for a club's own page, `site` the folder for a host, and `release`
 // all of them with their checksums and licences. `--out` is that file, or that folder; `--sizes` says what each source adds to the script.
-// `--watch` builds again whenever a source changes, and leaves scripts readable. What each is made of stands in a module in building/.
+// `--watch` builds again whenever a source changes, and leaves scripts readable. What each is made of is in a module in building/.
 import { watch } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";

@@ -21,7 +21,7 @@ enum class Detail {
     spans, ///< only how low and how high the saddle goes, for a picture of the whole list
 };
 
-/// What stands around an assessment in its answer.
+/// What surrounds an assessment in its answer.
 struct AssessAnswerParts {
     Detail detail = Detail::full;
     std::optional<Rows> rows; ///< only these places are written, and bikes left out are counted, not listed

@@ -11,7 +11,7 @@
 
 namespace saddlerule {
 
-/// Answers requests. Pure and deterministic: no clock, no locale, no input or output; "today" stands in the
+/// Answers requests. Pure and deterministic: no clock, no locale, no input or output; "today" is in the
 /// request. It never throws, and after an error the next request is answered as if nothing had happened.
 class Engine {
 public:

@@ -1,4 +1,4 @@
-// JsonWriter: writes JSON straight into a text. An answer about thousands of bikes never stands in memory as
+// JsonWriter: writes JSON straight into a text. An answer about thousands of bikes is never in memory as
 // a tree, and a figure costs no more than its digits.
 #pragma once
 
@@ -71,7 +71,7 @@ private:
     void separate();
 
     std::string text_;
-    bool first_ = true; ///< nothing stands before the next value that wants a comma
+    bool first_ = true; ///< nothing comes before the next value that wants a comma
 };
 
 // Values of the interface, each rounded as the interface gives it: lengths to a tenth of a millimetre, masses

@@ -27,7 +27,7 @@ struct JudgedQuestion {
     Assessment assessment; ///< points into `taped` and into the list
 };
 
-/// What the answer depends on beside the list, as it stands in the request.
+/// What the answer depends on beside the list, as it is in the request.
 std::string question_key(RequestFields& fields, std::string_view request_text);
 
 /// Judges anew. Problems are reported to `fields`, and the result is only good where there are none.

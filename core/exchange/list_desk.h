@@ -18,7 +18,7 @@
 
 namespace saddlerule {
 
-/// The file that stands beside a request. Its bytes outlive the request as long as they are the text of the list.
+/// The file that is beside a request. Its bytes outlive the request as long as they are the text of the list.
 struct GivenFile {
     std::shared_ptr<const std::string> bytes;
     ReadingProgress progress; ///< whom to tell how far its reading is

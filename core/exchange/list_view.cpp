@@ -45,7 +45,7 @@ std::string folded(std::string_view text) {
     return result;
 }
 
-/// Whether the folded `wanted` stands in `text`.
+/// Whether the folded `wanted` is in `text`.
 bool holds(std::string_view text, std::string_view wanted) {
     for (std::size_t begin = 0; begin + wanted.size() <= text.size(); ++begin) {
         std::size_t same = 0;
@@ -160,7 +160,7 @@ void heights_field(JsonWriter& json, const std::vector<Bike>& bikes) {
     });
 }
 
-/// How often each value stands in the sorted `values`.
+/// How often each value is in the sorted `values`.
 template <typename Value>
 std::vector<std::pair<Value, std::size_t>> tally(std::vector<Value> values) {
     heap_sort(values);

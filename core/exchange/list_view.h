@@ -1,4 +1,4 @@
-// List view: the window of a list that a page shows, with what stands around it.
+// List view: the window of a list that a page shows, with what surrounds it.
 #pragma once
 
 #include "core/exchange/json_writer.h"
@@ -18,7 +18,7 @@ enum class ListShow { all, bikes, set_aside, slips };
 struct ListView {
     Rows rows;
     ListShow show = ListShow::all;
-    std::string find; ///< only entries in which this stands, in whatever case
+    std::string find; ///< only entries that contain this, in whatever case
 };
 
 /// Reads `rows`, `show` and `find`; nothing without `rows`.

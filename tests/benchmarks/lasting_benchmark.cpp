@@ -36,7 +36,7 @@ void operator delete(void* memory, std::size_t) noexcept {
 
 namespace {
 
-/// Spans as they stand in a shed: lowest saddles from 300 to 900 mm, 60 to 240 mm of post. Other bikes in
+/// Spans as they are in a shed: lowest saddles from 300 to 900 mm, 60 to 240 mm of post. Other bikes in
 /// every run, so that the processor cannot learn them by heart.
 std::vector<SaddleSpan> bikes(int count, int run) {
     std::uint32_t state = 20261125u + 977u * static_cast<std::uint32_t>(run);

@@ -65,7 +65,7 @@ async function untilDrawn(page, act, isDrawn) {
       const run = (text) => new Function("root", `return (${text})(root)`)(root);
       const start = performance.now();
       run(actText);
-      // What stands there once a frame is over has been painted.
+      // What is there once a frame is over has been painted.
       do {
         await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
         if (performance.now() - start > 20000) throw new Error("never drawn");

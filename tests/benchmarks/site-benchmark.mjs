@@ -73,7 +73,7 @@ function hurried() {
   ];
   const times = (window.stepTimes = []);
   const go = () => {
-    // What stands there after a frame has been painted.
+    // What is there after a frame has been painted.
     while (steps.length > times.length && steps[times.length]()) times.push(performance.now());
     if (steps.length > times.length) requestAnimationFrame(() => setTimeout(go));
   };

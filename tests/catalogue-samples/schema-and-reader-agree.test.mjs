@@ -98,7 +98,7 @@ function contentOf(bytes) {
   try {
     const text = new TextDecoder(encoding, { fatal: true }).decode(bytes);
     const list = JSON.parse(text);
-    validate(list); // runs out of stack where brackets stand very deep
+    validate(list); // runs out of stack where brackets go very deep
     return { text, list };
   } catch {
     return undefined;

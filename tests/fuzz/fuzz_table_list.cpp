@@ -1,4 +1,4 @@
-// Any bytes as a list in a table, told by what stands in it or taken for Windows-1252: read without a fault of the
+// Any bytes as a list in a table, told by what is in it or taken for Windows-1252: read without a fault of the
 // engine, and what was read saved without loss.
 #include "core/base/text/utf8_text.h"
 #include "core/lists/catalogue/table_catalogue_reader.h"

@@ -1,5 +1,5 @@
 // How a child rides is asked by the page before it judges anything. Tests that are about other things have it answered here: a
-// function for the page, which chooses wherever the choice stands open, for every rider and after every reload.
+// function for the page, which chooses wherever the choice is open, for every rider and after every reload.
 
 export const usualStage = "starting";
 

@@ -1,4 +1,4 @@
-// A small server of this machine for pages that stand around Saddlerule: an invented club's website, or a stranger's.
+// A small server of this machine for pages that surround Saddlerule: an invented club's website, or a stranger's.
 
 import { createServer } from "node:http";
 import { once } from "node:events";

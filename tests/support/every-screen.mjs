@@ -4,7 +4,7 @@ import { sample } from "./built-engine.mjs";
 import { drawn } from "./eventually.mjs";
 import { goTo, openList } from "./open-page.mjs";
 
-/** Calls `look` with the name of each screen once it stands. */
+/** Calls `look` with the name of each screen once it is there. */
 export async function walkEveryScreen(page, look) {
   const wide = await page.evaluate(() => {
     const frame = document.querySelector("#saddlerule").shadowRoot.querySelector(".frame");
@@ -144,7 +144,7 @@ export async function walkEveryScreen(page, look) {
 }
 
 /**
- * Shows the whole screen at once. What lies under the bar at the foot of a phone can be scrolled out from under it, but rules
+ * Shows the whole screen at once. What is under the bar at the foot of a phone can be scrolled out from under it, but rules
  * that look at one moment would call it covered.
  */
 export async function unrolled(page, check) {

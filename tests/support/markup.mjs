@@ -7,7 +7,7 @@ const validator = new HtmlValidate({
   rules: {
     // The file is packed into few lines for its size.
     "no-trailing-whitespace": "off",
-    // Drawings stand where their figures put them.
+    // Drawings are where their figures put them.
     "no-inline-style": "off",
     // Every element with a role that ARIA lets have a name may have one: a list too.
     "aria-label-misuse": ["error", { allowAnyNamable: true }],
@@ -24,7 +24,7 @@ export async function markupFaults(html) {
     .map(({ ruleId, message, selector }) => `${ruleId}: ${message} (${selector ?? "document"})`);
 }
 
-/** The document as it stands, with what is in the shadow root put where it is seen, and without screens out of sight. */
+/** The document as it is, with what is in the shadow root put where it is seen, and without screens out of sight. */
 export function renderedDocument(page) {
   return page.evaluate(() => {
     const room = document.querySelector("#saddlerule").shadowRoot.querySelector(".room");

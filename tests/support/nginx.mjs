@@ -38,7 +38,7 @@ export class Nginx {
   #locations = "";
 
   /**
-   * @param how `root`: what lies at the root, of which it serves a copy; `folders`: others by their name there, such as
+   * @param how `root`: what is at the root, of which it serves a copy; `folders`: others by their name there, such as
    *   { fit: "/…/build/site" }; `locations`: what is said of them
    */
   static async serve({ root, folders, locations = "" }) {
@@ -52,7 +52,7 @@ export class Nginx {
     return nginx;
   }
 
-  /** Where on the disk that lies which is served at `path`. */
+  /** Where on the disk the file is that is served at `path`. */
   fileAt(path) {
     return join(this.#folder, "served", path);
   }

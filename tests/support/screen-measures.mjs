@@ -70,7 +70,7 @@ export function screenFaults() {
       }
     }
   }
-  // Bars at head and foot lie over what scrolls below them.
+  // Bars at head and foot are over what scrolls below them.
   const flowing = elements.filter(
     (element) => !within(element, ({ position }) => /sticky|fixed/.test(position)),
   );
@@ -79,7 +79,7 @@ export function screenFaults() {
   if (tooWide > 0) faults.push(`the page is ${tooWide} px wider than the screen`);
   return [...new Set(faults)];
 
-  /** Words that lie over other words. What is drawn is left out: there figures stand on lines and bands. */
+  /** Words that are over other words. What is drawn is left out: there figures are on lines and bands. */
   function overlaps(elements, told) {
     const lines = elements
       .filter(

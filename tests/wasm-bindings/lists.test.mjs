@@ -39,7 +39,7 @@ async function engineWith(list) {
   return engine;
 }
 
-test("a list is looked through by rows, with what stands around them", async () => {
+test("a list is looked through by rows, with what surrounds them", async () => {
   const engine = await engineWith(three);
   const answer = engine.ask({ do: "list", rows: { from: 1, count: 1 } });
   assert.deepEqual(answer.list, {

@@ -75,7 +75,7 @@ test("markup in a name is text", async () => {
   await close();
 });
 
-test("bikes set aside are shown with their place, their reason and what stands in the file", async () => {
+test("bikes set aside are shown with their place, their reason and what is in the file", async () => {
   const { page, close } = await openPage(browser, screens.phone);
   await openList(
     page,

@@ -267,7 +267,7 @@ test("what makes no sense in an attribute is named in the console and in an even
   assert.deepEqual(problems, []);
 });
 
-/** What an element's look rests on, of all that stands in its shadow root. */
+/** What an element's look rests on, of all that is in its shadow root. */
 const looks = () =>
   [...document.querySelector("saddlerule-fit").shadowRoot.querySelectorAll("*")].map((element) => {
     const style = getComputedStyle(element);
@@ -424,7 +424,7 @@ const counters = (page) =>
     const counts = (window.counts = { listeners: () => listening.size, addresses: 0, engines: [] });
     const listening = new Map();
     const { addEventListener, removeEventListener } = EventTarget.prototype;
-    /** Of the window and the document alone: what stands on the element goes with it. */
+    /** Of the window and the document alone: what is on the element goes with it. */
     const count = (target, change) => {
       if (target === undefined || target === window || target === document) change();
     };
@@ -562,7 +562,7 @@ test("of two versions on one page the first stays, and the second says so in one
   assert.equal(said.length, 1);
   assert.match(
     said[0],
-    /another version of it stands on this page already; the one from .*\/other\/saddlerule-fit.js is left out/,
+    /another version of it is on this page already; the one from .*\/other\/saddlerule-fit.js is left out/,
   );
   assert.ok(!site.requests.some((path) => path.includes("0123456789ab")));
   assert.deepEqual(problems, []);

@@ -36,7 +36,7 @@ before(async () => {
     },
     { policy: null },
   );
-  // One below the other: beside a frame of 6,000 pixels the first one would stand far down, and tell its height only when it is
+  // One below the other: beside a frame of 6,000 pixels the first one would be far down, and tell its height only when it is
   // scrolled to.
   const framed = (script, sources) =>
     `<!doctype html><title>Club</title><script src="/hears.js"></script><script src="${script}"></script>
@@ -93,7 +93,7 @@ for (const { name, launch } of browsers) {
     const heights = (page) =>
       page.run(() => [...document.querySelectorAll("iframe")].map((frame) => frame.style.height));
 
-    /** Once the height of the first frame stands. */
+    /** Once the height of the first frame is settled. */
     async function settled(page, isRight) {
       let last = "";
       await eventually(async () => {
@@ -153,7 +153,7 @@ for (const { name, launch } of browsers) {
       assert.ok(parseFloat(own) < 6000);
       assert.equal(huge, "6000px");
       assert.equal(small, "320px");
-      // What stands in it is not of the origin that the page wrote.
+      // What is in it is not of the origin that the page wrote.
       assert.equal(turnedAway, "");
       // A message that no frame sent.
       await page.run(() => {

@@ -1,4 +1,4 @@
-// The page by keyboard alone, and as an assistive technology is told of it: every stop of the Tab key shows where it is, the main
+// The page by keyboard alone, and as an assistive technology hears of it: every stop of the Tab key shows where it is, the main
 // job needs no pointer, changed verdicts are said aloud, drawings say in words what they show.
 
 import assert from "node:assert/strict";
@@ -256,7 +256,7 @@ test("everything to press, to type into or to look at has a name on every screen
   await close();
 });
 
-test("verdicts that change are said aloud, politely, once they stand", async () => {
+test("verdicts that change are said aloud, politely, once they are settled", async () => {
   const { page, close } = await openPage(browser, screens.laptop, { now });
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
   await openList(page, sample("loan-shed.json"));

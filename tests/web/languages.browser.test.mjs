@@ -32,7 +32,7 @@ async function unfold(page) {
   await page.locator("details").evaluateAll((folds) => folds.forEach((fold) => (fold.open = true)));
 }
 
-/** What stands outside the screen, or has more words than it shows. Rows that scroll on purpose may be wider. */
+/** What is outside the screen, or has more words than it shows. Rows that scroll on purpose may be wider. */
 function tooWide(page) {
   return page.evaluate(() => {
     const room = document.getElementById("saddlerule").shadowRoot;

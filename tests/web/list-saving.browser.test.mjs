@@ -97,14 +97,14 @@ test("what was set aside is saved alone, and the list stays unsaved", async () =
   await close();
 });
 
-test("what cannot stand in a table is said before it is saved", async () => {
+test("what cannot go into a table is said before it is saved", async () => {
   const list = folder.file("odd.json", jsonList([...bikes, 42]));
   const { page, close } = await openDesk(browser, screens.phone, [list]);
   await press(page, "Save list");
   await page.getByRole("radio", { name: "Spreadsheet (CSV)" }).check();
   await page.getByText("1 of 4 cannot go into a table and would be left out:").waitFor();
   await page.getByRole("radio", { name: "Saddlerule (JSON)" }).check();
-  await page.getByText("cannot stand in a table").waitFor({ state: "detached" });
+  await page.getByText("cannot go into a table").waitFor({ state: "detached" });
   await close();
 });
 

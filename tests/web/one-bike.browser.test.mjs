@@ -239,7 +239,7 @@ test("the crank turns under the arrow keys, and the knee is told with it", async
   await close();
 });
 
-test("what asks for a look stands open in the reader's unit, what is fine is folded, what is missing is one line", async () => {
+test("what asks for a look is open in the reader's unit, what is fine is folded, what is missing is one line", async () => {
   const { page, close } = await openBike();
   const { bike } = await expected();
   const fine = bike.checks.filter(({ state }) => state === "ok");

@@ -1,4 +1,4 @@
-// Opening files while the page goes on: progress and a stop button for big ones, the list in use until the new one stands, and
+// Opening files while the page goes on: progress and a stop button for big ones, the list in use until the new one is there, and
 // the engine in its own thread, without one, and after a breakdown.
 
 import assert from "node:assert/strict";

@@ -1,4 +1,4 @@
-// What stands behind the # of the page file's own address.
+// What is behind the # of the page file's own address.
 
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";

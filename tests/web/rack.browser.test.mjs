@@ -277,7 +277,7 @@ test("after a jump down the rack, no frame draws more than two rows anew, and al
         ({ dataset }) => dataset.bike,
       );
       const fresh = rows.filter((bike) => !standing.has(bike));
-      // The first look finds those that stood before the jump.
+      // The first look finds those that were there before the jump.
       if (frame > 0) most = Math.max(most, fresh.length);
       for (const bike of fresh) standing.add(bike);
     }

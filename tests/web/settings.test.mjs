@@ -1,4 +1,4 @@
-// What a page around, or the part of an address behind its #, says: what is understood, and what is told of the rest.
+// What a page around, or the part of an address behind its #, says: what is understood, and what is said about the rest.
 
 import assert from "node:assert/strict";
 import test, { afterEach, beforeEach } from "node:test";
@@ -56,7 +56,7 @@ const nonsense = {
   bike: [""],
 };
 for (const [name, values] of Object.entries(nonsense)) {
-  test(`${name}: nonsense counts as not said, and is told of`, () => {
+  test(`${name}: nonsense counts as not said, and is reported`, () => {
     for (const value of values) {
       const { settings, misunderstood } = read({ [name]: value });
       assert.equal(settings[name], null, value);

@@ -1,4 +1,4 @@
-// The site's files as they lie on a host: manifest, icons, policies and hashes, checked by packaged validators and by Chromium.
+// The site's files as they are on a host: manifest, icons, policies and hashes, checked by packaged validators and by Chromium.
 
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
@@ -107,7 +107,7 @@ test("the icons are as they are drawn, and a round mask cuts nothing of the tape
     // Browsers smooth edges a little differently from one version to the next.
     assert.ok(apart < values / 200, `${name}: ${apart} of ${values} values differ`);
   }
-  // W3C Web Application Manifest, "Icon masks and safe zone": what matters lies in a circle of four tenths of the side.
+  // W3C Web Application Manifest, "Icon masks and safe zone": what matters is in a circle of four tenths of the side.
   const farthest = await page.evaluate(async (kept) => {
     const values = await window.pixels(kept);
     let farthest = 0;
@@ -148,7 +148,7 @@ test("every policy is a strict one, by the evaluator and by what it must not say
   );
 });
 
-test("the host says what the page says, and where it may stand in a frame", () => {
+test("the host says what the page says, and where it may be in a frame", () => {
   const { "frame-ancestors": ancestors, ...rest } = directivesOf(siteHeaders["Content-Security-Policy"]);
   assert.deepEqual(ancestors, ["'self'"]);
   assert.deepEqual(rest, directivesOf(ownPolicy(index)));

@@ -80,7 +80,7 @@ test("the home screen is offered where the browser offers it, and asked for once
   assert.equal(await page.evaluate(() => window.asked), 1);
 });
 
-test("an iPhone is told of its share menu, and not once the page stands on its home screen", async (test) => {
+test("an iPhone gets a hint about its share menu, and not once the page is on its home screen", async (test) => {
   const asOn = (standalone) => `Object.defineProperty(navigator, "standalone", { value: ${standalone} })`;
   const inSafari = await visit(test, { prepare: asOn(false) });
   await goTo(inSafari.page, "Save");

@@ -214,7 +214,7 @@ test("switched on, riders, readings, wishes and taped bikes survive the page; sw
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await goTo(page, "Your child");
-  assert.equal(await inseamOn(page), "58", "what stands on the page stays there");
+  assert.equal(await inseamOn(page), "58", "what is on the page stays there");
   await reload(page);
   assert.equal(await inseamOn(page), "");
   assert.deepEqual(faults, []);

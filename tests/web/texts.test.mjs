@@ -327,14 +327,14 @@ test("what the engine says in English words inside a figure has its words too", 
   assert.equal(said("bike_value_unknown", { known: "one of pedal, balance" }).known, "pedal, balance");
   assert.equal(said("list_field_unknown", { known: 'perhaps "crank"' }).known, "crank");
   assert.equal(said("list_field_unknown", { known: "" }).known, null);
-  // What stands in a file is shown as it stands there.
+  // What is in a file is shown as it is there.
   assert.equal(said("json_figure_decimal_comma", { repaired: "49.5" }).repaired, "49.5");
   assert.equal(said("json_text_control_character", { character: "08" }).character, "08");
   const slip = { slip: "perhaps the shoes were off", slip_code: "shoes_off" };
   assert.equal(said("reading_outside_plausible", slip).slip, "vielleicht waren die Schuhe aus");
 });
 
-test("every English fragment that the page knows stands in the engine's sources", () => {
+test("every English fragment that the page knows is in the engine's sources", () => {
   const sources = readdirSync(join(root, "core"), { recursive: true, withFileTypes: true })
     .filter(({ name }) => name.endsWith(".cpp"))
     .map(({ name, parentPath, path }) => readFileSync(join(parentPath ?? path, name), "utf8"))

@@ -45,7 +45,7 @@ const themes = {
   paper: theme("print"),
 };
 
-/** Letters on what lies under them. WCAG 2.2, 1.4.3: at least 4.5; 1.4.6, for who asked for more contrast: at least 7. */
+/** Letters on what is under them. WCAG 2.2, 1.4.3: at least 4.5; 1.4.6, for who asked for more contrast: at least 7. */
 const letters = [
   ["ink", "ground"],
   ["ink", "sheet"],

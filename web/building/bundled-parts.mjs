@@ -1,4 +1,4 @@
-// What stands in a script for files that are no scripts; web/page/bundled-files.d.ts tells the compiler of them.
+// What is in a script for files that are no scripts; web/page/bundled-files.d.ts tells the compiler of them.
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { root } from "./places.mjs";

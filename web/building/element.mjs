@@ -9,7 +9,7 @@ import { sheetText } from "./style-sheets.mjs";
 
 /**
  * @param {{ engine: string, sizes?: boolean }} how `engine`: the file of the wasm; `sizes`: says what each file adds to the script
- * @returns {Promise<Record<string, string | Buffer>>} contents by their name; all of them lie in one folder
+ * @returns {Promise<Record<string, string | Buffer>>} contents by their name; all of them are in one folder
  */
 export async function elementFiles({ engine, sizes }) {
   const hashed = {};

@@ -7,7 +7,7 @@ import { packagesTakenIn } from "./scripts.mjs";
 
 const debianText = (debianPackage) => readFile(`/usr/share/doc/${debianPackage}/copyright`, "utf8");
 
-/** Where the parts of Emscripten lie that end up in the engine: its own glue, the C and C++ libraries, the compiler's helpers. */
+/** Where the parts of Emscripten are that end up in the engine: its own glue, the C and C++ libraries, the compiler's helpers. */
 const linked = ["system/lib/libc/", "system/lib/libcxx/", "system/lib/libcxxabi/", "system/lib/compiler-rt/"];
 
 /** One text for all that has been bundled so far, and for the engine. */

@@ -27,7 +27,7 @@ export const packagesTakenIn = new Set();
 
 /**
  * @param {string} entry a file of web/
- * @param {{ format?: "iife" | "esm", parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what stands for files that are no scripts
+ * @param {{ format?: "iife" | "esm", parts?: import("esbuild").Plugin[], sizes?: boolean }} [how] `parts`: what to use for files that are no scripts
  *   (see bundled-parts.mjs); `sizes`: says what each file adds
  */
 export async function scriptText(entry, { format = form.format, parts = [], sizes = false } = {}) {

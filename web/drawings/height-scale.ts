@@ -3,7 +3,7 @@
 export interface HeightScale {
   low: number;
   high: number;
-  /** Where a height lies, in percent of the drawing. */
+  /** Where a height is, in percent of the drawing. */
   percent: (mm: number) => number;
 }
 
@@ -28,7 +28,7 @@ export function scaleBetween(low: number, high: number): HeightScale {
   return { low, high, percent: (mm) => ((mm - low) / (high - low)) * 100 };
 }
 
-/** Keeps a percentage inside the drawing, for figures that lie beyond it. */
+/** Keeps a percentage inside the drawing, for figures that are beyond it. */
 export function inside(percent: number): number {
   return Math.min(100, Math.max(0, percent));
 }

@@ -1,4 +1,4 @@
-// What to measure on a bike, from where to where: the measure in hand lies on it as a piece of tape, the others as lines.
+// What to measure on a bike, from where to where: the measure in hand is on it as a piece of tape, the others as lines.
 import { usePage } from "../page/page-context";
 
 /** From where to where in the drawing, the lines that lead to the places meant, and the point meant where it is one. */

@@ -47,7 +47,7 @@ export function SpanBar({ scale, span, window = null, verdict, saddle }: SpanBar
   );
 }
 
-/** Where the bar, which goes from `left` to `right`, lies in the window of a measured rider. */
+/** Where the bar, which goes from `left` to `right`, is in the window of a measured rider. */
 function Shared({ scale, window, left, right }: SharedProps) {
   const from = Math.max(left, inside(scale.percent(window.low)));
   const width = Math.min(right, inside(scale.percent(window.high))) - from;

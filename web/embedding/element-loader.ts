@@ -58,7 +58,7 @@ const near = new IntersectionObserver(
   { rootMargin: "600px 0px" },
 );
 
-/** Until Saddlerule stands in it, an element shows what the page wrote between its tags, and is there to be scrolled to. */
+/** Until Saddlerule is in it, an element shows what the page wrote between its tags, and is there to be scrolled to. */
 function waitingRoom(host: HTMLElement): void {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(":host { display: block !important; min-height: 1px }");
@@ -130,6 +130,4 @@ class SaddleruleFit extends HTMLElement {
 const known = customElements.get(name) as { files?: string } | undefined;
 if (known === undefined) customElements.define(name, SaddleruleFit);
 else if (known.files !== app)
-  console.warn(
-    `${name}: another version of it stands on this page already; the one from ${beside} is left out.`,
-  );
+  console.warn(`${name}: another version of it is on this page already; the one from ${beside} is left out.`);

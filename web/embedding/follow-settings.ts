@@ -1,4 +1,4 @@
-// What is said to Saddlerule while it stands: only what was changed takes effect, so that a reader's own choice stays.
+// What is said to Saddlerule while it is open: only what was changed takes effect, so that a reader's own choice stays.
 import type { ListSource } from "../engine/list-opening";
 import { usualSettings } from "../page/mount-saddlerule";
 import type { Mounted } from "../page/mount-saddlerule";

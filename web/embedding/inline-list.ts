@@ -1,4 +1,4 @@
-// A list that stands in the page itself, as <script type="application/json"> between an element's tags.
+// A list that is in the page itself, as <script type="application/json"> between an element's tags.
 import type { ListSource } from "../engine/list-opening";
 
 function textIn(host: Element): string | null {

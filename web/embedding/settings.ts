@@ -73,7 +73,7 @@ export const nothingSaid: Settings = {
 
 /**
  * @param given the value of a setting as it was written, null where nothing was
- * @param misunderstood is told of every value that is not understood
+ * @param misunderstood hears of every value that is not understood
  */
 export function readSettings(
   given: (name: string) => string | null,

@@ -1,4 +1,4 @@
-// A sentence in the browser's console, for whoever wrote the page that Saddlerule stands in. Readers never see it.
+// A sentence in the browser's console, for whoever wrote the page that Saddlerule is in. Readers never see it.
 
 export function tellWebmaster(sentence: string): void {
   console.warn(`Saddlerule: ${sentence}`);

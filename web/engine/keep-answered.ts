@@ -8,7 +8,7 @@ import type { Engine } from "./engine-door";
 import { latestWins } from "./latest-wins";
 import type { Asked } from "./worker-messages";
 
-/** Returns what is to be told of every state, before it is drawn: then the engine works while the page is busy drawing. */
+/** Returns what is to hear of every state, before it is drawn: then the engine works while the page is busy drawing. */
 export function keepAnswered(
   store: Store<PageState>,
   engines: Record<Question<object>["engine"], Engine>,

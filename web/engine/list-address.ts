@@ -98,7 +98,7 @@ async function fetched(
     const body = await wholeBody(response, onProgress, watch.heard, watch.signal);
     return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
   } catch {
-    // Stopped by its reader, it is not told of at all.
+    // Stopped by its reader, nothing is said about it.
     const seconds = String(watch.lateAfter() / 1000);
     if (seconds !== "0") return refusal("address_slow", "the list did not come in time", "", { seconds });
     return await whyUnreached(address, await watch.isRefusedByPolicy(), watch.signal);

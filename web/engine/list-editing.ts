@@ -30,7 +30,7 @@ export interface ListEditing {
   measure: () => Promise<void>;
   copyEntry: (number: number, name: string) => Promise<void>;
   removeEntry: (number: number, name: string) => Promise<void>;
-  /** A taped bike that stands on the rack by itself comes into the list; a list begins where none is open. */
+  /** A taped bike that is on the rack by itself comes into the list; a list begins where none is open. */
   putTaped: (kept: KeptBike) => Promise<boolean>;
   /** The draft goes into the list, as a bike of its own or in the place of the one it was. */
   keepDraft: () => Promise<void>;
@@ -51,7 +51,7 @@ export function listEditing(
     const list = listInHand(desk());
     const changes = (back ? list?.undo : list?.redo)?.at(-1)?.changes;
     if (changes === undefined) return;
-    // Entries may stand at other places afterwards.
+    // Entries may be at other places afterwards.
     if ((desk().draft?.number ?? null) !== null) change(draftDropped());
     const answer = await asked<EditAnswer>({ do: "edit", changes, ...window() });
     if (answer !== null) change(listSteppedBack(answer, back));

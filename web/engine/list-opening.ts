@@ -22,7 +22,7 @@ export interface ListSource {
   tableUnits?: ListUnit;
   /** Opened even where none of its bikes can be used. */
   toMend?: true;
-  /** It was open when the page was left, and stands beside others of its name as it did then. */
+  /** It was open when the page was left, and is beside others of its name as it was then. */
   kept?: true;
   /** What was changed in it before it was kept. */
   edits?: EntryChange[][];

@@ -13,7 +13,7 @@ export interface FileBytes {
 }
 
 export interface ListShelf {
-  /** What is in hand now is put aside as it stands. */
+  /** What is in hand now is put aside as it is. */
   putAside: () => Promise<void>;
   take: (key: number) => Promise<void>;
   close: (key: number) => Promise<void>;

@@ -52,7 +52,7 @@ export const changesQuestion: Question<ChangesAnswer> = {
   settles: 600,
 };
 
-/** Where every bike lies on the scale, in the order of the rack; asked only while it is unfolded. */
+/** Where every bike is on the scale, in the order of the rack; asked only while it is unfolded. */
 export const overviewQuestion: Question<Overview> = {
   name: "overview",
   engine: "rack",

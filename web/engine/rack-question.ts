@@ -4,7 +4,7 @@ import type { PageState } from "../state/page-state";
 import { assessRequest } from "../state/request-building";
 import type { AssessAnswer, JudgedBike } from "./wire-answers";
 
-/** Bikes that were told of already stay the same objects, so that their rows are not drawn again. */
+/** Bikes that were answered already stay the same objects, so that their rows are not drawn again. */
 function withKept(answer: AssessAnswer, before: JudgedBike[]): AssessAnswer {
   const kept = new Map(before.map((bike) => [bike.id, bike]));
   return { ...answer, bikes: answer.bikes.map((bike) => kept.get(bike.id) ?? bike) };

@@ -1,4 +1,4 @@
-// The engine's answers, as they stand on the wire. null: not known. Lengths are millimetres, dates YYYY-MM-DD.
+// The engine's answers, as they are on the wire. null: not known. Lengths are millimetres, dates YYYY-MM-DD.
 import type { Population } from "./wire-requests";
 
 export type Stage = "gliding" | "side_wheels" | "starting" | "riding";
@@ -24,7 +24,7 @@ export interface Refusal {
   set_aside?: SetAside[];
 }
 
-/** A bike that could not be used, with the text it stands as in the file. */
+/** A bike that could not be used, with its text in the file. */
 export interface SetAside {
   number: number;
   id: string | null;

@@ -24,7 +24,7 @@ export type ListShow = "all" | "bikes" | "set_aside" | "slips";
 export interface ListWindow {
   rows: RowsRequest;
   show?: ListShow;
-  /** Only entries in which this text stands. */
+  /** Only entries that contain this text. */
   find?: string;
 }
 
@@ -32,7 +32,7 @@ export interface ListRequest extends Partial<ListWindow> {
   do: "list";
 }
 
-/** What stands over a list. null or "" takes it out. */
+/** What is above a list. null or "" takes it out. */
 export interface ListHead {
   title?: string | null;
   units?: string | null;
@@ -186,7 +186,7 @@ export interface EntryAnswer {
   bike: BikeFacts | null;
   problem: PlacedNote | null;
   slips: Slip[];
-  /** As it stands in the file. */
+  /** As it is in the file. */
   source: string;
 }
 
@@ -216,6 +216,6 @@ export interface Conflict {
 export interface SaveAnswer {
   text: string;
   entries: number;
-  /** What cannot stand in a table. */
+  /** What cannot go into a table. */
   left_out: (PlacedNote & { number: number; id: string | null; name: string | null })[];
 }

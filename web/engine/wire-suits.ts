@@ -13,7 +13,7 @@ export interface SuitsTable {
   text: string;
 }
 
-/** From and to. An end that is absent is not known: nobody measured it, or it lies beyond the growth reference. */
+/** From and to. An end that is absent is not known: nobody measured it, or it is beyond the growth reference. */
 export type Ends = [number | null, number | null];
 
 export interface SuitedLegs {

@@ -40,7 +40,7 @@ export interface Figures {
   year: (isoDate: string) => string;
 }
 
-/** Dates on the wire carry no time zone; they are shown as they stand. */
+/** Dates on the wire carry no time zone; they are shown as they are. */
 function dateOf(isoDate: string): Date {
   return new Date(`${isoDate.slice(0, 10)}T00:00:00Z`);
 }
@@ -142,7 +142,7 @@ export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymb
   };
 }
 
-/** Whole amounts without decimals. What is no currency code stands behind its amount as it is. */
+/** Whole amounts without decimals. What is no currency code comes after its amount as it is. */
 function moneyForm(locale: string): Figures["money"] {
   const forms = new Map<string, Intl.NumberFormat>();
 

@@ -7,7 +7,7 @@ import type { Figures } from "./format-figures";
 const millimetresIn = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 type LengthUnit = keyof typeof millimetresIn;
 
-/** Figures of the engine's own. All else is shown as somebody typed it, or as it stands in a file. */
+/** Figures of the engine's own. All else is shown as somebody typed it, or as it is in a file. */
 const measured = new Set([
   ...["inseam", "before", "spread", "difference", "corrected", "stature", "on", "before_on", "date", "today"],
   ...["low", "high", "lowest", "highest", "span", "distance", "wheel", "limit", "count", "length", "size"],

@@ -12,7 +12,7 @@ export interface DeviceStore {
   read: () => Promise<Stored | null>;
   /**
    * Puts a record in place of the one with revision `over` (0: of none; null: of any) and gives its revision. null: another
-   * record stands there, and it was left as it is. Lists that are left out stay as they were.
+   * record is there, and it was left as it is. Lists that are left out stay as they were.
    */
   write: (over: number | null, value: unknown, lists?: ListFile[]) => Promise<number | null>;
   clear: () => Promise<void>;

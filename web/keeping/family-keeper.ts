@@ -26,7 +26,7 @@ export interface FamilyKeeper {
   begin: () => Promise<void>;
   /** The switch: on keeps from now on, off clears the device. */
   keepOnDevice: (on: boolean) => void;
-  /** Of two records that differ, what stands here stays, or what is on the device. */
+  /** Of two records that differ, what is here stays, or what is on the device. */
   settle: (stays: "here" | "device") => void;
   /** What is not on the device yet is written at once. */
   flush: () => void;
@@ -34,7 +34,7 @@ export interface FamilyKeeper {
   lookAgain: () => void;
   fileToSave: () => Promise<{ name: string; text: string; measured: string }>;
   openFile: (file: Pick<File, "name" | "text">) => Promise<void>;
-  /** Brings back what stood here before a file was opened. */
+  /** Brings back what was here before a file was opened. */
   undoOpening: () => Promise<void>;
   wipe: () => Promise<void>;
   stop: () => void;

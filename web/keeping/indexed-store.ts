@@ -48,13 +48,13 @@ async function within<Told>(
   }
 }
 
-/** Bytes that lie on the device, with their key. Under one key lie the same bytes for ever, so none are written twice. */
+/** Bytes that are on the device, with their key. Under one key are the same bytes for ever, so none are written twice. */
 const keyOf = new WeakMap<Uint8Array, string>();
 
 /** Begins with what sorts before the other keys. */
 const newKey = (): string => `bytes ${Date.now()} ${Math.random()}`;
 
-/** The record as it is told: each list with its bytes, which lie beside it. It may be anything, and is checked later. */
+/** The record as it is told: each list with its bytes, which are beside it. It may be anything, and is checked later. */
 function stored(kept: Map<IDBValidKey, unknown>): Stored | null {
   const record = kept.get("record") as Omit<Stored, "lists"> | undefined;
   const lists = kept.get("lists");

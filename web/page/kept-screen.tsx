@@ -10,7 +10,7 @@ interface KeptScreenProps {
 }
 
 export class KeptScreen extends Component<KeptScreenProps> {
-  /** The parts of the state that were looked at for what stands on the page. */
+  /** The parts of the state that were looked at for what is on the page. */
   private drawnFrom = new Map<keyof PageState, unknown>();
 
   override shouldComponentUpdate({ seen, state }: KeptScreenProps): boolean {

@@ -36,7 +36,7 @@ export interface PageTools {
   tagCodes: TagCodes | null;
 }
 
-/** What stands in the page of a site alone, so that its other forms need not carry it. */
+/** What is in the page of a site alone, so that its other forms need not carry it. */
 export interface SiteParts {
   /** At the foot of every screen. */
   strip: ComponentType;
@@ -48,6 +48,6 @@ export const PageContext = createContext<PageTools | null>(null);
 
 export function usePage(): PageTools {
   const tools = useContext(PageContext);
-  if (tools === null) throw new Error("a part of the page stands outside of it");
+  if (tools === null) throw new Error("a part of the page is outside of it");
   return tools;
 }

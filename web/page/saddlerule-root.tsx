@@ -41,7 +41,7 @@ type Tab = "rider" | "rack" | "tape" | "list" | "keep";
 
 const tabs: Tab[] = ["rider", "rack", "tape", "list", "keep"];
 
-/** The tab a screen stands under. */
+/** The tab a screen is under. */
 const tabOf: Partial<Record<Screen["name"], Tab>> = {
   rider: "rider",
   rack: "rack",
@@ -67,7 +67,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
   const picking = screen.name === "rack" || screen.name === "bike" || (screen.name === "rider" && wide);
   const picks = picking && state.picked.length > 0 ? <PickBar number={state.picked.length} /> : null;
   const told = toldOn(state);
-  /** On a wide page the rider stands on the left, and the rack beside it. */
+  /** On a wide page the rider is on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
     (screen.name === "rider" && name === "rack" ? " beside-rider" : "") +

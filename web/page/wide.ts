@@ -1,4 +1,4 @@
-// Whether two screens stand side by side.
+// Whether two screens are side by side.
 import type { RefObject } from "preact";
 import { useLayoutEffect, useState } from "preact/hooks";
 

@@ -1,4 +1,4 @@
-// A list that may be long: only the items near the screen are drawn, and room is kept for the others. Its items may stand in
+// A list that may be long: only the items near the screen are drawn, and room is kept for the others. Its items may be in
 // groups, each under a heading that is always drawn, so that it can stay in sight.
 import type { ComponentChildren, JSX, RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
@@ -23,7 +23,7 @@ interface LongListProps<Item> {
   look?: string;
   /** null: an item that is still being fetched. */
   itemAt: (place: number) => Item | null;
-  /** For items with a state of their own. Without it a place keeps its elements when another item comes to stand there. */
+  /** For items with a state of their own. Without it a place keeps its elements when another item takes its place. */
   keyOf?: (item: Item) => string;
   /** The places that came near the screen, the last one excluded. */
   onNear?: (first: number, end: number) => void;
@@ -49,7 +49,7 @@ export function LongList<Item>({
 }: LongListProps<Item>) {
   const place = useRef<HTMLDivElement>(null);
   const heights = useRef(new PieceHeights());
-  /** The pieces that stand there with their items. */
+  /** The pieces that are there with their items. */
   const standing = useRef(new Set<number>());
   const frame = useRef<Frame>({ owes: false, fetches: false }).current;
   const parts = inPieces(groups);
@@ -165,7 +165,7 @@ function placesOf(piece: number, parts: GroupInPieces[]): number[] {
   return Array.from({ length: count }, (_, number) => part.firstPlace + start + number);
 }
 
-/** Whatever scrolls around the list does so for an element, which stands there for a moment. */
+/** Whatever scrolls around the list does so for an element, which is there for a moment. */
 function scrollTo(
   list: HTMLElement | null,
   place: number,
@@ -201,7 +201,7 @@ interface NearPieces {
 interface Frame {
   /** There are more items to be drawn. */
   owes: boolean;
-  /** There are items still to be told of. */
+  /** There are items still to be answered. */
   fetches: boolean;
 }
 

@@ -24,7 +24,7 @@ export function OpeningStrip({ opening }: { opening: Opening | null }) {
   );
 }
 
-/** What a screen reader is told of it: that it began, every quarter, and that it was stopped. */
+/** What a screen reader says about it: that it began, every quarter, and that it was stopped. */
 export function OpeningAloud({ opening }: { opening: Opening | null }) {
   const { texts, figures } = usePage();
   return (

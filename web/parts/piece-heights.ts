@@ -43,7 +43,7 @@ export class PieceHeights {
     return this.between(0, piece) + this.heading * this.headed.filter((first) => first < piece).length;
   }
 
-  /** The piece that lies so far below the top of the list. */
+  /** The piece that is so far below the top of the list. */
   pieceAt(depth: number, pieces: number): number {
     let low = 0;
     let high = Math.max(0, pieces - 1);

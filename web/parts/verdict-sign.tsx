@@ -1,7 +1,7 @@
 // The verdict as a small sign: a saddle's post (yellow) against the rider's window (blue), told apart by shape alone.
 import type { Verdict } from "../engine/wire-answers";
 
-/** Where the post stands against the window, from low to high. */
+/** Where the post is against the window, from low to high. */
 const posts: Record<Exclude<Verdict, "not_measured">, { top: number; height: number }> = {
   fits_now: { top: 4, height: 16 },
   close_call: { top: 2, height: 8 },

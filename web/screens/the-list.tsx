@@ -24,7 +24,7 @@ export function TheList({ state }: { state: PageState }) {
       <DeskBar desk={desk} />
       {/* Kept while something else is in view: the reader comes back to the same place of a long list. */}
       <div class={desk.view === "entries" ? "" : "out-of-view"}>
-        {/* Those of another list stand in a place of their own: what was there goes, and does not move. */}
+        {/* Those of another list are in a place of their own: what was there goes, and does not move. */}
         <Entries key={desk.inHand} state={state} />
       </div>
       <View state={state} />

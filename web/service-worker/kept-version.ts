@@ -15,7 +15,7 @@ const wholeMark = new URL("whole-version", scope);
 
 const pagePath = "index.html";
 
-/** Files called by their content; what lies elsewhere has the same name in every version. */
+/** Files called by their content; what is elsewhere has the same name in every version. */
 const hashedFolder = "files/";
 
 const inSite = (path: string): URL => new URL(path, scope);

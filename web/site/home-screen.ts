@@ -5,7 +5,7 @@ export interface HomeScreen {
   ask: (() => void) | null;
   /** Where only the browser's share menu does it. */
   byShareMenu: boolean;
-  /** The page stands there already, and was opened from there. */
+  /** The page is there already, and was opened from there. */
   there: boolean;
 }
 

@@ -1,4 +1,4 @@
-// Where the site's other files lie, as the build hands it over (see building/site.mjs): paths from the folder of the page.
+// Where the site's other files are, as the build hands it over (see building/site.mjs): paths from the folder of the page.
 
 declare module "site-files" {
   export const engine: string;

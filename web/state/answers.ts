@@ -33,9 +33,9 @@ export interface Question<Answer extends object> {
   receive?: (answer: Answer, posed: Posed) => Change<PageState>;
   /** Where a refusal goes then. */
   refused?: (why: Note) => Change<PageState>;
-  /** Asked once the screen that wants to know stands there with what is known already. */
+  /** Asked once the screen that wants to know is there with what is known already. */
   afterPaint?: true;
-  /** Too long to work out at every keystroke: asked once the state has stood for so many milliseconds. */
+  /** Too long to work out at every keystroke: asked once the state has not changed for so many milliseconds. */
   settles?: number;
 }
 

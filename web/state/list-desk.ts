@@ -18,7 +18,7 @@ export interface Done {
   /** The bike it was done to, or the list. */
   name?: string;
   count?: number;
-  /** A bike that stood on the rack by itself until it came into the list. */
+  /** A bike that was on the rack by itself until it came into the list. */
   taped?: KeptBike;
 }
 
@@ -55,7 +55,7 @@ export interface Draft {
   name: string | null;
   before: Cells;
   cells: Cells;
-  /** How it stands in the file. */
+  /** How it is in the file. */
   source: string | null;
   /** Bare lengths are in this unit; null: in the list's. */
   unit: TypedUnit | null;

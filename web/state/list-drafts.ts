@@ -78,7 +78,7 @@ export function sentCells({ cells, unit }: Draft, listUnits: string | null): Cel
   return sent;
 }
 
-/** Only what is not as it was: the rest of the entry stays as it stands. */
+/** Only what is not as it was: the rest of the entry stays as it is. */
 export function changedCells({ before }: Draft, sent: Cells): Cells {
   return Object.fromEntries(
     Object.entries(sent).filter(([field, text]) => (text ?? "") !== (before[field] ?? "")),

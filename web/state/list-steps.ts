@@ -28,7 +28,7 @@ function told(state: PageState, answer: ListRowsAnswer): PageState {
   return { ...withRack(state, answer), desk: withTold(state.desk, answer) };
 }
 
-/** The rows of the list as it stands; nothing has happened to it. */
+/** The rows of the list as it is; nothing has happened to it. */
 export function entriesTold(answer: ListRowsAnswer, from: number): PageChange {
   return onDesk(() => ({ page: { answer, from } }));
 }
@@ -67,7 +67,7 @@ export function listStepped(answer: EditAnswer, done: Done, key: number): PageCh
     const next = told(state, answer);
     const step: Step = { key, done, changes: answer.undo };
     const open = withList(next.desk, ({ undo }) => ({ undo: [...undo, step], redo: [] }));
-    // A new entry may stand far down the list: the focus goes to the bar that speaks of it.
+    // A new entry may be far down the list: the focus goes to the bar that speaks of it.
     const lastNumber = done.what === "added" ? null : next.desk.lastNumber;
     return {
       ...withTaped(next, done, false),
@@ -96,7 +96,7 @@ export function listSteppedBack(answer: EditAnswer, back: boolean): PageChange {
   };
 }
 
-/** A taped bike stands on the rack by itself, or in the list, and never twice. */
+/** A taped bike is on the rack by itself, or in the list, and never twice. */
 function withTaped(state: PageState, { taped }: Done, byItself: boolean): PageState {
   if (taped === undefined) return state;
   const others = state.tape.kept.filter(({ id }) => id !== taped.id);

@@ -92,7 +92,7 @@ export interface WantsEntry {
   detail: boolean;
 }
 
-/** What is typed about one rider. The one in hand stands in the state itself; the others wait like this. */
+/** What is typed about one rider. The one in hand is in the state itself; the others wait like this. */
 export interface WaitingRider {
   rider: RiderEntry;
   wants: WantsEntry;

@@ -1,4 +1,4 @@
-// From the page's state to the engine's questions. Figures that people typed go over as they stand.
+// From the page's state to the engine's questions. Figures that people typed go over as they are.
 import type {
   AssessRequest,
   ChangesRequest,

@@ -46,7 +46,7 @@ export function yearsWished(part: Partial<YearsState>): Change<PageState> {
 
 const isTaped = ({ tape }: PageState, id: string): boolean => tape.kept.some((kept) => kept.id === id);
 
-/** Where a bike stands: among those that the family measured, or in the list in hand. */
+/** Where a bike is: among those that the family measured, or in the list in hand. */
 function listOf(state: PageState, id: string): string {
   return isTaped(state, id) ? "" : (state.list.loaded?.list?.title ?? "");
 }

@@ -30,7 +30,7 @@ export function lengthened(text: string, english: string): string {
   return text.replace(/\{(\d+)/g, (mark, place: string) => `{${names[Number(place)] ?? mark}`);
 }
 
-/** The texts of `translation`, where there are any, in the order in which `texts` stand; an empty line where there is none. */
+/** The texts of `translation`, where there are any, in the order of `texts`; an empty line where there is none. */
 export function packedLike(texts: object, translation: unknown): string {
   const lines = Object.entries(texts).map(([key, text]: [string, unknown]) => {
     const own = (translation as Record<string, unknown> | undefined)?.[key];

@@ -140,7 +140,7 @@ private:
                              {"close", open.character == '{' ? "}" : "]"}});
     }
 
-    /// What is wrong in the same way wherever it stands.
+    /// What is wrong in the same way wherever it is.
     std::optional<Problem> foreign_habit() const {
         if (here() == '\'')
             return problem_here(ProblemCode::json_quotes_single);
@@ -335,7 +335,7 @@ private:
         return std::nullopt;
     }
 
-    /// The value of a \u escape at `offset`, or nothing where none stands.
+    /// The value of a \u escape at `offset`, or nothing where there is none.
     std::optional<unsigned> code_unit_at(std::size_t offset) const {
         const std::string_view escape = text_.substr(std::min(offset, text_.size())).substr(0, 6);
         if (escape.size() < 6 || !escape.starts_with("\\u"))

@@ -6,7 +6,7 @@
 
 namespace saddlerule {
 
-/// The length of the figure at the front of `text`, or 0 where none stands: of `49.5.1` it is 4, of `012` it is 1.
+/// The length of the figure at the front of `text`, or 0 where there is none: of `49.5.1` it is 4, of `012` it is 1.
 std::size_t json_figure_length(std::string_view text);
 
 } // namespace saddlerule

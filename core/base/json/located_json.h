@@ -1,4 +1,4 @@
-// Located JSON: a JSON text as a tree in which every value knows where it stands. Knows no bike words.
+// Located JSON: a JSON text as a tree in which every value knows where it is. Knows no bike words.
 #pragma once
 
 #include "core/base/outcomes/result.h"
@@ -51,7 +51,7 @@ struct JsonLimits {
 };
 
 /// Elements of the array that is the top-level object's member `member` go to `take` one at a time and are
-/// not kept: a list of 20,000 bikes never stands in memory as a tree. In the result that array has no items.
+/// not kept: a list of 20,000 bikes is never in memory as a tree. In the result that array has no items.
 ///
 /// Inside an element only depth and values are limited, the latter for each element anew: whoever takes it
 /// judges its texts, and can refuse this one alone. `so_far` is the top-level object as far as it has been

@@ -18,7 +18,7 @@ constexpr std::size_t most_exact_digits = 15;
 /// A double and the next are told apart by fewer digits; what comes behind these only breaks ties.
 constexpr std::size_t most_digits = 800;
 
-// Where the first digit stands so high or so low, the double is infinite or zero whatever the others are.
+// Where the first digit is so high or so low, the double is infinite or zero whatever the others are.
 constexpr int first_of_infinite = 310;
 constexpr int first_of_zero = -324;
 

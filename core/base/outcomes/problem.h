@@ -176,7 +176,7 @@ struct CellPlace {
 
 /// The parts of a sentence, formatted as text, by their names. Names are literals, of which nothing is copied.
 ///
-/// A list of them stands wherever a problem is made, so it is made, moved and destroyed by calls and not in place.
+/// There is a list of them wherever a problem is made, so it is made, moved and destroyed by calls and not in place.
 class Figures {
 public:
     using Figure = std::pair<std::string_view, std::string>;
@@ -212,23 +212,23 @@ struct Problem {
     /// The field it is about, as a path: `rider.readings[0].inseam_mm`, `bikes[3].saddle_lowest`. May be
     /// empty.
     std::string where;
-    /// Where it stands in a file that was read. Requests have a path only.
+    /// Where it is in a file that was read. Requests have a path only.
     std::optional<TextPosition> position;
-    /// The same for what stands in a table; only faults of the table itself have a position too.
+    /// The same for what is in a table; only faults of the table itself have a position too.
     std::optional<CellPlace> cell = std::nullopt;
 
     /// The same problem one level further out: `where` is prefixed, code and figures stay.
     [[nodiscard]] Problem within(std::string_view outer) &&;
 };
 
-/// A problem that stands apart from what it is the problem of; see Result.
+/// A problem in memory of its own, so that a result stays small; see Result.
 struct ProblemRemover {
     void operator()(Problem* problem) const;
 };
 using ProblemApart = std::unique_ptr<Problem, ProblemRemover>;
 ProblemApart apart(Problem&& problem);
 
-/// The stable name of a code, as it stands in answers: `figure_unit_unknown`.
+/// The stable name of a code, as it is in answers: `figure_unit_unknown`.
 std::string_view code_name(ProblemCode code);
 
 /// The English sentence: its place first ("line 7, column 22: ...", "row 14, saddle highest: ..."), then cause,

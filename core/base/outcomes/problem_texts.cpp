@@ -265,7 +265,7 @@ constexpr ProblemText texts[] = {
      "measuring again"},
 };
 
-/// The table is indexed by code, so its rows must stand in the order of the enumeration.
+/// The table is indexed by code, so its rows must be in the order of the enumeration.
 constexpr bool rows_in_order() {
     for (std::size_t i = 0; i < std::size(texts); ++i) {
         if (static_cast<std::size_t>(texts[i].code) != i)

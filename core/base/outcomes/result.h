@@ -1,4 +1,4 @@
-// Result: a value or the problem that stood in its way. The toolchain has no std::expected, and the engine is
+// Result: a value or the problem that prevented it. The toolchain has no std::expected, and the engine is
 // built without exceptions.
 #pragma once
 
@@ -11,7 +11,7 @@
 namespace saddlerule {
 
 /// Either a `Value` or a `Problem`. Whoever gets one looks before taking the value. Problems are rare and large, so they
-/// stand apart: a result is hardly larger than its value, and is moved and destroyed in a few instructions.
+/// are kept apart: a result is hardly larger than its value, and is moved and destroyed in a few instructions.
 template <typename Value>
 class [[nodiscard]] Result {
     static_assert(!std::is_same_v<Value, Problem>);

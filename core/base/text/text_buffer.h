@@ -44,7 +44,7 @@ public:
         size_ = 0;
     }
 
-    /// What the texts stand in. Nothing can be appended afterwards.
+    /// The memory of the texts. Nothing can be appended afterwards.
     std::vector<std::shared_ptr<const std::string>> take_blocks() { return std::move(blocks_); }
 
 private:

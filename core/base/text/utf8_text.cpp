@@ -40,7 +40,7 @@ bool is_ascii_word(std::string_view bytes, std::size_t offset) {
     return (word & 0x8080808080808080U) == 0;
 }
 
-/// How many bytes the character at `offset` takes, or 0 where no well-formed one stands (Unicode 15, table
+/// How many bytes the character at `offset` takes, or 0 where there is no well-formed one (Unicode 15, table
 /// 3-7).
 std::size_t well_formed_length(std::string_view bytes, std::size_t offset) {
     const std::uint8_t lead = byte_at(bytes, offset);

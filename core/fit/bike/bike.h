@@ -18,7 +18,7 @@ enum class BikeKind { pedal, balance };
 
 enum class Brake { front_hand, rear_hand, coaster };
 
-/// A field that this version does not know: kept as it stood, so that saving loses nothing.
+/// A field that this version does not know: kept as it was, so that saving loses nothing.
 struct UnknownField {
     std::string name;
     std::string json; ///< the value's own JSON text
@@ -29,7 +29,7 @@ struct UnknownField {
 /// Saddle heights are from the floor to the top of the saddle, where the seat-post centre line meets it
 /// (16 CFR 1512.2(c)); the highest is the one at the minimum-insertion mark.
 struct Bike {
-    std::string id;            ///< never empty in a list: the name stands in where the file gives none
+    std::string id;            ///< never empty in a list: the name serves where the file gives none
     std::string name;          ///< may be empty
     bool id_from_name = false; ///< no id was given
     BikeKind kind = BikeKind::pedal;

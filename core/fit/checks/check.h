@@ -1,4 +1,4 @@
-// The one interface behind which every check beyond the saddle stands: a rider and a bike in, a finding out.
+// The one interface of every check beyond the saddle: a rider and a bike in, a finding out.
 //
 // How to add a check: its file in each/ (with its line in CMakeLists.txt), its line in check_list.inc, its
 // reasons in check_reason.h with their texts in check_texts.cpp, and its test.
@@ -60,7 +60,7 @@ struct CheckCase {
 enum class CheckState : std::uint8_t {
     ok,
     look,    ///< have a look at it before you decide
-    stop,    ///< stop and think: as it stands, the bike is not for this rider
+    stop,    ///< stop and think: as it is, the bike is not for this rider
     unknown, ///< a figure is missing; never counts as ok
 };
 

@@ -147,7 +147,7 @@ constexpr auto texts = std::to_array<CheckText>({
      "to walk up"},
 });
 
-/// The table is indexed by reason, so its rows must stand in the order of the enumeration.
+/// The table is indexed by reason, so its rows must be in the order of the enumeration.
 constexpr bool rows_in_order() {
     for (std::size_t i = 0; i < texts.size(); ++i) {
         if (static_cast<std::size_t>(texts[i].reason) != i)

@@ -8,12 +8,12 @@
 namespace saddlerule {
 namespace {
 
-/// The question with its answer as it stands, and a way to ask it changed.
+/// The question with its answer as it is, and a way to ask it changed.
 class Question {
 public:
     explicit Question(const FirstBike& first_bike) : first_bike_(first_bike), first_(first_bike({})) {}
 
-    /// The bike that stands first after the change, where it is another one.
+    /// The bike that comes first after the change, where it is another one.
     std::optional<std::size_t> another_first(const Supposition& supposition) const {
         const auto first = first_bike_(supposition);
         return first == first_ ? std::nullopt : first;
@@ -42,7 +42,7 @@ Supposition with_budget(Amount budget) {
 std::optional<AnswerChange> reading_change(const Question& question, const ChangeSearch& search,
                                            ChangeKind kind) {
     const double direction = kind == ChangeKind::longer_reading ? 1.0 : -1.0;
-    Length same; // the furthest shift up to which the answer was found to stand
+    Length same; // the furthest shift up to which the answer was found to hold
     for (int stride = 1; stride * search.reading_stride <= search.furthest_reading_shift; ++stride) {
         const Length reached = stride * search.reading_stride;
         if (question.another_first(with_reading(direction * reached))) {

@@ -20,7 +20,7 @@ struct Supposition {
     std::optional<Amount> budget; ///< instead of the present one; absent: as it is
 };
 
-/// Answers a changed question: the index of the bike that stands first, or nothing where none does.
+/// Answers a changed question: the index of the bike that comes first, or nothing where none does.
 using FirstBike = std::function<std::optional<std::size_t>(const Supposition&)>;
 
 /// How far to look, and what for.
@@ -31,7 +31,7 @@ struct ChangeSearch {
     bool has_next_stage = true;
     std::optional<Amount> budget;      ///< the present one
     std::span<const Amount> prices;    ///< of all bikes that fit, in any order
-    std::optional<Amount> first_price; ///< of the bike that stands first now, where known
+    std::optional<Amount> first_price; ///< of the bike that comes first now, where known
 };
 
 enum class ChangeKind { longer_reading, shorter_reading, next_stage, higher_budget, lower_budget };
@@ -39,7 +39,7 @@ enum class ChangeKind { longer_reading, shorter_reading, next_stage, higher_budg
 /// Its stable name: `longer_reading`.
 std::string_view name_of(ChangeKind kind);
 
-/// One change that is enough, and the bike that then stands first.
+/// One change that is enough, and the bike that then comes first.
 struct AnswerChange {
     ChangeKind kind;
     Supposition supposition;
@@ -49,8 +49,8 @@ struct AnswerChange {
 /// For each kind the smallest change that is enough; kinds without one are absent. Readings are looked at
 /// every `reading_stride` and, where the answer differs, narrowed down to one `reading_step`: an answer that
 /// changes and changes back within one stride is missed. A higher budget is exact: a bike that comes within
-/// reach and stands first is never put back behind the present first by a still higher budget. A lower budget
-/// is the one just below the price of the bike that stands first.
+/// reach and comes first is never put back behind the present first by a still higher budget. A lower budget
+/// is the one just below the price of the bike that comes first.
 std::vector<AnswerChange> smallest_changes(const FirstBike& first_bike, const ChangeSearch& search);
 
 } // namespace saddlerule

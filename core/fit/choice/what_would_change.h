@@ -14,12 +14,12 @@ namespace saddlerule {
 struct ChangedAnswer {
     ChangeKind kind;
     Supposition supposition;
-    const Bike* first = nullptr; ///< the bike that then stands first
+    const Bike* first = nullptr; ///< the bike that then comes first
 };
 
 struct AnswerChanges {
     const Bike* first =
-        nullptr; ///< the bike that stands first now; null where none that no check stops fits or comes close
+        nullptr; ///< the bike that comes first now; null where none that no check stops fits or comes close
     std::vector<ChangedAnswer> changes;
 };
 

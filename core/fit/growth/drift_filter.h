@@ -28,7 +28,7 @@ public:
     /// At an age, before any reading: u is what is known of the population's legs, tau ~ N(0, spread of maturing),
     /// independent.
     static LegGrowth before_readings(Sex sex, Days age, ScoreEstimate legs);
-    /// No prior on u at all: the first reading, at this age, says where it stands.
+    /// No prior on u at all: the first reading, at this age, says where it is.
     static LegGrowth from_first_reading(Sex sex, Days age, ScoreEstimate score);
 
     /// Takes in a reading at an age not before the last one.

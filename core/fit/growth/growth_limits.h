@@ -41,7 +41,7 @@ inline constexpr double last_percentile = 2.3263;
 
 /// Stature is a figure of today: readings older than this are held against the age instead.
 inline constexpr Days stature_holds_for = Days(90.0);
-/// A stature farther out than this is questioned. Well-grown populations lie one standard deviation above the
+/// A stature farther out than this is questioned. Well-grown populations are one standard deviation above the
 /// reference.
 inline constexpr double far_out_stature = 4.0;
 /// Where the age is unknown: ages at which a stature is farther out than this are not tried.
@@ -61,7 +61,7 @@ inline constexpr Length longest_inseam = Length::millimetres(1000.0);
 /// Faster than legs grow at any age past the first year: medians stay below 70 mm a year.
 inline constexpr double fastest_growth_mm_per_year = 100.0;
 
-/// Readings of one day that lie farther apart ask for another one: about two standard deviations of the difference of
+/// Readings of one day that are farther apart ask for another one: about two standard deviations of the difference of
 /// two home readings.
 inline constexpr Length usual_spread = Length::millimetres(15.0);
 

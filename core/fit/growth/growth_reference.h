@@ -9,11 +9,11 @@
 
 namespace saddlerule {
 
-/// Ages between the whole years of a table lie on a natural cubic spline. Under 2 years medians go on as a
+/// Ages between the whole years of a table are on a natural cubic spline. Under 2 years medians go on as a
 /// straight line; ages under 1 count as 1 and ages over 18 as 18.
 
 /// Leg length: stature less sitting height, Fredriks et al. 2005, the scale on which legs are followed. Below 3 years
-/// the median grows as British children do. How children of a country stand on this scale: population.h.
+/// the median grows as British children do. Where children of a country are on this scale: population.h.
 Lms<Length> leg_length_reference(Sex sex, Days age);
 
 /// Stature, CDC 2000.

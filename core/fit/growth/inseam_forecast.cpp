@@ -101,7 +101,7 @@ private:
 
     void score_many(double months) {
         std::fill(scores_.begin(), scores_.end(), 0.0);
-        double surely_below = 0.0; // the weight of hypotheses that lie wholly below a grid point
+        double surely_below = 0.0; // the weight of hypotheses that are wholly below a grid point
         below_from_.assign(scores_.size(), 0.0);
         for (const GrowthHypothesis& hypothesis : hypotheses_)
             add(hypothesis, months);

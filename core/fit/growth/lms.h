@@ -13,7 +13,7 @@ struct LmsShape {
     /// of zero or below gives the score of zero, which is minus infinity where L <= 0.
     double score(double ratio) const;
 
-    /// The ratio with that score. Beyond the end of the distribution, which lies at score -1 / (L S), it is
+    /// The ratio with that score. Beyond the end of the distribution, which is at score -1 / (L S), it is
     /// zero for L > 0 and infinity for L < 0.
     double ratio(double score) const;
 

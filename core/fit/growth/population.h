@@ -8,7 +8,7 @@
 
 namespace saddlerule {
 
-/// How far a child's crotch lies from where stature less sitting height puts it: nobody has measured it on children. On
+/// How far a child's crotch is from where stature less sitting height puts it: nobody has measured it on children. On
 /// adults of 17 to 20 it is 12 to 19 mm higher (ANSUR II), on young children the gluteal furrow is 5 to 25 mm
 /// lower; so it is open between -20 and +15 mm. That is taken as 0 with an sd of 6 mm, so that the ends are about three of it away. It counts
 /// where no reading was made; readings carry it in themselves.

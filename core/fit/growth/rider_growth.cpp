@@ -94,7 +94,7 @@ struct Weighed {
     double error_shown = 1.0;    ///< variance of the readings' errors as they show it, by the one assumed
 };
 
-/// How far the readings of one child contradict each other: what lies between each and what the ones before
+/// How far the readings of one child contradict each other: what is between each and what the ones before
 /// foresee, against the error of the readings and the doubt of the growth between them.
 class Disagreement {
 public:

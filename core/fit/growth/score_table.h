@@ -52,7 +52,7 @@ public:
 private:
     InseamGrid grid_;
     std::size_t days_;
-    std::vector<double> scores_; ///< all days of one inseam lie together
+    std::vector<double> scores_; ///< all days of one inseam together
 };
 
 } // namespace saddlerule

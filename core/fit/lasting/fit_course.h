@@ -45,7 +45,7 @@ struct Course {
     }
 };
 
-/// When a child of that score passes limits that lie above it at the moment before `i` and no longer at `i`.
+/// When a child of that score passes limits that are above it at the moment before `i` and no longer at `i`.
 inline double passing_time(const Course& course, const Moments& limits, std::size_t i, double score) {
     const double fraction = (limits[i - 1] - score) / (limits[i - 1] - limits[i]);
     return course.months[i - 1] + fraction * (course.months[i] - course.months[i - 1]);

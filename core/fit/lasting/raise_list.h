@@ -26,7 +26,7 @@ constexpr Days least_time_between_raises = Days(42.0);
 /// stage is a step of its own, up or down to the new target, under its condition; it takes the place of a step less than
 /// six weeks before it. After a pause the first step says where the saddle goes then.
 ///
-/// Nothing before the bike first fits, in a pause, and once it is outgrown: every height lies in the bike's span and in
+/// Nothing before the bike first fits, in a pause, and once it is outgrown: every height is in the bike's span and in
 /// the window of the median child on that day. Empty where an end of the span is unknown.
 std::vector<SaddleRaise> raise_list(const FitForecast& forecast, const SaddleSpan& span);
 

@@ -21,7 +21,7 @@ constexpr double hip_above_seat = hip_height + sitting_height - 1.0;
 /// Inseam without shoes: what sitting height leaves of stature.
 constexpr double inseam = 1.0 - sitting_height;
 
-/// Ankle behind the ball of the foot, of foot length: the ball lies about 0.70 of the foot from the heel, the
+/// Ankle behind the ball of the foot, of foot length: the ball is about 0.70 of the foot from the heel, the
 /// ankle about 0.25 (assumption, from memory).
 constexpr double ankle_behind_ball_of_foot = 0.45;
 

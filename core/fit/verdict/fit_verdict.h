@@ -15,7 +15,7 @@ struct InseamEstimate {
     Length sd;
 };
 
-/// The heights a bike's saddle can stand at, as far as they were measured. At least one is known.
+/// The heights a bike's saddle can be at, as far as they were measured. At least one is known.
 struct SaddleSpan {
     std::optional<Length> lowest;
     std::optional<Length> highest;
@@ -40,7 +40,7 @@ struct SaddleSetting {
 
 struct Fit {
     Verdict verdict = Verdict::not_measured;
-    /// That the saddle can stand inside the window, given the errors of reading and bike. Absent when not
+    /// That the saddle can be inside the window, given the errors of reading and bike. Absent when not
     /// measured.
     std::optional<double> probability;
     /// How far inside the nearer edge; negative: how far it misses. Absent when not measured.

@@ -8,7 +8,7 @@
 namespace saddlerule {
 
 /// Gives each bike without an id its name as id, with " (2)", " (3)" and so on where that is taken. Ids that
-/// were given are never changed, wherever they stand in the list.
+/// were given are never changed, wherever they are in the list.
 void give_missing_ids(std::vector<Bike>& bikes);
 
 } // namespace saddlerule

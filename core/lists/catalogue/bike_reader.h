@@ -19,7 +19,7 @@ namespace saddlerule {
 constexpr std::size_t longest_text = 2000; ///< Unicode characters
 constexpr std::size_t most_fields = 100;   ///< of one bike, known or not
 
-/// What stands around an entry.
+/// What surrounds an entry.
 struct BikeContext {
     std::string_view text; ///< that the value was read from
     /// What bare numbers count in. Without it every length needs its own unit.
@@ -33,7 +33,7 @@ struct BikeContext {
     std::span<const CatalogueField* const> fields = {};
 };
 
-/// Reads one bike into `bike`, which is a fresh one. Fields that are not known are kept as they stand. The id may come back empty (see
+/// Reads one bike into `bike`, which is a fresh one. Fields that are not known are kept as they are. The id may come back empty (see
 /// bike_ids.h); null counts as not given.
 ///
 /// Problems: the codes bike_* and figure_*. `where` is the path inside the entry ("saddle_highest",

@@ -12,7 +12,7 @@
 
 namespace saddlerule {
 
-/// Reads a list from the bytes of a file. Its form is told by what stands in it, never by a name. The list
+/// Reads a list from the bytes of a file. Its form is told by what is in it, never by a name. The list
 /// shares the bytes as long as it lasts, where they are its text. What was set aside in a file that is refused
 /// as a whole goes to `refused`, where that is given.
 ///

@@ -19,7 +19,7 @@ using Kind = JsonValue::Kind;
 /// In front of JSON that would be read as something else: a figure in a column of texts, or null.
 constexpr std::string_view json_mark = "json:";
 
-/// A value in a cell stands three levels deep in a list: list, bikes, bike.
+/// A value in a cell is three levels deep in a list: list, bikes, bike.
 constexpr JsonLimits cell_limits{.depth = JsonLimits().depth - 3,
                                  .text_length = std::numeric_limits<std::size_t>::max(),
                                  .values = JsonLimits().values};

@@ -38,7 +38,7 @@ bool read_cell(std::string_view cell, const CatalogueField* field, const CellCon
 /// The currency of a code such as EUR, or of a symbol that only one currency has.
 std::optional<Currency> currency_named(std::string_view text);
 
-/// The currency whose code or symbol stands at either end of a price as people write it: "120 EUR".
+/// The currency whose code or symbol is at either end of a price as people write it: "120 EUR".
 std::optional<Currency> currency_in_price(std::string_view cell);
 
 /// The JSON text of what a cell says for the field of that name, known or not; empty for a blank cell.

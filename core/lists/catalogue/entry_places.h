@@ -1,4 +1,4 @@
-// Entry places: where the parts of a list stand in the file that it came from, so that a problem can be shown
+// Entry places: where the parts of a list are in the file that it came from, so that a problem can be shown
 // there.
 #pragma once
 
@@ -17,7 +17,7 @@ public:
     EntryPlaces& operator=(const EntryPlaces&) = delete;
     virtual ~EntryPlaces() = default;
 
-    /// Tells `problem` where it stands. `origin` is what the reader gave for the entry, `offset` counts the
+    /// Tells `problem` where it is. `origin` is what the reader gave for the entry, `offset` counts the
     /// bytes behind the beginning of the entry's text, `field` is empty for the entry as a whole.
     virtual void place_in_entry(Problem& problem, std::size_t origin, std::size_t offset,
                                 std::string_view field) = 0;

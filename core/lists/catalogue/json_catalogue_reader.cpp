@@ -22,7 +22,7 @@ public:
           builder_(std::make_unique<JsonPlaces>(text)) {}
 
     Result<KeptList> read(std::vector<SetAside>* refused) {
-        // Told before reading: what stands in a bare list is nothing to build a tree of.
+        // Told before reading: what is in a bare list is nothing to build a tree of.
         const std::size_t begin = text_.find_first_not_of(" \t\r\n");
         if (begin < text_.size() && text_[begin] == '[')
             return not_an_object(begin, "a list");
@@ -37,7 +37,7 @@ public:
             return *std::move(fault);
         const ReadingFacts facts = reading_facts(*file);
         if (facts_used_ && facts != *facts_used_) {
-            // Units or currency stand behind the bikes: now that they are known, the bikes are read again.
+            // Units or currency come after the bikes: now that they are known, the bikes are read again.
             builder_.start_again();
             file = read_file(facts);
         }

@@ -1,4 +1,4 @@
-// JSON places: lines and columns of what stands in a list in JSON.
+// JSON places: lines and columns of what is in a list in JSON.
 #pragma once
 
 #include "core/base/text/text_position.h"

@@ -28,7 +28,7 @@ enum class ListForm { json, table };
 struct ListEntry {
     std::string_view source;                ///< its JSON text; lasts as long as the list
     std::size_t origin = no_origin;         ///< for EntryPlaces
-    std::shared_ptr<const std::string> own; ///< what `source` views where it stands in no file
+    std::shared_ptr<const std::string> own; ///< what `source` views where it is in no file
 };
 
 struct KeptList {

@@ -21,7 +21,7 @@ namespace {
 /// Many names that nobody knows are a file gone wrong; telling the first of them is enough.
 constexpr std::size_t most_remarks = 50;
 
-/// Where a field stands in an entry: its name and its value, in bytes behind the entry's beginning.
+/// Where a field is in an entry: its name and its value, in bytes behind the entry's beginning.
 struct FieldOffsets {
     std::size_t name = 0;
     std::size_t value = 0;
@@ -232,7 +232,7 @@ void note_remarks(KeptList& list) {
 }
 
 std::size_t number_of_bike(const Catalogue& catalogue, std::size_t index) {
-    // Before the k-th of those set aside stand its number less k bikes, counted from 1.
+    // The k-th of those set aside comes after its number less k bikes, counted from 1.
     std::size_t low = 0;
     std::size_t high = catalogue.set_aside.size();
     while (low < high) {

@@ -78,7 +78,7 @@ void RowWriter::add_cell(const Column& column, std::string_view cell) {
         drop_member();
 }
 
-/// What stands under no name is kept under an empty one, which no bike may have.
+/// What is under no name is kept under an empty one, which no bike may have.
 void RowWriter::add_nameless() {
     JsonValue& value = next_member(no_column_);
     // Empty cells beyond the header are no less a sign that those before them have slipped.

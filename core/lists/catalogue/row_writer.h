@@ -29,7 +29,7 @@ public:
     std::string_view json() const { return json_.view(); }
     /// Of the entry's members.
     std::span<const CatalogueField* const> fields() const { return {fields_.data(), used_}; }
-    /// What the rows' JSON stands in. No more can be written afterwards.
+    /// What the rows' JSON is in. No more can be written afterwards.
     std::vector<std::shared_ptr<const std::string>> take_texts() { return json_.take_blocks(); }
 
 private:

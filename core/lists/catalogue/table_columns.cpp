@@ -28,7 +28,7 @@ HeadingParts parts_of(std::string_view heading) {
             .in_brackets = trimmed(heading.substr(open + 1, heading.size() - open - 2))};
 }
 
-/// The units that stand in a field's own name may be left out of it, or be put in brackets.
+/// The units that are in a field's own name may be left out of it, or be put in brackets.
 std::string_view without_unit(std::string_view field_name) {
     for (const std::string_view unit : {std::string_view("_kg"), std::string_view("_deg")}) {
         if (field_name.ends_with(unit))
@@ -41,7 +41,7 @@ bool is_one_of(std::string_view text, std::initializer_list<std::string_view> wo
     return std::find(words.begin(), words.end(), text) != words.end();
 }
 
-/// Takes in what stands in brackets behind a field's name. False where that changes what the figures mean in
+/// Takes in what is in brackets behind a field's name. False where that changes what the figures mean in
 /// a way that is not known here.
 class UnitTaker {
 public:

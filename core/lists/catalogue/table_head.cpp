@@ -36,7 +36,7 @@ struct Attempt {
     std::size_t known = 0; ///< columns
     bool saddle_known = false;
 
-    /// One name may stand in any prose; two, or a saddle height, are a header.
+    /// One name may be in any prose; two, or a saddle height, are a header.
     bool is_header() const { return known >= 2 || saddle_known; }
 };
 

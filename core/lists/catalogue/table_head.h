@@ -1,4 +1,4 @@
-// Table head: what stands above the bikes of a table: lines of `# key: value`, and the names of the columns.
+// Table head: what is above the bikes of a table: lines of `# key: value`, and the names of the columns.
 #pragma once
 
 #include "core/base/outcomes/result.h"
@@ -18,7 +18,7 @@ struct TableHead {
     std::vector<TableColumn> columns;
     std::size_t width = 0; ///< cells of the header, with the empty ones behind its columns
     std::size_t row = 0;   ///< of the columns' names
-    /// What the list says of itself, as the members of an object in JSON, and in which row each stands.
+    /// What the list says of itself, as the members of an object in JSON, and in which row each is.
     std::string json;
     std::vector<std::pair<std::string, std::size_t>> fields;
 };

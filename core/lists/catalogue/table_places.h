@@ -1,4 +1,4 @@
-// Table places: rows and named columns of what stands in a list in a table.
+// Table places: rows and named columns of what is in a list in a table.
 #pragma once
 
 #include "core/lists/catalogue/entry_places.h"
@@ -38,7 +38,7 @@ public:
 private:
     template <typename Value>
     static Value found(const std::vector<std::pair<std::string, Value>>& places, std::string_view name) {
-        // Of a name that stands twice the second one is the fault.
+        // Of a name that comes twice the second one is the fault.
         const auto place = std::find_if(places.rbegin(), places.rend(),
                                         [&](const auto& candidate) { return candidate.first == name; });
         return place == places.rend() ? Value() : place->second;

@@ -38,7 +38,7 @@ void put(std::vector<FieldText>& fields, FieldText added) {
             fields.insert(later, std::move(added));
         return;
     }
-    // Where the field stood twice, one is left.
+    // Where the field came twice, one is left.
     fields.erase(std::remove_if(taken_out ? found : found + 1, fields.end(), named), fields.end());
     if (!taken_out)
         found->json = std::move(added.json);

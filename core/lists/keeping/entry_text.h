@@ -27,11 +27,11 @@ Result<JsonValue> read_entry(std::string_view source);
 CellContext cell_context(const ReadingFacts& facts);
 
 /// The entry with those fields in place of its own. Fields that it does not have come behind the last one that
-/// stands before them in the table of fields. What is no group of fields is given up for one. A cell that says
+/// comes before them in the table of fields. What is no group of fields is given up for one. A cell that says
 /// what the field says already leaves it as it is.
 std::string entry_with(std::string_view source, std::span<const FieldCell> cells, const CellContext& context);
 
-/// All fields of the entry as cells, in its order; none where it is no group of fields. Of a field that stands
+/// All fields of the entry as cells, in its order; none where it is no group of fields. Of a field that comes
 /// there twice only the first.
 std::vector<FieldCell> cells_of(const JsonValue& entry, std::string_view source, const CellContext& context);
 

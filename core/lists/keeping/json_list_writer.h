@@ -1,4 +1,4 @@
-// JSON list writer: a kept list as the text of a file in JSON. What nobody touched is written as it stood.
+// JSON list writer: a kept list as the text of a file in JSON. What nobody touched is written as it was.
 #pragma once
 
 #include "core/lists/catalogue/kept_list.h"

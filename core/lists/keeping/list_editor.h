@@ -56,7 +56,7 @@ public:
     std::vector<ListChange> undo() &&;
 
 private:
-    /// Where the judgement of an entry stands that nobody touched: among the bikes, and behind them among what
+    /// Where the judgement is of an entry that nobody touched: among the bikes, and behind them among what
     /// was set aside.
     using Judged = std::uint32_t;
     static constexpr Judged touched = static_cast<Judged>(-1);

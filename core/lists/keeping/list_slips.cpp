@@ -113,7 +113,7 @@ public:
 
     /// For each bare figure that counts in another unit than the list's, that unit: the one reading of all figures
     /// together with which the fewest lengths and ratios are unusual, and among those the one that changes the
-    /// fewest figures. None where the figures are as usual as they stand, or two readings are equally good.
+    /// fewest figures. None where the figures are as usual as they are, or two readings are equally good.
     Units other_units() const {
         std::size_t readings = 1;
         for (std::size_t i = 0; i < lengths; ++i)
@@ -199,7 +199,7 @@ private:
         return cost;
     }
 
-    /// Of a length that no other says anything about: the one unit in which it is usual, if it is not as it stands.
+    /// Of a length that no other says anything about: the one unit in which it is usual, if it is not usual already.
     std::optional<LengthUnit> only_usual_unit(std::size_t i) const {
         std::optional<LengthUnit> only;
         for (const LengthUnit unit : typed_units) {

@@ -39,7 +39,7 @@ struct SlipMark {
     bool has(ProblemCode code) const { return (kinds >> slip_kind(code) & 1U) != 0; }
 };
 
-/// An entry of the list, or one that is to stand in the place of one.
+/// An entry of the list, or one that is to take the place of one.
 struct SlipQuestion {
     std::string_view source = {};
     const Bike* bike = nullptr;       ///< what was read of it, or null with the

@@ -24,7 +24,7 @@ struct UsualLength {
 };
 
 /// Wheels say more than the ranges of all bikes: a saddle is never much below the top of its wheels, nor higher
-/// than a folding bike has it (common practice). A frame that one steps through lies lower.
+/// than a folding bike has it (common practice). A frame that one steps through is lower.
 inline constexpr std::array<UsualLength, 6> usual_lengths{{
     {"saddle_lowest", &Bike::saddle_lowest, Length::millimetres(250), Length::millimetres(1000), 0.7, 2.2},
     {"saddle_highest", &Bike::saddle_highest, Length::millimetres(300), Length::millimetres(1150), 0.7, 2.9},

@@ -50,7 +50,7 @@ public:
             if (known_[index_of(field)])
                 names.emplace_back(field.name);
         }
-        // What stands under no name stands behind all others.
+        // What is under no name comes after all others.
         for (const std::string& name : unknown_) {
             if (!name.empty())
                 names.push_back(name);

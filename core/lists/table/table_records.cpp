@@ -34,7 +34,7 @@ void TableRecords::add_cell(std::string_view text, std::size_t begin) {
     cells_[count_++] = {.text = text, .begin = begin};
 }
 
-/// True where something stands in the row.
+/// True where something is in the row.
 bool TableRecords::read_row() {
     count_ = 0;
     pieces_.clear();

@@ -1,4 +1,4 @@
-// Table records: a text of separated values (RFC 4180) as rows and cells that know where they stand. Knows no
+// Table records: a text of separated values (RFC 4180) as rows and cells that know where they are. Knows no
 // bike words.
 #pragma once
 
@@ -21,9 +21,9 @@ struct TableCell {
 ///
 /// Lines end with LF, CRLF or a lone CR, mixed as they come. A cell that begins with a double quote ends at
 /// the next single one; inside it separators and line breaks count as text, and two quotes are one. What
-/// stands between its closing quote and the separator belongs to it as it stands. Quotes elsewhere are plain
+/// is between its closing quote and the separator belongs to it as it is. Quotes elsewhere are plain
 /// characters. A quote that nothing closes ends the table: see unclosed_quote(). A row has at most `most_cells`;
-/// what stands in it beyond them belongs to the last as it stands, so that no row can fill the memory.
+/// what is in it beyond them belongs to the last as it is, so that no row can fill the memory.
 class TableRecords {
 public:
     static constexpr std::size_t most_cells = 2000;
@@ -32,7 +32,7 @@ public:
     TableRecords(std::string_view text, char separator, std::size_t begin = 0)
         : text_(text), separator_(separator), next_(begin) {}
 
-    /// Goes to the next row in which something stands; rows of nothing but blanks are counted and passed.
+    /// Goes to the next row that is not empty; rows of nothing but blanks are counted and passed.
     /// False at the end of the table, and where a quote is never closed.
     bool next();
 
@@ -51,7 +51,7 @@ private:
     bool read_row();
     bool read_quoted_cell();
     void read_plain_cell();
-    /// The end of what stands from `at` to the next separator or line end.
+    /// The end of what there is from `at` to the next separator or line end.
     std::size_t end_of_cell(std::size_t at) const;
     void pass_line_end();
     void add_cell(std::string_view text, std::size_t begin);
@@ -65,7 +65,7 @@ private:
     std::size_t row_ = 0;
     std::vector<TableCell> cells_; ///< those of the row at hand in front, and room for more behind
     std::size_t count_ = 0;
-    /// What cells say whose text does not stand in one piece, and which cells those are with where they begin
+    /// What cells say whose text is not in one piece, and which cells those are with where they begin
     /// in it.
     std::string pieces_;
     std::vector<std::pair<std::size_t, std::size_t>> in_pieces_;

@@ -57,7 +57,7 @@ Need need_of(const Unseated& one) {
     return need;
 }
 
-/// Every need is a stretch of lowest saddles. Taking the stretch that ends first, and all others that its end lies in, again and
+/// Every need is a stretch of lowest saddles. Taking the stretch that ends first, and all others that its end is in, again and
 /// again, takes as few as can be.
 void add_ranges(std::vector<BikeToGet>& ranges, BikeKind kind, std::vector<Need> needs, std::size_t rounds) {
     heap_sort(needs, [](const Need& a, const Need& b) {

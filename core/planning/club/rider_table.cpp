@@ -204,7 +204,7 @@ constexpr Word<bool> totals[] = {
     {"som", true},     {"gemiddelde", true},
 };
 
-/// A heading without what stands in brackets behind it, and that apart.
+/// A heading without what is in brackets behind it, and that apart.
 struct Heading {
     std::string words; ///< as the table has it
     std::optional<RiderColumn> column;

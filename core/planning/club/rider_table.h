@@ -25,7 +25,7 @@ inline constexpr std::size_t rider_columns = 8;
 /// `name`, `inseam` and so on; each is a heading too.
 std::string_view name_of(RiderColumn column);
 
-/// One row: what stands in its cells, and what was read from them.
+/// One row: what is in its cells, and what was read from them.
 struct TableRider {
     std::size_t row = 0; ///< as a spreadsheet counts: from 1, with everything above it
     std::array<std::string, rider_columns> cells; ///< without the guard against formulas

@@ -37,7 +37,7 @@ Length length_of_tenths(long long count) {
     return Length::millimetres(static_cast<double>(count) / 10.0);
 }
 
-/// Where at least `wanted` of the stretches lie on top of each other.
+/// Where at least `wanted` of the stretches are on top of each other.
 std::optional<SharedRange> shared(const std::vector<Stretch>& stretches, std::size_t wanted) {
     std::vector<std::pair<long long, int>> steps;
     for (const auto& [from, to] : stretches) {

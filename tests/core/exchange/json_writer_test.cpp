@@ -66,7 +66,7 @@ TEST_CASE("every character comes back as it went in", "[json_writer]") {
     CHECK(text("") == R"("")");
 }
 
-TEST_CASE("commas stand between values and nowhere else", "[json_writer]") {
+TEST_CASE("commas go between values and nowhere else", "[json_writer]") {
     JsonWriter json;
     json.object([&] {
         json.key("empty").object([] {});

@@ -35,7 +35,7 @@ function all(role, name) {
   );
 }
 
-/** What an assistive technology would be told of an element. */
+/** What an assistive technology would hear about an element. */
 function facts(element) {
   const state = (name) => element.getAttribute(`aria-${name}`);
   return {
@@ -53,8 +53,8 @@ function facts(element) {
 }
 
 /**
- * Brings an element to the middle of the screen and gives the point to press; null while something else lies over it.
- * A control that lies unseen over its label is the label's.
+ * Brings an element to the middle of the screen and gives the point to press; null while something else is over it.
+ * A control that is unseen over its label is the label's.
  */
 function pointOf(element) {
   element.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });

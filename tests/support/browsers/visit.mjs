@@ -64,7 +64,7 @@ export class Visit {
     return until(ask, { patience, late });
   }
 
-  /** Waits for an element and tells what an assistive technology would be told of it. */
+  /** Waits for an element and gives what an assistive technology would hear about it. */
   sees(role, name, place = 0) {
     return this.#until(`${role} ${name ?? ""}`, () =>
       this.run(
@@ -104,7 +104,7 @@ export class Visit {
     return this.press("button", screen);
   }
 
-  /** Puts a text in the place of what stands in a field. */
+  /** Puts a text in the place of what is in a field. */
   async types(name, text) {
     // The page may still scroll to where somebody arrived, and the press go amiss.
     await this.#until(`the focus in ${name}`, async () => {

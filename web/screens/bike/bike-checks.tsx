@@ -1,4 +1,4 @@
-// Checks beyond the saddle: those that ask for a look stand open, the rest is folded away.
+// Checks beyond the saddle: those that ask for a look are open, the rest is folded away.
 import type { Check, CheckState } from "../../engine/wire-answers";
 import { checkFigures } from "../../figures/check-figures";
 import type { CheckFigures } from "../../figures/check-figures";

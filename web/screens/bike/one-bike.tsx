@@ -91,7 +91,7 @@ interface JudgedProps {
   judged: JudgedBike;
   /** null: the engine has not told all about it. */
   told: BikesTold | null;
-  /** Whether it was told of what is asked now. */
+  /** Whether it is the answer to what is asked now. */
   fresh: boolean;
   facts: BikeFacts | null;
 }

@@ -109,7 +109,7 @@ function choicesOf(texts: Texts, field: string): Choice[] | null {
   }
 }
 
-/** What stands in the file in other words stays as it stands. */
+/** What is in the file in other words stays as it is. */
 function withOther(choices: Choice[], text: string): Choice[] {
   return choices.some(({ value }) => value === text) ? choices : [...choices, { value: text, label: text }];
 }

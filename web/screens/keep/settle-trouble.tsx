@@ -1,4 +1,4 @@
-// What can be done where something stands in the way of keeping on the device.
+// What can be done where something is in the way of keeping on the device.
 import type { KeepingState } from "../../keeping/keeping-state";
 import { waitsForWord } from "../../keeping/keeping-state";
 import { usePage } from "../../page/page-context";

@@ -47,7 +47,7 @@ function aloud(texts: Texts, state: PageState): string {
 
 const settled = 700;
 
-/** Read aloud once the counts have stood for a moment, wherever on the page somebody is. */
+/** Read aloud once the counts have not changed for a moment, wherever on the page somebody is. */
 export function CountsAloud({ state }: { state: PageState }) {
   const { texts } = usePage();
   const words = aloud(texts, state);

@@ -110,7 +110,7 @@ function RowDetail({ bike }: { bike: JudgedBike }) {
   );
 }
 
-/** Where a bike will stand that the engine is still being asked about. */
+/** Where a bike will be that the engine is still being asked about. */
 export function RowRoom() {
   return <div class="row row-room" aria-hidden="true" />;
 }

@@ -30,7 +30,7 @@ function problemOf(state: PageState, texts: Texts, figures: Figures, key: number
     : null;
 }
 
-/** Questions about readings stand with the readings. */
+/** Questions about readings are with the readings. */
 export function aboutReadings({ where }: Note): boolean {
   return where.startsWith("rider.readings");
 }

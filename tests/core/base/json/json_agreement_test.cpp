@@ -20,7 +20,7 @@ std::size_t below(RepeatableRandom& random, std::size_t limit) {
     return static_cast<std::size_t>(random.uniform() * static_cast<double>(limit));
 }
 
-/// Of a name that stands twice nlohmann_json keeps one.
+/// Of a name that comes twice nlohmann_json keeps one.
 bool say_the_same(const JsonValue& ours, const json& theirs) {
     switch (ours.kind) {
     case JsonValue::Kind::null:

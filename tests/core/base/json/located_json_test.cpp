@@ -50,7 +50,7 @@ void check_slices(std::string_view text, const JsonValue& value) {
 
 TEST_CASE("what RFC 8259 allows is read", "[json]") {
     const auto text = GENERATE(values<std::string_view>({
-        // Any value may stand at the top (section 2).
+        // Any value may be at the top (section 2).
         "null",
         "true",
         "false",

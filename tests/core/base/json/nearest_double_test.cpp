@@ -95,9 +95,8 @@ TEST_CASE("figures at random are the doubles that the C library makes of them", 
     }
 }
 
-TEST_CASE(
-    "what stands halfway between two doubles, and a last digit beside it, is rounded as the C library does",
-    "[json]") {
+TEST_CASE("what is halfway between two doubles, and a last digit beside it, is rounded as the C library does",
+          "[json]") {
     RepeatableRandom random(7);
     for (int round = 0; round < 1'000; ++round) {
         std::uint64_t bits = static_cast<std::uint64_t>(random.uniform() * 0x1p32) << 32U;

@@ -29,7 +29,7 @@ TEST_CASE("texts stay as they were while others are written, whatever their leng
     const auto blocks = buffer.take_blocks();
     for (std::size_t i = 0; i < views.size(); ++i)
         REQUIRE(views[i] == expected[i]);
-    // Every text stands whole in one of the blocks.
+    // Every text is whole in one of the blocks.
     for (const std::string_view view : views) {
         bool found = false;
         for (const auto& block : blocks)

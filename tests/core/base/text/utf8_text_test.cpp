@@ -44,7 +44,7 @@ std::string utf16(std::u16string_view text, bool little) {
 
 } // namespace
 
-TEST_CASE("UTF-8 is read as it stands, without its byte order mark", "[text]") {
+TEST_CASE("UTF-8 is read as it is, without its byte order mark", "[text]") {
     CHECK(text_of_file("{}"sv) == "{}");
     CHECK(text_of_file("\xEF\xBB\xBF{ }"sv) == "{ }");
     CHECK(text_of_file("gr\xC3\xBCn \xE2\x82\xAC \xF0\x9F\x9A\xB2"sv) ==

@@ -8,7 +8,7 @@ using namespace saddlerule::literals;
 
 namespace {
 
-/// An adult: inseam 840 mm; crank 170 mm and a seat tube that stands upright, so that lengths add up.
+/// An adult: inseam 840 mm; crank 170 mm and an upright seat tube, so that lengths add up.
 std::optional<Finding> adult_at(Length saddle_height) {
     CheckedRider rider = measured_rider();
     rider.inseam_in_shoes = 860_mm;

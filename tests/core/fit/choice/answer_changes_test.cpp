@@ -11,7 +11,7 @@ using namespace saddlerule::literals;
 
 namespace {
 
-/// A small shop: the bike that fits and lasts longest stands first.
+/// A small shop: the bike that fits and lasts longest comes first.
 struct ShopBike {
     double lowest_mm;
     double highest_mm;
@@ -92,7 +92,7 @@ TEST_CASE("a change that leaves no bike at all is no answer", "[choice]") {
     CHECK(shop.changes().empty());
 }
 
-TEST_CASE("where no bike stands first, a change may bring one", "[choice]") {
+TEST_CASE("where no bike comes first, a change may bring one", "[choice]") {
     const Shop shop{.bikes = {{522, 640, 300}}, .inseam_mm = 500.0, .budget = {}};
     const auto changes = shop.changes();
     REQUIRE(change_of(changes, ChangeKind::longer_reading));

@@ -178,8 +178,7 @@ TEST_CASE("prices in two currencies do not beat each other", "[choice]") {
     CHECK(standings[2].worth == std::vector{Worth::cheapest});
 }
 
-TEST_CASE("bikes of which nothing is known stand beside each other, and no bikes at all are none",
-          "[choice]") {
+TEST_CASE("bikes of which nothing is known are beside each other, and no bikes at all are none", "[choice]") {
     const auto standings = choice_standings(std::vector<ChoiceFigures>(2));
     CHECK(standings[0].worth == std::vector{Worth::nothing_to_compare});
     CHECK(standings[1].worth == std::vector{Worth::nothing_to_compare});

@@ -34,7 +34,7 @@ TEST_CASE("leg length at whole years from 3 on is the published table itself", "
 }
 
 // The Dutch are taller than the British: a few per cent at every age.
-TEST_CASE("leg length lies 3 to 7 per cent above the British reference at every whole year", "[growth]") {
+TEST_CASE("leg length is 3 to 7 per cent above the British reference at every whole year", "[growth]") {
     for (const Sex sex : {Sex::boy, Sex::girl}) {
         for (const BritishLegs& row : british_legs) {
             const double ratio = median_leg(sex, row.age).in_millimetres() / row.of(sex);

@@ -90,7 +90,7 @@ TEST_CASE("legs of Dutch children are the reference's, to 8 mm and a tenth of th
     }
 }
 
-TEST_CASE("children of an unknown country lie between the three, and spread as their mixture", "[growth]") {
+TEST_CASE("children of an unknown country are between the three, and spread as their mixture", "[growth]") {
     for (const Sex sex : {Sex::boy, Sex::girl}) {
         for (double years = 1.0; years <= 19.0; years += 0.5) {
             const Days age = Days::years(years);

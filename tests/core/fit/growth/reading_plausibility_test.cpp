@@ -231,7 +231,7 @@ TEST_CASE("a stature that no child of the age has is questioned, and does not ju
     CHECK(notes.front().where == "stature");
 }
 
-TEST_CASE("two readings of a day that lie 5 cm apart ask for another one", "[growth]") {
+TEST_CASE("two readings of a day that are 5 cm apart ask for another one", "[growth]") {
     Rider rider = girl_of_five(500_mm);
     rider.readings.push_back({.on = today, .inseam = 550_mm, .shoes = true});
     const std::vector<Problem> notes = rider_notes(rider, today);
@@ -239,7 +239,7 @@ TEST_CASE("two readings of a day that lie 5 cm apart ask for another one", "[gro
     CHECK(figure(notes.front(), "spread") == "5 cm");
 }
 
-TEST_CASE("two readings of a day that lie 15 mm apart ask for nothing", "[growth]") {
+TEST_CASE("two readings of a day that are 15 mm apart ask for nothing", "[growth]") {
     Rider rider = girl_of_five(500_mm);
     rider.readings.push_back({.on = today, .inseam = 515_mm, .shoes = true});
     CHECK(rider_notes(rider, today).empty());

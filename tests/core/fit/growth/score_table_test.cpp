@@ -1,4 +1,4 @@
-// The table of normal scores: what lies between its points keeps the order of what lies on them.
+// The table of normal scores: what is between its points keeps the order of what is on them.
 #include "core/fit/growth/score_table.h"
 
 #include "tests/domain_checkers.h"

@@ -305,7 +305,7 @@ TEST_CASE("an outgrown bike was outgrown by today and fits for no time", "[lasti
     CHECK_FALSE(life.fits_from);
 }
 
-TEST_CASE("what lies beyond the horizon has no date", "[lasting]") {
+TEST_CASE("what is beyond the horizon has no date", "[lasting]") {
     const FitForecast forecast = forecast_for(rider_for(girl_of_five));
     const LifeOfFit adult_bike = life_of_fit(forecast, span(1150.0, 1300.0));
     REQUIRE(adult_bike.fits_from);
@@ -375,7 +375,7 @@ TEST_CASE("a bike too tall for a starting rider may fit the day riding begins", 
 }
 
 TEST_CASE("a bike once outgrown stays outgrown, though the next stage sits lower", "[lasting]") {
-    // On side wheels the saddle has to reach the inseam, for starting it may stand 25 mm below.
+    // On side wheels the saddle has to reach the inseam, for starting it may be 25 mm below.
     Child child = girl_of_five;
     child.stage = Stage::side_wheels;
     const LifeOfFit life = life_of_fit(forecast_for(rider_for(child)), span(400.0, 480.0));

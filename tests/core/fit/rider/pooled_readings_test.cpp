@@ -9,7 +9,7 @@ using namespace saddlerule;
 using namespace saddlerule::testing;
 using namespace saddlerule::literals;
 
-TEST_CASE("one reading in shoes stands as it is, eight millimetres unsure", "[rider]") {
+TEST_CASE("one reading in shoes is taken as it is, eight millimetres unsure", "[rider]") {
     Rider rider;
     rider.readings = {{date("2026-11-20"), 495_mm, true}};
     const auto days = pooled_by_day(rider);

@@ -61,10 +61,10 @@ TEST_CASE("the saddle goes to the target where the span allows, and as near as i
         check_length(*fit.setting->above_lowest, 56_mm);
         check_length(*fit.setting->below_highest, 64_mm);
     }
-    SECTION("a bike that ends under the target stands at its top") {
+    SECTION("a bike that ends under the target is at its top") {
         check_length(fit_for(500_mm, Stage::riding, {450_mm, 565_mm}).setting->above_floor, 565_mm);
     }
-    SECTION("a bike that begins over the target stands at its lowest") {
+    SECTION("a bike that begins over the target is at its lowest") {
         check_length(fit_for(500_mm, Stage::riding, {585_mm, 700_mm}).setting->above_floor, 585_mm);
     }
     SECTION("nothing is set on a bike that misses the window") {
@@ -135,7 +135,7 @@ TEST_CASE("a bike without one end measured gets a verdict only where that end ca
     SECTION("outgrown whatever its lowest is") {
         CHECK(fit_for(600_mm, Stage::riding, {{}, 600_mm}).verdict == Verdict::outgrown);
     }
-    SECTION("its lowest already stands inside the window") {
+    SECTION("its lowest is already inside the window") {
         const Fit fit = fit_for(500_mm, Stage::starting, {495_mm, {}});
         CHECK(fit.verdict == Verdict::fits_now);
         CHECK(fit.setting->above_lowest);

@@ -7,21 +7,21 @@ using namespace saddlerule;
 using namespace saddlerule::testing;
 using namespace saddlerule::literals;
 
-TEST_CASE("a starting rider's saddle stands at the inseam", "[fit]") {
+TEST_CASE("a starting rider's saddle is at the inseam", "[fit]") {
     const SaddleWindow window = saddle_window(495_mm, Stage::starting, Confidence::usual);
     check_length(window.target, 495_mm);
     check_length(window.range.low(), 470_mm);
     check_length(window.range.high(), 505_mm);
 }
 
-TEST_CASE("a riding rider's saddle stands two to four inches above the inseam, to the millimetre", "[fit]") {
+TEST_CASE("a riding rider's saddle is two to four inches above the inseam, to the millimetre", "[fit]") {
     const SaddleWindow window = saddle_window(Length::inches(20.0), Stage::riding, Confidence::usual);
     CHECK(window.range.low().in_inches() == Approx(22.0).margin(0.5 / 25.4));
     CHECK(window.range.high().in_inches() == Approx(24.0).margin(0.5 / 25.4));
     CHECK(window.target.in_inches() == Approx(23.0).margin(0.5 / 25.4));
 }
 
-TEST_CASE("on side wheels the saddle stands up to three inches above the inseam, by confidence", "[fit]") {
+TEST_CASE("on side wheels the saddle is up to three inches above the inseam, by confidence", "[fit]") {
     const auto target = [](Confidence confidence) {
         return saddle_window(500_mm, Stage::side_wheels, confidence).target;
     };
@@ -34,7 +34,7 @@ TEST_CASE("a gliding rider sits below the inseam, to push with bent knees", "[fi
     CHECK(saddle_window(380_mm, Stage::gliding, Confidence::usual).range.high() < 380_mm);
 }
 
-TEST_CASE("every stage's target lies inside its window", "[fit]") {
+TEST_CASE("every stage's target is inside its window", "[fit]") {
     for (const Stage stage : {Stage::gliding, Stage::side_wheels, Stage::starting, Stage::riding}) {
         for (const Confidence confidence : {Confidence::wary, Confidence::usual, Confidence::bold}) {
             const WindowOffsets offsets = window_offsets(stage, confidence);

@@ -288,7 +288,7 @@ TEST_CASE("a wheel may be a number of inches", "[catalogue]") {
     CHECK(bike_of(bike_with(R"("wheel":27.5)")).wheel->nominal_inches() == 27.5);
 }
 
-TEST_CASE("fields that are not known are kept as they stand", "[catalogue]") {
+TEST_CASE("fields that are not known are kept as they are", "[catalogue]") {
     const Bike bike = bike_of(bike_with(R"("frame": { "lugs" : [1,  2.50] },"Price":"\u00fc","x":null)"));
     CHECK(bike.unknown_fields == std::vector<UnknownField>{{"frame", R"({ "lugs" : [1,  2.50] })"},
                                                            {"Price", R"("\u00fc")"},

@@ -36,7 +36,7 @@ TEST_CASE("a list loads from UTF-8 with and without byte order mark and from UTF
     }
 }
 
-TEST_CASE("the form of a file is told by what stands in it", "[catalogue]") {
+TEST_CASE("the form of a file is told by what is in it", "[catalogue]") {
     using enum ProblemCode;
     const auto refused = GENERATE(values<Refused>({
         {"", file_empty},

@@ -182,7 +182,7 @@ TEST_CASE("JSON in brackets, braces or double quotes is that value", "[catalogue
         CHECK(json_of("name", "\"") == R"("\"")");
         CHECK(json_of("colours", "[red]") == R"(["[red]"])");
     }
-    SECTION("and the value knows where it stands in the text") {
+    SECTION("and the value knows where it is in the text") {
         JsonValue value;
         TextBuffer text;
         text.append(R"({"colours":)");

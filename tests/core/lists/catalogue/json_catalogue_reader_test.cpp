@@ -89,7 +89,7 @@ TEST_CASE("only the bikes are needed where every length has its unit", "[catalog
             .notes.empty());
 }
 
-TEST_CASE("units and currency count for all bikes, wherever in the file they stand", "[catalogue]") {
+TEST_CASE("units and currency count for all bikes, wherever in the file they are", "[catalogue]") {
     const Catalogue list = list_of(
         R"({"bikes":[{"id":"A","saddle_lowest":19.5,"price":90},{"id":"B","x":0,"saddle_lowest":"low"}],"currency":"GBP","units":"in"})");
     REQUIRE(list.bikes.size() == 1);

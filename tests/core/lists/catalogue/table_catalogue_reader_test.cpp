@@ -238,7 +238,7 @@ TEST_CASE("rows shorter than the header are as good as others, and longer ones a
     CHECK(longer.source == R"({"name":"C","saddle_lowest":51,"price":1,"":["2","3"]})");
 }
 
-TEST_CASE("a row is judged by itself: what stands above it changes nothing", "[catalogue]") {
+TEST_CASE("a row is judged by itself: what is above it changes nothing", "[catalogue]") {
     const auto list =
         read_well("# units: cm\nname,saddle lowest,shelf,brakes\nA,49," + std::string(longest_text + 1, 'x') +
                   ",\"front hand, coaster\"\nB,50,7,coaster\nC,51,[],none\n");

@@ -21,7 +21,7 @@ TEST_CASE("the names of columns are free in case, blanks, hyphens and underscore
     CHECK(column_of("Seat tube angle").name == "seat_tube_angle_deg");
 }
 
-TEST_CASE("a unit stands behind the name, in square or round brackets", "[catalogue]") {
+TEST_CASE("a unit comes after the name, in square or round brackets", "[catalogue]") {
     CHECK(column_of("Saddle lowest [in]").unit == LengthUnit::inch);
     CHECK(column_of("saddle_lowest(mm)").unit == LengthUnit::millimetre);
     CHECK(column_of("Crank [ cm ]").unit == LengthUnit::centimetre);

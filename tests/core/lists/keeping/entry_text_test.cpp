@@ -51,7 +51,7 @@ TEST_CASE("a new field comes where the table of fields has it, one that is not k
           R"({ "id": "A", "saddle_lowest": 49.5, "notes": "x", "owner": "a neighbour", "shelf": 3 })");
 }
 
-TEST_CASE("a field that stands twice stands once when it was typed anew", "[keeping]") {
+TEST_CASE("a field that comes twice is there once when it was typed anew", "[keeping]") {
     CHECK(changed(R"({ "id": "A", "saddle_lowest": 57, "saddle_lowest": 58 })", {{"saddle_lowest", "59"}}) ==
           R"({ "id": "A", "saddle_lowest": 59 })");
     CHECK(changed(R"({ "id": "A", "saddle_lowest": 57, "saddle_lowest": 58 })", {{"saddle_lowest", ""}}) ==

@@ -1,4 +1,4 @@
-// Lists written as JSON: what nobody touched as it stood, what they say of themselves in one order.
+// Lists written as JSON: what nobody touched as it was, what they say of themselves in one order.
 #include "core/lists/keeping/json_list_writer.h"
 
 #include "tests/core/lists/keeping/kept_list_builders.h"

@@ -54,7 +54,7 @@ TEST_CASE("the separator may be a semicolon or a tab, and the others are then pl
 TEST_CASE("a quote inside a cell is a plain character", "[table]") {
     CHECK(rows_of("19 1/2\",a\"b\"c,x\n") == Rows{{"19 1/2\"", "a\"b\"c", "x"}});
     CHECK(rows_of(" \"a\",b\n") == Rows{{" \"a\"", "b"}});
-    SECTION("what stands behind a closing quote belongs to the cell") {
+    SECTION("what comes after a closing quote belongs to the cell") {
         CHECK(rows_of("\"a\"b,\"c \"\"d\" e\"f,g\n") == Rows{{"ab", "c \"d e\"f", "g"}});
     }
 }
@@ -73,7 +73,7 @@ TEST_CASE("rows are numbered as a spreadsheet numbers them", "[table]") {
     CHECK(numbers == std::vector<std::size_t>{1, 4, 5, 7});
 }
 
-TEST_CASE("cells and rows know where they stand", "[table]") {
+TEST_CASE("cells and rows know where they are", "[table]") {
     const std::string_view text = "ab,\"c\"\"d\"\nef, g\n";
     TableRecords records(text, ',');
     REQUIRE(records.next());

@@ -119,7 +119,7 @@ TEST_CASE("tables with nobody in them, and quotes that stay open", "[club]") {
     CHECK(open.problem().position->line == 2);
 }
 
-TEST_CASE("the separator is the one that makes headings, wherever the others stand", "[club]") {
+TEST_CASE("the separator is the one that makes headings, wherever the others are", "[club]") {
     const RiderTable quoted = read("name,inside leg\n\"Bo; at two\",49.5 cm\n");
     REQUIRE(quoted.riders.size() == 1);
     CHECK(quoted.riders[0].id == "Bo; at two");
