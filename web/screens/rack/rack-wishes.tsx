@@ -19,14 +19,17 @@ const brakeWishes: BrakeWish[] = ["any", "two_hand", "coaster"];
 const gearsWishes: GearsWish[] = ["any", "single", "several"];
 const kinds: (BikeKind | "any")[] = ["any", "pedal", "balance"];
 
-function wheelsOf(list: LoadedList | null): number[] {
-  return (list?.offers.wheels ?? []).map((wheel) => wheel.nominal_in).sort((a, b) => a - b);
+function wheelsOf(list: LoadedList | null) {
+  return [...(list?.offers.wheels ?? [])].sort((a, b) => a.nominal_in - b.nominal_in);
 }
 
-function coloursOf(list: LoadedList | null, locale: string): string[] {
+function coloursOf(list: LoadedList | null, locale: string) {
   const { compare } = new Intl.Collator(locale);
-  return (list?.offers.colours ?? []).map(({ colour }) => colour).sort(compare);
+  return [...(list?.offers.colours ?? [])].sort((a, b) => compare(a.colour, b.colour));
 }
+
+/** What there is to choose says how many bikes of the list have it, before it is chosen. */
+const counted = (label: string, count: number): string => `${label} (${count})`;
 
 type LeftOut = AssessAnswer["left_out_counts"];
 
@@ -71,7 +74,10 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
             label={texts.wishes.wheel}
             options={[
               { value: null, label: texts.wishes.anyWheel },
-              ...wheels.map((value) => ({ value, label: texts.rack.wheel({ nominal: value }) })),
+              ...wheels.map(({ nominal_in: value, count }) => ({
+                value,
+                label: counted(texts.rack.wheel({ nominal: value }), count),
+              })),
             ]}
             chosen={wants.wheel}
             onChoose={(wheel) => change(wanted({ wheel }))}
@@ -98,7 +104,7 @@ export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
             label={texts.wishes.colour}
             options={[
               { value: null, label: texts.wishes.anyColour },
-              ...colours.map((value) => ({ value, label: value })),
+              ...colours.map(({ colour, count }) => ({ value: colour, label: counted(colour, count) })),
             ]}
             chosen={wants.colour}
             onChoose={(colour) => change(wanted({ colour }))}
