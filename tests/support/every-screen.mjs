@@ -4,7 +4,14 @@ import { sample } from "./built-engine.mjs";
 import { drawn } from "./eventually.mjs";
 import { goTo, openList } from "./open-page.mjs";
 
-/** Calls `look` with the name of each screen once it is there. */
+/** What differs where the page was opened from a file. */
+export async function walkFromFile(page, look) {
+  await goTo(page, "Save");
+  await page.getByText(/^You opened this page from a file/).waitFor();
+  await look("save, opened from a file");
+}
+
+/** Calls `look` with the name of each screen once it is there. The page comes from a server, where it may save on the device. */
 export async function walkEveryScreen(page, look) {
   const wide = await page.evaluate(() => {
     const frame = document.querySelector("#saddlerule").shadowRoot.querySelector(".frame");

@@ -5,10 +5,14 @@ import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
 import { keepStageChosen, usualStage } from "./choose-stage.mjs";
+import { servedAddress } from "./served-page.mjs";
 
 /** `PAGE` names another build of the page. */
 export const pageFile = process.env.PAGE ?? join(root, "build/page/saddlerule.html");
 export const pageAddress = pathToFileURL(pageFile).href;
+
+/** The same page from a server, where it may save on the device. */
+export const servedPage = () => servedAddress(pageFile);
 
 export const screens = {
   phone: { width: 390, height: 844 },
@@ -26,14 +30,16 @@ export function launchBrowser() {
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console
  * (a refusal by the policy is one), and requests beyond the file itself. `now` fixes the device's clock; `pickers` puts stand-ins
  * for the browser's file pickers into the page; `prepare` is given the browser's context before the page is opened in it;
- * `address` is that of another build; `stage` is how every rider rides, null where the test chooses that itself.
+ * `address` is that of another build, `served` has this one from a server; `stage` is how every rider rides, null where the test chooses that itself.
  */
 export async function openPage(
   browser,
   viewport,
-  { now, pickers, prepare, address = pageAddress, stage = usualStage, ...options } = {},
+  { now, pickers, prepare, served = false, address: elsewhere, stage = usualStage, ...options } = {},
 ) {
-  const context = await browser.newContext({ viewport, offline: true, locale: "en-GB", ...options });
+  const address = elsewhere ?? (served ? await servedPage() : pageAddress);
+  const offline = address.startsWith("file:");
+  const context = await browser.newContext({ viewport, offline, locale: "en-GB", ...options });
   // Files come and go as in browsers without these: a test that wants them brings its own.
   await context.addInitScript(() => {
     window.showOpenFilePicker = undefined;

@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { createRequire } from "node:module";
 import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
-import { unrolled, walkEveryScreen } from "../support/every-screen.mjs";
+import { unrolled, walkEveryScreen, walkFromFile } from "../support/every-screen.mjs";
 import { markupFaults, renderedDocument } from "../support/markup.mjs";
 import { launchBrowser, openPage, pageFile, screens } from "../support/open-page.mjs";
 import { screenFaults } from "../support/screen-measures.mjs";
@@ -28,10 +28,10 @@ async function violations(page) {
   });
 }
 
-/** Walks every screen and gathers what `check` finds, by screen. */
-async function found(page, check) {
+/** Walks screens and gathers what `check` finds, by screen. */
+async function found(page, walk, check) {
   const gathered = {};
-  await walkEveryScreen(page, async (screen) => {
+  await walk(page, async (screen) => {
     const list = await unrolled(page, () => check(page));
     if (list.length > 0) gathered[screen] = list;
   });
@@ -59,25 +59,30 @@ const readers = {
 for (const [reader, [viewport, options, letters = 1]] of Object.entries(readers)) {
   test(`every screen can be read and used on ${reader}`, async () => {
     // The page's own policy keeps strangers' scripts out; here the rules have to get in.
-    const { page, close } = await openPage(browser, viewport, { ...options, bypassCSP: true });
-    await page.addScriptTag({ content: axe });
-    await page.evaluate((times) => {
-      document.documentElement.style.fontSize = `${times * 100}%`;
-    }, letters);
+    const served = await openPage(browser, viewport, { ...options, served: true, bypassCSP: true });
+    const file = await openPage(browser, viewport, { ...options, bypassCSP: true });
+    for (const { page } of [served, file]) {
+      await page.addScriptTag({ content: axe });
+      await page.evaluate((times) => {
+        document.documentElement.style.fontSize = `${times * 100}%`;
+      }, letters);
+    }
     // The rules see colours, names and roles, which are the same at every size.
     const ruled = Object.values(screens).includes(viewport) && letters === 1;
-    const check = async () => [
+    const check = async (page) => [
       ...(ruled ? await violations(page) : []),
       ...(await page.evaluate(screenFaults)),
     ];
-    assert.deepEqual(await found(page, check), {});
-    await close();
+    assert.deepEqual(await found(served.page, walkEveryScreen, check), {});
+    assert.deepEqual(await found(file.page, walkFromFile, check), {});
+    await Promise.all([served.close(), file.close()]);
   });
 }
 
 test("the file, and the document of every screen, keep to the rules of HTML", async () => {
   assert.deepEqual(await markupFaults(readFileSync(pageFile, "utf8")), []);
-  const { page, close } = await openPage(browser, phone);
-  assert.deepEqual(await found(page, async () => markupFaults(await renderedDocument(page))), {});
+  const { page, close } = await openPage(browser, phone, { served: true });
+  const check = async (page) => markupFaults(await renderedDocument(page));
+  assert.deepEqual(await found(page, walkEveryScreen, check), {});
   await close();
 });

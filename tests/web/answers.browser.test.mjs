@@ -383,7 +383,10 @@ test("midnight passes with the page open: today is another day, and what was typ
 });
 
 test("a measurement that is kept nowhere makes the browser ask before the page is left", async () => {
-  const { page, close } = await openPage(browser, screens.phone, { now: `${firstDay}T10:00:00` });
+  const { page, close } = await openPage(browser, screens.phone, {
+    served: true,
+    now: `${firstDay}T10:00:00`,
+  });
   const asks = (whether) =>
     page.waitForFunction((whether) => {
       const event = new Event("beforeunload", { cancelable: true });

@@ -99,7 +99,9 @@ for (const { name, launch } of browsers) {
     });
 
     test(`${name}: a table, bikes side by side, a card, a list mended, and all of it kept`, async (test) => {
-      const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
+      // From a file, nothing is saved.
+      const { address } = await serve(test);
+      const visit = await Visit.to(address, { test, browser, size: screens.phone });
       await typesReading(visit, "49.5", "centimetres");
       await visit.goTo("List");
       await visit.opensFile(join(root, "web/pictures/rider-phone.png"));
@@ -136,7 +138,7 @@ for (const { name, launch } of browsers) {
       await visit.press("checkbox", "Save on this device");
       await visit.reads("Saved as you type.");
       await fits(visit, "keep");
-      await visit.opens(pageAddress);
+      await visit.opens(address);
       await visit.goTo("Your child");
       await visit.reads("47 to 50.5 cm");
       assert.equal((await visit.sees("textbox", "Inside leg")).value, "49.5");
@@ -146,7 +148,7 @@ for (const { name, launch } of browsers) {
       await visit.press("button", "Delete everything");
       await visit.press("button", "Yes, delete everything");
       await visit.reads("Everything is deleted.");
-      await visit.opens(pageAddress);
+      await visit.opens(address);
       assert.equal((await visit.sees("textbox", "Inside leg")).value, "");
       assert.deepEqual(await visit.faults(), []);
     });

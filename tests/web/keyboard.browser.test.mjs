@@ -52,7 +52,7 @@ function stop() {
 for (const [name, viewport] of Object.entries(screens)) {
   // WCAG 2.2: 2.4.7 focus visible, 2.4.11 focus not obscured, 2.4.13 focus appearance (a ring at least 2 px wide), 2.1.2 no trap.
   test(`every stop of the Tab key on every screen can be seen, and the last one leads out: ${name}`, async () => {
-    const { page, close } = await openPage(browser, viewport, { reducedMotion: "reduce" });
+    const { page, close } = await openPage(browser, viewport, { served: true, reducedMotion: "reduce" });
     const faults = {};
     const looked = new Set();
     await walkEveryScreen(page, async (screen) => {
@@ -235,7 +235,7 @@ const controls = [
 ];
 
 test("everything to press, to type into or to look at has a name on every screen, and headings leave no level out", async () => {
-  const { page, close } = await openPage(browser, screens.phone);
+  const { page, close } = await openPage(browser, screens.phone, { served: true });
   const faults = {};
   await walkEveryScreen(page, async (screen) => {
     const tree = await accessibilityTree(page);

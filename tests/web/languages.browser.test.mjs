@@ -7,7 +7,7 @@ import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { drawn } from "../support/eventually.mjs";
 import { launchBrowser, openPage } from "../support/open-page.mjs";
-import { walkEveryScreen } from "../support/every-screen.mjs";
+import { walkEveryScreen, walkFromFile } from "../support/every-screen.mjs";
 import { pageModule } from "../support/page-modules.mjs";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -67,10 +67,11 @@ async function speak(page, language) {
 
 for (const width of [390, 320]) {
   test(`every screen holds its words in every language at ${width} px`, async () => {
-    const { page, faults, close } = await openPage(browser, { width, height: 844 });
+    const { page, faults, close } = await openPage(browser, { width, height: 844 }, { served: true });
+    const file = await openPage(browser, { width, height: 844 });
     const found = {};
     let looks = 0;
-    await walkEveryScreen(page, async (screen) => {
+    const look = (page) => async (screen) => {
       for (const language of Object.keys(locales)) {
         await speak(page, language);
         await drawn(page);
@@ -79,11 +80,13 @@ for (const width of [390, 320]) {
         looks++;
       }
       await speak(page, "en");
-    });
+    };
+    await walkEveryScreen(page, look(page));
+    await walkFromFile(file.page, look(file.page));
     assert.deepEqual(found, {});
     assert.ok(looks > 100);
-    assert.deepEqual(faults, []);
-    await close();
+    assert.deepEqual([...faults, ...file.faults], []);
+    await Promise.all([close(), file.close()]);
   });
 }
 

@@ -142,7 +142,7 @@ test("all that differ are taken from one side by one tap, and the others are lef
 });
 
 test("two lists without a name are both there again after the page was left", async () => {
-  const { page, close } = await openDesk(browser, tall);
+  const { page, close } = await openDesk(browser, tall, [], { served: true });
   for (const mark of ["A1", "B1"]) {
     if (mark === "B1") await page.getByText("New list, or made-up bikes").click();
     await press(page, "Start a new list");

@@ -6,7 +6,15 @@ import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { drawn } from "../support/eventually.mjs";
-import { goTo, launchBrowser, openList, openPage, pageAddress, screens } from "../support/open-page.mjs";
+import {
+  goTo,
+  launchBrowser,
+  openList,
+  openPage,
+  pageAddress,
+  screens,
+  servedPage,
+} from "../support/open-page.mjs";
 
 let browser;
 before(async () => (browser = await launchBrowser()));
@@ -14,9 +22,9 @@ after(() => browser.close());
 
 const now = "2026-11-25T10:00:00";
 
-async function openAt(options = {}) {
+async function openAt({ served = true, ...options } = {}) {
   const prepare = (context) => context.addInitScript(countWork);
-  const opened = await openPage(browser, screens.phone, { now, prepare });
+  const opened = await openPage(browser, screens.phone, { now, prepare, served });
   await opened.page.getByRole("radio", { name: "centimetres" }).check();
   if (options.inseam !== null) await typeInseam(opened.page, options.inseam ?? "49.5");
   return opened;
@@ -86,8 +94,8 @@ async function written(page) {
   }
 }
 
-async function reload(page) {
-  await page.goto(pageAddress);
+async function reload(page, address) {
+  await page.goto(address ?? (await servedPage()));
   await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   await written(page);
 }
@@ -531,5 +539,134 @@ test("what was typed a moment ago is kept when the page is left", async () => {
   await written(page);
   await reload(page);
   assert.equal(await inseamOn(page), "63");
+  await close();
+});
+
+/** Puts a record on the device as it was kept where this page comes from another place. */
+function leaveRecord(page, kept) {
+  return page.evaluate(
+    (kept) =>
+      new Promise((resolve, reject) => {
+        const opening = indexedDB.open("saddlerule", 1);
+        opening.onupgradeneeded = () => opening.result.createObjectStore("kept");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const transaction = database.transaction("kept", "readwrite");
+          for (const [key, value] of kept) transaction.objectStore("kept").put(value, key);
+          transaction.oncomplete = () => {
+            database.close();
+            resolve();
+          };
+        };
+      }),
+    kept,
+  );
+}
+
+/** All of it, with bytes left out. */
+async function recordLeft({ value = (kept) => kept } = {}) {
+  const { page, close } = await openAt();
+  await keepOnDevice(page);
+  const kept = await record(page);
+  await close();
+  return [
+    ["record", { ...kept, value: value(kept.value) }],
+    ["lists", []],
+  ];
+}
+
+async function saveToFile(page) {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save everything to a file" }).click(),
+  ]);
+  return readFileSync(await download.path(), "utf8");
+}
+
+test("a page from a file says why it saves nothing there, and leaves no trace", async () => {
+  const { page, faults, close } = await openAt({ served: false });
+  await goTo(page, "Save");
+  await page.getByText(/^You opened this page from a file, so nothing is saved on this device/).waitFor();
+  assert.equal(await page.getByRole("checkbox", { name: "Save on this device" }).count(), 0);
+  await page.evaluate(() => dispatchEvent(new Event("pagehide")));
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("what an earlier version saved where other files read it is shown, saved to a file and deleted", async () => {
+  const kept = await recordLeft();
+  const { page, faults, close } = await openAt({ served: false, inseam: null });
+  await leaveRecord(page, kept);
+  await reload(page, pageAddress);
+  assert.equal(await inseamOn(page), "49.5");
+  await page
+    .getByRole("alert")
+    .getByText(/An older Saddlerule saved this in the browser/)
+    .waitFor();
+  await typeInseam(page, "51");
+  await written(page);
+  assert.deepEqual((await record(page)).value, kept[0][1].value, "nothing more is put there");
+
+  await page.getByRole("button", { name: "Go to “Save and print”" }).click();
+  const deleting = page.getByRole("button", { name: "The file is there: delete it from the browser" });
+  assert.equal(await deleting.count(), 0, "nothing is deleted before it is in a file");
+  assert.match(await saveToFile(page), /"text": "51"/);
+  await deleting.click();
+  await page.getByRole("alert").getByText(/older/).waitFor({ state: "detached" });
+  await written(page);
+  assert.deepEqual(await traces(page), noTraces);
+  await goTo(page, "Your child");
+  assert.equal(await inseamOn(page), "51");
+  await reload(page, pageAddress);
+  assert.equal(await inseamOn(page), "");
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("“Delete everything” deletes what an earlier version left, readable or not", async () => {
+  for (const value of [(kept) => kept, () => "nonsense"]) {
+    const kept = await recordLeft({ value });
+    const { page, faults, close } = await openAt({ served: false, inseam: null });
+    await leaveRecord(page, kept);
+    await reload(page, pageAddress);
+    await goTo(page, "Save");
+    await page.getByText(/and what this browser has saved for Saddlerule/).waitFor();
+    await page.getByRole("button", { name: "Delete everything" }).click();
+    await page.getByRole("button", { name: "Yes, delete everything" }).click();
+    await page.getByText("Everything is deleted.").waitFor();
+    assert.deepEqual(await traces(page), noTraces);
+    assert.equal(await page.getByRole("alert").getByText(/./).count(), 0);
+    assert.deepEqual(faults, []);
+    await close();
+  }
+});
+
+test("another page that goes on using what is saved keeps it from being deleted, and the page says so until it is", async () => {
+  const { page, faults, close } = await openAt();
+  await keepOnDevice(page);
+  const tab = await anotherTab(page);
+  await tab.evaluate(
+    () =>
+      new Promise((resolve) => {
+        indexedDB.open("saddlerule").onsuccess = ({ target }) => resolve(void (window.held = target.result));
+      }),
+  );
+  await page.getByRole("button", { name: "Delete everything" }).click();
+  await page.getByRole("button", { name: "Yes, delete everything" }).click();
+  await page
+    .getByRole("alert")
+    .getByText(/still uses what is saved here/)
+    .first()
+    .waitFor();
+  assert.equal(await page.getByText("Everything is deleted.").count(), 0);
+  await tab.evaluate(() => window.held.close());
+  await page.getByRole("button", { name: "Delete everything" }).click();
+  await page.getByRole("button", { name: "Yes, delete everything" }).click();
+  await page.getByText("Everything is deleted.").waitFor();
+  assert.deepEqual(await traces(page), noTraces);
+  assert.deepEqual(faults, []);
   await close();
 });

@@ -15,8 +15,11 @@ export interface DeviceStore {
    * record is there, and it was left as it is. Lists that are left out stay as they were.
    */
   write: (over: number | null, value: unknown, lists?: ListFile[]) => Promise<number | null>;
+  /** @throws StillHeld where another page goes on using it: it is cleared as soon as that page is closed */
   clear: () => Promise<void>;
 }
+
+export class StillHeld extends Error {}
 
 /** Forgets everything with the page; for tests, and for pages that must not touch the device. */
 export function memoryStore(): DeviceStore {

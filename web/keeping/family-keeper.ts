@@ -4,6 +4,7 @@ import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
 import { flag, listOf, oneOf, shape, text, Unexpected } from "./checked";
 import type { Reader } from "./checked";
+import { StillHeld } from "./device-store";
 import type { DeviceStore, Stored } from "./device-store";
 import { fileText, readFileText } from "./family-file";
 import {
@@ -85,6 +86,8 @@ export function familyKeeper(
   /** null: there is no place on this device. */
   device: DeviceStore | null,
   lists: ListsAtHand,
+  /** Other pages can read what is there: what an earlier version kept is brought back, and nothing is put there. */
+  isShared = false,
 ): FamilyKeeper {
   /** Of the record that this page wrote or read last; 0: of none. */
   let revision = 0;
@@ -125,7 +128,7 @@ export function familyKeeper(
       .then(() => work(device))
       .catch((cause: unknown) => {
         const isFull = (cause as Error | null)?.name === "QuotaExceededError";
-        tell({ trouble: isFull ? "full" : "refused" });
+        tell({ trouble: cause instanceof StillHeld ? "held" : isFull ? "full" : "refused" });
       });
   }
 
@@ -169,12 +172,12 @@ export function familyKeeper(
     const kept = readStored(stored);
     revision = stored.revision;
     if (isFault(kept)) {
-      store.change(keepingIs({ on: true, trouble: kept.code as KeepingTrouble }));
+      store.change(keepingIs({ on: !isShared, written: true, trouble: kept.code as KeepingTrouble }));
       return;
     }
     const whole = await show(kept);
     written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
-    tell({ on: true, written: true, trouble: whole ? null : "damaged" });
+    tell({ on: !isShared, written: true, trouble: !whole ? "damaged" : isShared ? "left" : null });
   }
 
   const stop = store.subscribe((state) => {
@@ -195,28 +198,35 @@ export function familyKeeper(
     });
   }
 
+  function keepOnDevice(on: boolean): void {
+    store.change(keepingIs({ on, written: false, trouble: null, said: null }));
+    clearTimeout(timer);
+    inTurn(async (device) => {
+      if (on) {
+        await write(device, revision);
+        return;
+      }
+      await device.clear();
+      revision = 0;
+    });
+  }
+
   return {
     async begin() {
       const stored = await device?.read().catch(() => null);
       if (stored == null) return;
       revision = stored.revision;
       // Somebody was quicker than the device: neither is thrown away unasked.
-      if (differs(store.read())) store.change(keepingIs({ on: true, trouble: "elsewhere" }));
+      if (differs(store.read()))
+        store.change(keepingIs({ on: !isShared, written: true, trouble: "elsewhere" }));
       else await showStored(stored);
     },
-    keepOnDevice(on) {
-      store.change(keepingIs({ on, written: false, trouble: null, said: null }));
-      clearTimeout(timer);
-      inTurn(async (device) => {
-        if (on) {
-          await write(device, revision);
-          return;
-        }
-        await device.clear();
-        revision = 0;
-      });
-    },
+    keepOnDevice,
     settle(stays) {
+      if (isShared && stays === "here") {
+        keepOnDevice(false);
+        return;
+      }
       inTurn(async (device) => {
         const stored = stays === "here" ? null : await device.read();
         if (stored === null) await write(device, null);
@@ -267,9 +277,9 @@ export function familyKeeper(
         screen: { name: "keep" },
         list: { ...noList, edition: list.edition + 1 },
       }));
-      store.change(keepingIs({ said: { what: "wiped" } }));
       if (device !== null) inTurn((device) => device.clear());
       await turn;
+      if (store.read().keeping.trouble !== "held") store.change(keepingIs({ said: { what: "wiped" } }));
     },
     stop() {
       clearTimeout(timer);

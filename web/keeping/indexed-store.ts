@@ -1,5 +1,6 @@
 // The device store in the browser's IndexedDB. It is opened for each piece of work and closed again, so that no page
 // keeps another one from clearing it.
+import { StillHeld } from "./device-store";
 import type { DeviceStore, Stored } from "./device-store";
 import type { ListFile } from "./family-form";
 
@@ -108,6 +109,8 @@ const indexedStore: DeviceStore = {
     new Promise((resolve, reject) => {
       const clearing = indexedDB.deleteDatabase(name);
       clearing.onsuccess = () => resolve();
+      // Most often another page is writing just now, and is done in a moment.
+      clearing.onblocked = () => setTimeout(() => reject(new StillHeld()), patience);
       clearing.onerror = () => reject(clearing.error ?? new Error("not cleared"));
     }),
 };

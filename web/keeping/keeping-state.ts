@@ -8,9 +8,18 @@ import type { FormFault } from "./family-form";
 /**
  * Why nothing is kept although that is wanted: no place for it, refused, full; or a record that must not be written over
  * unasked: damaged, of a newer page, of another page that wrote since (`elsewhere`), or taken away by one (`gone`).
+ * `left`: an earlier version kept it where other pages can read it, so that it has to go. `held`: another page keeps it from
+ * being deleted.
  */
 export type KeepingTrouble =
-  "missing" | "refused" | "full" | "elsewhere" | "gone" | Exclude<FormFault["code"], "foreign">;
+  | "missing"
+  | "refused"
+  | "full"
+  | "elsewhere"
+  | "gone"
+  | "left"
+  | "held"
+  | Exclude<FormFault["code"], "foreign">;
 
 export interface KeepingState {
   /** Off until somebody asks for it. */

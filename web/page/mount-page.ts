@@ -27,6 +27,12 @@ export interface PageOptions {
   tagCodes?: TagCodes;
 }
 
+/**
+ * Browsers may give all files that they open one store. Which ones do, no page can find out: Firefox has a preference for it, and
+ * says the same of a file's origin either way.
+ */
+const isServed = /^https?:$/.test(location.protocol);
+
 /** Shows Saddlerule in the document's element for it. */
 export function mountPage({
   engines,
@@ -47,6 +53,7 @@ export function mountPage({
     packedWords,
     settings,
     device: deviceStore(),
+    deviceIsShared: !isServed,
     samples,
     ...(site && { site }),
     ...(tagCodes && { tagCodes }),

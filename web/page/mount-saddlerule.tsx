@@ -47,6 +47,8 @@ export interface SaddleruleOptions {
    * Where on this device a family may keep what it typed; null: the browser has no place for it. Left out: nobody is asked.
    */
   device?: DeviceStore | null;
+  /** Other pages can read what is there: nothing more is put there, and what is there is taken out. */
+  deviceIsShared?: boolean;
   /** Invented lists to look round with. */
   samples: Sample[];
   /** What to begin with, but for a list. */
@@ -84,7 +86,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     tag: tagOf(bike, list),
   });
   const words = spokenWords(options.packedWords);
-  const { engines: opener, device, samples } = options;
+  const { engines: opener, device, deviceIsShared = false, samples } = options;
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
@@ -94,7 +96,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     leaving: work.putAside,
     opened: work.opened,
   });
-  const keeper = familyKeeper(store, device ?? null, listsAtHand(store, work, opening, engines.rack));
+  const lists = listsAtHand(store, work, opening, engines.rack);
+  const keeper = familyKeeper(store, device ?? null, lists, deviceIsShared);
   const stopMinding = device == null ? () => undefined : mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
@@ -111,7 +114,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       stopOpening: opening.stop,
       work,
       keeper,
-      keepsOnDevice: device !== undefined,
+      keepsOnDevice: device === undefined ? "notHere" : !deviceIsShared || "notFromFile",
       samples,
       site: options.site ?? null,
       tagCodes: options.tagCodes ?? null,

@@ -26,8 +26,8 @@ export interface PageTools {
   stopOpening: () => void;
   /** Keeping what the family typed. */
   keeper: FamilyKeeper;
-  /** Whether that may be on the device. */
-  keepsOnDevice: boolean;
+  /** Whether that may be on the device; where it may not, the text of `keep` that says why. */
+  keepsOnDevice: true | "notFromFile" | "notHere";
   /** Invented lists to look round with. */
   samples: Sample[];
   /** What a site adds to the page; null in its other forms. */

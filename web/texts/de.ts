@@ -982,11 +982,13 @@ export const german: Translation = {
     deviceSwitch: "Auf diesem Gerät speichern",
     deviceOff: "Aus: Wenn du diese Seite schließt, geht alles verloren.",
     deviceWhat:
-      "Gespeichert werden Angaben zu Kindern, Messungen, Filter, gemessene Räder und offene Listen, nur in diesem Browser. Wer ihn nutzt, kann sie sehen. Wird es ausgeschaltet, wird hier alles gelöscht.",
+      "Gespeichert werden Angaben zu Kindern, Messungen, Filter, gemessene Räder und offene Listen, nur in diesem Browser. Wer ihn nutzt, kann sie sehen, und ebenso jede andere Seite dieser Website. Wird es ausgeschaltet, wird hier alles gelöscht.",
     deviceBusy: "Wird gespeichert …",
     deviceOn: "Wird beim Eingeben gespeichert.",
     notHere:
       "Diese Seite gehört zu einer Website, darum wird auf diesem Gerät nichts gespeichert: Wenn du gehst, ist alles weg. Speichere in eine Datei, dann kannst du sie hier wieder öffnen.",
+    notFromFile:
+      "Du hast diese Seite aus einer Datei geöffnet, darum wird auf diesem Gerät nichts gespeichert: Andere Dateien in diesem Browser könnten es lesen und ändern. Speichere in eine Datei, dann kannst du sie hier wieder öffnen.",
     file: "In einer Datei",
     fileWhy:
       "Kinder, Filter, gemessene Räder und offene Listen. Hier oder auf einem anderen Gerät zu öffnen.",
@@ -1020,7 +1022,7 @@ export const german: Translation = {
       missing:
         "In diesem Browser können Seiten nichts speichern. Speichere stattdessen alles in einer Datei.",
       refused:
-        "Dieser Browser lässt die Seite nichts speichern, vielleicht weil das Fenster privat ist. Speichere alles in einer Datei.",
+        "Dieser Browser lässt die Seite nichts speichern, vielleicht weil das Fenster privat oder das Gerät voll ist. Speichere alles in einer Datei.",
       full: "Auf diesem Gerät ist kein Platz mehr, die letzten Änderungen sind nicht gespeichert. Speichere alles in einer Datei.",
       damaged:
         "Was auf diesem Gerät gespeichert war, ist nicht lesbar. Es bleibt, wie es ist, und Neues wird nicht gespeichert.",
@@ -1029,10 +1031,13 @@ export const german: Translation = {
       elsewhere:
         "Auf diesem Gerät ist etwas anderes gespeichert, als hier steht: Vielleicht hat es ein anderer Tab oder ein anderes Fenster geändert. Bis du wählst, wird nichts mehr gespeichert.",
       gone: "In einem anderen Tab oder Fenster wurde das Speichern ausgeschaltet. Auf diesem Gerät ist jetzt nichts gespeichert.",
+      left: "Ein älteres Saddlerule hat dies im Browser gespeichert, wo andere Dateien es lesen und ändern können. Speichere alles in einer Datei und lösche es dann aus dem Browser.",
+      held: "Ein anderer Tab oder ein anderes Fenster nutzt noch, was auf diesem Gerät gespeichert ist. Schließe es, dann wird alles gelöscht.",
     },
     toKeep: "Zu „Speichern“",
     stayHere: "Behalten, was hier steht",
     stayDevice: "Nehmen, was auf dem Gerät gespeichert ist",
+    deleteLeft: "Die Datei ist da: aus dem Browser löschen",
   },
   cautions: {
     title: "Vor der ersten Fahrt",

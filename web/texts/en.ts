@@ -990,11 +990,13 @@ export const english = {
     deviceSwitch: "Save on this device",
     deviceOff: "Off: everything is lost when you close this page.",
     deviceWhat:
-      "Saves children, measurements, filters, measured bikes and open lists in this browser only. Anyone who uses it can see them. If you turn it off, all of it is deleted here.",
+      "Saves children, measurements, filters, measured bikes and open lists in this browser only. Anyone who uses it can see them. So can other pages of this website. If you turn it off, all of it is deleted here.",
     deviceBusy: "Saving…",
     deviceOn: "Saved as you type.",
     notHere:
       "This page is part of a website, so nothing is saved on this device: all is lost when you leave. Save it to a file to open it here again.",
+    notFromFile:
+      "You opened this page from a file, so nothing is saved on this device: other files opened in this browser could read and change it. Save it to a file to open it here again.",
     file: "In one file",
     fileWhy: "Children, filters, measured bikes and open lists. Open it here or on another device.",
     save: "Save everything to a file",
@@ -1024,7 +1026,8 @@ export const english = {
     wiped: "Everything is deleted.",
     troubles: {
       missing: "This browser does not let pages save anything. Save everything to a file instead.",
-      refused: "This browser lets the page save nothing. The window may be private. Save to a file instead.",
+      refused:
+        "This browser lets the page save nothing. The window may be private, or the device full. Save to a file instead.",
       full: "This device is full, so your last changes are not saved. Save to a file instead.",
       damaged: "What was saved on this device cannot be read. It is left as it is, and nothing new is saved.",
       newer:
@@ -1032,10 +1035,13 @@ export const english = {
       elsewhere:
         "What is saved on this device differs from what you see: another tab or window may have changed it. Nothing more is saved until you choose.",
       gone: "Saving was turned off in another tab or window. Nothing is saved on this device now.",
+      left: "An older Saddlerule saved this in the browser, where other files can read and change it. Save everything to a file, then delete it from the browser.",
+      held: "Another tab or window still uses what is saved here. Close it to delete all of it.",
     },
     toKeep: "Go to “Save and print”",
     stayHere: "Use what you see here",
     stayDevice: "Use what is saved on this device",
+    deleteLeft: "The file is there: delete it from the browser",
   },
 
   cautions: {

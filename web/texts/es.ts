@@ -981,11 +981,13 @@ export const spanish: Translation = {
     deviceSwitch: "Guardar en este dispositivo",
     deviceOff: "Desactivado: al cerrar esta página se pierde todo.",
     deviceWhat:
-      "Guarda los datos de los niños, medidas, filtros, bicis medidas y listas abiertas, solo en este navegador. Quien lo use puede verlos. Si lo desactivas, se borra todo aquí.",
+      "Guarda los datos de los niños, medidas, filtros, bicis medidas y listas abiertas, solo en este navegador. Quien lo use puede verlos, y también las otras páginas de este sitio web. Si lo desactivas, se borra todo aquí.",
     deviceBusy: "Guardando…",
     deviceOn: "Se guarda mientras escribes.",
     notHere:
       "Esta página es parte de un sitio web, así que no se guarda nada en este dispositivo: al irte se pierde todo. Guárdalo en un archivo y podrás abrirlo aquí de nuevo.",
+    notFromFile:
+      "Has abierto esta página desde un archivo, así que no se guarda nada en este dispositivo: otros archivos abiertos en este navegador podrían leerlo y cambiarlo. Guárdalo en un archivo y podrás abrirlo aquí de nuevo.",
     file: "En un archivo",
     fileWhy: "Niños, filtros, bicis medidas y listas abiertas. Para abrir aquí o en otro dispositivo.",
     save: "Guardar todo en un archivo",
@@ -1016,7 +1018,7 @@ export const spanish: Translation = {
     troubles: {
       missing: "Este navegador no permite guardar. Guarda todo en un archivo.",
       refused:
-        "Este navegador no deja guardar nada, quizá por ser una ventana privada. Guarda todo en un archivo.",
+        "Este navegador no deja guardar nada, quizá por ser una ventana privada o por falta de sitio. Guarda todo en un archivo.",
       full: "No queda sitio en este dispositivo: los últimos cambios no se guardan. Guarda todo en un archivo.",
       damaged:
         "Lo guardado en este dispositivo no se puede leer. Se deja como está y no se guarda nada nuevo.",
@@ -1024,10 +1026,13 @@ export const spanish: Translation = {
       elsewhere:
         "Lo guardado no es lo que ves aquí: quizá lo cambió otra pestaña o ventana. No se guarda más hasta que elijas.",
       gone: "En otra pestaña o ventana se desactivó guardar. Ahora no hay nada guardado en este dispositivo.",
+      left: "Un Saddlerule más antiguo guardó esto en el navegador, donde otros archivos pueden leerlo y cambiarlo. Guarda todo en un archivo y luego podrás borrar esto del navegador.",
+      held: "Otra pestaña o ventana todavía usa lo guardado en este dispositivo. Ciérrala y se borrará todo.",
     },
     toKeep: "Ver «Guardar»",
     stayHere: "Quedarse con lo de aquí",
     stayDevice: "Usar lo guardado en el dispositivo",
+    deleteLeft: "El archivo está ahí: borrar del navegador",
   },
   cautions: {
     title: "Antes de la primera salida",

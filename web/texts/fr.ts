@@ -981,11 +981,13 @@ export const french: Translation = {
     deviceSwitch: "Enregistrer sur cet appareil",
     deviceOff: "Désactivé : quand vous fermez cette page, tout est perdu.",
     deviceWhat:
-      "Enregistre ce qui concerne les enfants, les mesures, les filtres, les vélos mesurés et les listes ouvertes, dans ce navigateur seulement. Toute personne qui l’utilise peut les voir. Si vous désactivez, tout est effacé ici.",
+      "Enregistre ce qui concerne les enfants, les mesures, les filtres, les vélos mesurés et les listes ouvertes, dans ce navigateur seulement. Toute personne qui l’utilise peut les voir, et les autres pages de ce site aussi. Si vous désactivez, tout est effacé ici.",
     deviceBusy: "Enregistrement…",
     deviceOn: "Enregistré à mesure que vous saisissez.",
     notHere:
       "Cette page fait partie d’un site, donc rien n’est enregistré sur cet appareil : tout est perdu quand vous partez. Enregistrez dans un fichier, et vous pourrez le rouvrir ici.",
+    notFromFile:
+      "Vous avez ouvert cette page depuis un fichier, donc rien n’est enregistré sur cet appareil : d’autres fichiers ouverts dans ce navigateur pourraient le lire et le changer. Enregistrez dans un fichier, et vous pourrez le rouvrir ici.",
     file: "Dans un fichier",
     fileWhy: "Enfants, filtres, vélos mesurés et listes ouvertes. À ouvrir ici ou sur un autre appareil.",
     save: "Tout enregistrer dans un fichier",
@@ -1016,7 +1018,7 @@ export const french: Translation = {
     troubles: {
       missing: "Ce navigateur ne permet pas d’enregistrer. Enregistrez tout dans un fichier.",
       refused:
-        "Ce navigateur ne laisse rien enregistrer, peut-être en navigation privée. Enregistrez tout dans un fichier.",
+        "Ce navigateur ne laisse rien enregistrer, peut-être en navigation privée ou faute de place. Enregistrez tout dans un fichier.",
       full: "Plus de place sur cet appareil : vos derniers changements ne sont pas enregistrés. Enregistrez tout dans un fichier.",
       damaged:
         "Ce qui était enregistré sur cet appareil est illisible. On n’y touche pas, et rien de nouveau n’est enregistré.",
@@ -1025,10 +1027,13 @@ export const french: Translation = {
       elsewhere:
         "Ce qui est enregistré sur cet appareil n’est pas ce qui s’affiche : un autre onglet ou une autre fenêtre l’a peut-être changé. Plus rien n’est enregistré avant votre choix.",
       gone: "Dans un autre onglet ou une autre fenêtre, l’enregistrement a été désactivé. Plus rien n’est enregistré sur cet appareil.",
+      left: "Un Saddlerule plus ancien a enregistré ceci dans le navigateur, où d’autres fichiers peuvent le lire et le changer. Enregistrez tout dans un fichier, puis effacez-le du navigateur.",
+      held: "Un autre onglet ou une autre fenêtre utilise encore ce qui est enregistré sur cet appareil. Fermez-le, et tout sera effacé.",
     },
     toKeep: "Voir « Enregistrer »",
     stayHere: "Garder ce qui s’affiche ici",
     stayDevice: "Prendre ce qui est sur l’appareil",
+    deleteLeft: "Le fichier est là : effacer du navigateur",
   },
   cautions: {
     title: "Avant la première sortie",

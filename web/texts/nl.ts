@@ -982,11 +982,13 @@ export const dutch: Translation = {
     deviceSwitch: "Bewaren op dit apparaat",
     deviceOff: "Uit: als je deze pagina sluit, ben je alles kwijt.",
     deviceWhat:
-      "Bewaart gegevens van kinderen, metingen, filters, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien. Zet je het uit, dan wordt hier alles gewist.",
+      "Bewaart gegevens van kinderen, metingen, filters, gemeten fietsen en open lijsten, alleen in deze browser. Wie deze browser gebruikt, kan ze zien, en andere pagina’s van deze website ook. Zet je het uit, dan wordt hier alles gewist.",
     deviceBusy: "Wordt bewaard …",
     deviceOn: "Wordt bewaard terwijl je typt.",
     notHere:
       "Deze pagina hoort bij een website, dus er wordt niets op dit apparaat bewaard: als je weggaat, ben je alles kwijt. Bewaar het in een bestand, dan kun je het hier weer openen.",
+    notFromFile:
+      "Je hebt deze pagina uit een bestand geopend, dus er wordt niets op dit apparaat bewaard: andere bestanden in deze browser zouden het kunnen lezen en wijzigen. Bewaar het in een bestand, dan kun je het hier weer openen.",
     file: "In één bestand",
     fileWhy: "Kinderen, filters, gemeten fietsen en open lijsten. Te openen hier of op een ander apparaat.",
     save: "Alles in een bestand bewaren",
@@ -1017,7 +1019,7 @@ export const dutch: Translation = {
     troubles: {
       missing: "In deze browser kunnen pagina’s niets bewaren. Bewaar alles in een bestand.",
       refused:
-        "Deze browser laat de pagina niets bewaren, misschien in een privévenster. Bewaar alles in een bestand.",
+        "Deze browser laat de pagina niets bewaren, misschien in een privévenster of bij een vol apparaat. Bewaar alles in een bestand.",
       full: "Er is geen ruimte meer op dit apparaat; je laatste wijzigingen zijn niet bewaard. Bewaar alles in een bestand.",
       damaged:
         "Wat op dit apparaat bewaard was, is niet leesbaar. Het blijft zoals het is, en er wordt niets nieuws bewaard.",
@@ -1026,10 +1028,13 @@ export const dutch: Translation = {
       elsewhere:
         "Op dit apparaat is iets anders bewaard dan hier staat: misschien is het in een ander tabblad of venster gewijzigd. Er wordt niets meer bewaard tot je kiest.",
       gone: "In een ander tabblad of venster is bewaren uitgezet. Er is nu niets bewaard op dit apparaat.",
+      left: "Een oudere Saddlerule heeft dit in de browser bewaard, waar andere bestanden het kunnen lezen en wijzigen. Bewaar alles in een bestand en wis het daarna uit de browser.",
+      held: "Een ander tabblad of venster gebruikt nog wat op dit apparaat bewaard is. Sluit het, dan wordt alles gewist.",
     },
     toKeep: "Zie “Bewaren”",
     stayHere: "Houd wat hier staat",
     stayDevice: "Neem wat op het apparaat staat",
+    deleteLeft: "Het bestand is er: wis het uit de browser",
   },
   cautions: {
     title: "Voor de eerste rit",

@@ -17,7 +17,14 @@ export function KeepScreen({ state }: { state: PageState }) {
         <p>{texts.keep.lead}</p>
       </ScreenHead>
       <div class="inset stack">
-        {keepsOnDevice ? <OnDevice keeping={state.keeping} /> : <p class="sheet">{texts.keep.notHere}</p>}
+        {keepsOnDevice === true ? (
+          <OnDevice keeping={state.keeping} />
+        ) : (
+          <div class="sheet stack">
+            <p>{texts.keep[keepsOnDevice]}</p>
+            <SettleTrouble keeping={state.keeping} />
+          </div>
+        )}
         <InFile keeping={state.keeping} />
         {site && <site.kept />}
         <section class="sheet stack">
@@ -122,7 +129,7 @@ function wiped(
     riders({ number: waiting.length + 1 }),
     tape.kept.length > 0 ? taped({ number: tape.kept.length }) : null,
     desk.open.length > 0 ? lists({ number: desk.open.length }) : null,
-    keeping.on ? device : null,
+    keeping.on || keeping.written ? device : null,
   ].filter((part) => part !== null);
 }
 

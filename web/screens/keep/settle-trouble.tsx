@@ -3,11 +3,16 @@ import type { KeepingState } from "../../keeping/keeping-state";
 import { waitsForWord } from "../../keeping/keeping-state";
 import { usePage } from "../../page/page-context";
 
-export function SettleTrouble({ keeping: { trouble } }: { keeping: KeepingState }) {
+export function SettleTrouble({ keeping: { trouble, said } }: { keeping: KeepingState }) {
   const { texts, keeper } = usePage();
   return (
     <div role="alert" class="stack">
       {trouble !== null && <p class="problem at-once">{texts.keep.troubles[trouble]}</p>}
+      {trouble === "left" && said?.what === "saved" && (
+        <button type="button" class="button wide" onClick={() => keeper.keepOnDevice(false)}>
+          {texts.keep.deleteLeft}
+        </button>
+      )}
       {waitsForWord(trouble) && (
         <div class="buttons">
           {trouble === "elsewhere" && (
