@@ -6,6 +6,7 @@
 #include "core/exchange/problem_answer.h"
 #include "core/lists/catalogue/bike_reader.h"
 #include "core/lists/catalogue/list_judgement.h"
+#include "core/lists/keeping/free_ids.h"
 #include "core/lists/keeping/list_slips.h"
 
 #include <algorithm>
@@ -29,9 +30,15 @@ void judgement_fields(JsonWriter& json, const Bike* bike, const Problem* problem
     write_slips(json, slips, number);
 }
 
+/// The id as the entry has it; a bike without one is called by its name.
+std::string id_cell(const KeptList& list, std::string_view source) {
+    const auto entry = read_entry(source);
+    return entry ? cell_of(*entry, source, "id", cell_context(list.facts)) : std::string();
+}
+
 } // namespace
 
-std::string entry_answer(const KeptList& list, std::size_t number) {
+std::string entry_answer(const KeptList& list, std::size_t number, bool with_next_id) {
     const JudgedEntry entry = judged_entry(list.catalogue, number);
     const std::string_view source = list.entries[number - 1].source;
     SlipFinder finder(list);
@@ -39,6 +46,8 @@ std::string entry_answer(const KeptList& list, std::size_t number) {
     json.object([&] {
         field(json, "number", number);
         text_field(json, "id", entry.id());
+        if (with_next_id)
+            text_field(json, "next_id", FreeIds(list).after(id_cell(list, source)));
         text_field(json, "name", entry.name());
         cells_field(json, list, source);
         judgement_fields(json, entry.bike, entry.set_aside ? &entry.set_aside->problem : nullptr,

@@ -12,7 +12,8 @@
 
 namespace saddlerule {
 
-std::string entry_answer(const KeptList& list, std::size_t number);
+/// @param with_next_id with the id for one more bike as well, which counts on from this one's
+std::string entry_answer(const KeptList& list, std::size_t number, bool with_next_id);
 
 /// About an entry with those cells, in place of the one of that number, or behind all others where it is 0.
 std::string check_entry_answer(const KeptList& list, std::size_t number, std::span<const FieldCell> cells);

@@ -94,6 +94,7 @@ std::string ListDesk::list(RequestFields& fields) {
 std::string ListDesk::entry(RequestFields& fields) {
     auto number = fields.optional_number("number", entry_numbers);
     const auto id = fields.optional_text("id");
+    const bool with_next_id = fields.optional_flag("next_id").value_or(false);
     fields.require(number || id, "number", "the number of an entry, or \"id\"");
     std::size_t place = number ? static_cast<std::size_t>(*number) : 0;
     if (id && !number && list_)
@@ -104,7 +105,7 @@ std::string ListDesk::entry(RequestFields& fields) {
     }
     if (auto problem = fields.finish())
         return error_answer(*problem);
-    return entry_answer(*list_, place);
+    return entry_answer(*list_, place, with_next_id);
 }
 
 std::string ListDesk::check_entry(RequestFields& fields) {

@@ -116,6 +116,8 @@ test("an entry is told as cells, found by its number or its id", async () => {
   assert.equal(entry.bike.saddle_lowest_mm, 520);
   assert.equal(entry.source, JSON.stringify(three.bikes[2]));
   assert.equal(engine.ask({ do: "entry", number: 2 }).bike, null);
+  assert.equal(entry.next_id, undefined);
+  assert.equal(engine.ask({ do: "entry", number: 3, next_id: true }).next_id, null);
   for (const request of [{ number: 4 }, { number: 0 }, { id: "none" }, {}])
     assert.ok(engine.ask({ do: "entry", ...request }).error, JSON.stringify(request));
 });

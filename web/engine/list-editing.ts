@@ -7,7 +7,6 @@ import {
   draftDropped,
   entryBegun,
   entryTaken,
-  nextMark,
   sentCells,
 } from "../state/list-drafts";
 import { listSteppedBack, viewed } from "../state/list-steps";
@@ -70,18 +69,11 @@ export function listEditing(
     if (entry !== null) change(entryTaken(entry));
   }
 
-  /** Counts on from `mark` until one is free; nothing where it has no figure to count. */
-  async function freeMark(mark: string): Promise<string> {
-    let next = nextMark(mark);
-    while (next !== "" && !isRefusal(await engine.ask({ do: "entry", id: next }))) next = nextMark(next);
-    return next;
-  }
-
-  /** A mark for one more bike, by the pattern of the newest one. */
+  /** A mark for one more bike, by the pattern of the newest one; nothing where that has no figure to count. */
   async function markAfterNewest(): Promise<string> {
     const number = desk().page?.answer.counts.entries ?? 0;
-    const newest = number === 0 ? null : await engine.ask({ do: "entry", number });
-    return newest === null || isRefusal(newest) ? "" : freeMark((newest as EntryAnswer).cells.id ?? "");
+    const newest = number === 0 ? null : await engine.ask({ do: "entry", number, next_id: true });
+    return newest === null || isRefusal(newest) ? "" : ((newest as EntryAnswer).next_id ?? "");
   }
 
   return {
@@ -118,8 +110,7 @@ export function listEditing(
     nextBike: inTurn(async () => {
       const { draft } = desk();
       if (draft === null || !(await keep(draft))) return false;
-      const mark = await freeMark(draft.cells.id ?? "");
-      change(bikeBegun(mark, draft.unit ?? "cm", draft.cells.kind ?? null));
+      change(bikeBegun(await markAfterNewest(), draft.unit ?? "cm", draft.cells.kind ?? null));
       return true;
     }),
   };

@@ -44,7 +44,7 @@ export interface NewListRequest extends ListHead, Partial<ListWindow> {
   do: "new_list";
 }
 
-export type EntryRequest = { do: "entry" } & ({ number: number } | { id: string });
+export type EntryRequest = { do: "entry" } & ({ number: number; next_id?: true } | { id: string });
 
 export interface CheckEntryRequest {
   do: "check_entry";
@@ -180,6 +180,8 @@ export interface EditAnswer extends ListRowsAnswer {
 export interface EntryAnswer {
   number: number;
   id: string | null;
+  /** An id for one more bike, where that was asked for and this one's can be counted on from. */
+  next_id?: string | null;
   name: string | null;
   cells: Record<string, string>;
   /** null: it was set aside. */

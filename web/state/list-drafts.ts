@@ -84,9 +84,3 @@ export function changedCells({ before }: Draft, sent: Cells): Cells {
     Object.entries(sent).filter(([field, text]) => (text ?? "") !== (before[field] ?? "")),
   );
 }
-
-/** L07 is followed by L08, and 99 by 100; a mark without a figure by none. */
-export function nextMark(id: string): string {
-  const [, head = "", figure = ""] = /^(.*?)(\d{1,9})$/.exec(id) ?? [];
-  return figure === "" ? "" : head + String(Number(figure) + 1).padStart(figure.length, "0");
-}

@@ -18,7 +18,12 @@ public:
     /// "L07 (2)" for "L07", or the first number that is free.
     std::string like(const std::string& id);
 
+    /// "L08" for "L07" and "100" for "99", or the first after that which is free; nothing for an id that ends in no figure.
+    std::string after(std::string id);
+
 private:
+    void look_through();
+
     const KeptList& list_;
     std::unordered_set<std::string> taken_;
     std::unordered_map<std::string, std::size_t> given_; ///< the last number behind each id
