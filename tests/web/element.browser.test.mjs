@@ -237,6 +237,30 @@ test("attributes take effect when they change, and what a reader chose stays", a
   assert.deepEqual(problems, []);
 });
 
+test("a list that the page names waits for a bike that is half typed", async (test) => {
+  const other = jsonList([{ name: "Only one", saddle_lowest: 45, saddle_highest: 52 }], {
+    title: "Barn list",
+  });
+  const { page, problems, told } = await visit(test, '<saddlerule-fit list="/bikes.json"></saddlerule-fit>', {
+    pages: { "/barn.json": other },
+  });
+  await eventually(async () => assert.equal((await told("list")).length, 1));
+  await page.getByRole("navigation").getByRole("button", { name: "List" }).click();
+  await page.getByRole("button", { name: "Add a bike" }).click();
+  const lowest = page.getByRole("textbox", { name: "Saddle at its lowest (cm)", exact: true });
+  await lowest.fill("44.5");
+  await page.evaluate(() => document.querySelector("saddlerule-fit").setAttribute("list", "/barn.json"));
+  await page.getByText("“barn.json” opens once you save or discard this bike.").waitFor();
+  assert.equal(await lowest.inputValue(), "44.5");
+  await page.getByRole("button", { name: "Save this bike" }).click();
+  await page.getByRole("heading", { name: "Barn list" }).waitFor();
+  assert.deepEqual(
+    (await told("list")).map(({ bikes }) => bikes),
+    [40, 41, 1],
+  );
+  assert.deepEqual(problems, []);
+});
+
 test("what makes no sense in an attribute is named in the console and in an event, and the default is used", async (test) => {
   const nonsense = {
     units: "furlongs",

@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { drawn } from "../support/eventually.mjs";
+import { saved } from "../support/list-desk.mjs";
 import {
   goTo,
   launchBrowser,
@@ -293,6 +294,30 @@ test("what is changed in an open list is kept with it, and no list is written ag
     await page.getByRole("textbox", { name: "Find a bike" }).fill(name);
     await page.getByRole("button", { name }).first().waitFor();
   }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("a list with changes that are in no file of its own is marked so after the page was left, until it is saved", async () => {
+  const { page, faults, close } = await openAt();
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("heading", { name: "Loan shed, autumn list" }).first().waitFor();
+  await keepOnDevice(page);
+  await addBike(page, "Shed find, 16 in");
+  const mark = page.locator(".screen.list").getByText("not saved", { exact: true });
+  await mark.first().waitFor();
+  for (let visit = 0; visit < 2; ++visit) {
+    await reload(page);
+    await goTo(page, "List");
+    await mark.first().waitFor();
+  }
+  await saved(page);
+  await mark.waitFor({ state: "detached" });
+  await written(page);
+  await reload(page);
+  await goTo(page, "List");
+  await page.getByText("41 bikes").first().waitFor();
+  assert.equal(await mark.count(), 0);
   assert.deepEqual(faults, []);
   await close();
 });

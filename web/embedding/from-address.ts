@@ -19,6 +19,9 @@ export function originFrom(text: string): string | null {
   }
 }
 
+/** An address may hold thousands of names, and none is worth waiting for. */
+const mostTold = 20;
+
 /** @param hash the part of an address from its # on; what nobody knows in it is left out, and the console says so */
 export function settingsFromAddress(hash: string): AddressSettings {
   const given = new URLSearchParams(hash.replace(/^#/, ""));
@@ -29,8 +32,10 @@ export function settingsFromAddress(hash: string): AddressSettings {
     ({ name, value, expected }) => told(name, value, expected),
   );
   const known: string[] = [...settingNames, "host"];
-  for (const [name, value] of given)
-    if (!known.includes(name)) told(name, value, `one of ${known.join(", ")} as its name`);
+  const unknown = [...given].filter(([name]) => !known.includes(name));
+  for (const [name, value] of unknown.slice(0, mostTold))
+    told(name, value, `one of ${known.join(", ")} as its name`);
+  if (unknown.length > mostTold) tellWebmaster(`${unknown.length - mostTold} more are left out.`);
   const text = given.get("host");
   const host = text === null ? null : originFrom(text);
   if (text !== null && host === null) told("host", text, "an origin such as https://club.example");

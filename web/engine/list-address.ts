@@ -90,7 +90,7 @@ async function fetched(
     watch.heard();
     const refused = refusedBy(response, address);
     if (refused !== null) {
-      void response.body?.cancel();
+      letGo(response.body);
       return refused;
     }
     const kept = Date.parse(response.headers.get(keptHeader) ?? "");
@@ -169,6 +169,11 @@ const tooLarge = refusal("address_too_large", "the file is too large for a list"
   limit: "8",
 });
 
+/** Nobody waits for the rest; where the connection has broken meanwhile, there is none. */
+function letGo(body: { cancel: () => Promise<void> } | null | undefined): void {
+  body?.cancel().catch(() => undefined);
+}
+
 /** Servers that call everything plain text. No list begins like this. */
 function isWebPage(body: Uint8Array): boolean {
   return /^\s*<(!doctype html|html)/i.test(new TextDecoder().decode(body.subarray(0, 256)));
@@ -199,7 +204,7 @@ async function wholeBody(
     heard();
     length += value.length;
     if (length > mostFetched) {
-      void reader?.cancel();
+      letGo(reader);
       return tooLarge;
     }
     parts.push(value);

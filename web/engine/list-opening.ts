@@ -24,6 +24,8 @@ export interface ListSource {
   toMend?: true;
   /** It was open when the page was left, and is beside others of its name as it was then. */
   kept?: true;
+  /** It was kept with changes that are in no file of its own. */
+  unsaved?: boolean;
   /** What was changed in it before it was kept. */
   edits?: EntryChange[][];
   /** It could not be fetched anew, and is the copy that was kept on that day. */

@@ -1,5 +1,5 @@
 // The lists that are open besides the one in hand, each as the bytes of a file; going from one to the other.
-import { firstEntries, isUnsaved, listInHand } from "../state/list-desk";
+import { firstEntries, isUnsaved, listInHand, neverSaved } from "../state/list-desk";
 import { listOpened } from "../state/list-changes";
 import { listClosed, listTaken, noListLeft, viewed } from "../state/list-steps";
 import type { DeskAsking } from "./desk-asking";
@@ -92,8 +92,9 @@ export function listShelf({ desk, change, asked, inTurn }: DeskAsking): ListShel
         : open.find((list) => list.file === source.name && !isUnsaved(list));
       if (again !== undefined) change(listClosed(again.key));
       files.set(++lists, { bytes, ...(source.encoding && { encoding: source.encoding }) });
-      const { name, sample, keptOn = null, named = false } = source;
-      change(listTaken(lists, answer, { file: name, sample, keptOn, named }));
+      const { name, sample, keptOn = null, named = false, unsaved = false } = source;
+      const savedAt = unsaved ? neverSaved : 0;
+      change(listTaken(lists, answer, { file: name, sample, keptOn, named, savedAt }));
     },
     fileOf: (key) => files.get(key) ?? null,
   };

@@ -1,4 +1,5 @@
 // Reading what a file or a record holds, when it may hold anything: every value is checked before it is used.
+import { longestText } from "../state/limits";
 
 /** Thrown where a value is not what it has to be; `where` is its place, such as `riders[1].stage`. */
 export class Unexpected extends Error {
@@ -7,18 +8,42 @@ export class Unexpected extends Error {
   }
 }
 
-export type Reader<Value> = (value: unknown, where: string) => Value;
+/** Thrown where a value is of the right kind and yet of no use, such as a day that is none: the rest is read without it. */
+export class OutOfBounds extends Unexpected {}
 
-const must = (so: boolean, where: string): void => {
+/** `lost` is told the places of what had to be left out or cut. */
+export type Reader<Value> = (value: unknown, where: string, lost: string[]) => Value;
+
+function must(so: boolean, where: string): void {
   if (!so) throw new Unexpected(where);
-};
+}
 
-/** As long as a text of a list may be, for a list's ids, colours and names come into what a family keeps. */
-const longestText = 2000;
+function within(bounds: boolean, where: string): void {
+  if (!bounds) throw new OutOfBounds(where);
+}
 
+/** As the engine counts: a character outside of Unicode's first plane is one, and not two. */
+function isLonger(text: string, longest: number): boolean {
+  return text.length > longest && Array.from(text).length > longest;
+}
+
+/** What is longer is cut. */
 export function text(longest = longestText): Reader<string> {
+  return (value, where, lost) => {
+    must(typeof value === "string", where);
+    if (!isLonger(value as string, longest)) return value as string;
+    lost.push(where);
+    return Array.from(value as string)
+      .slice(0, longest)
+      .join("");
+  };
+}
+
+/** A text that tells one thing from another, and is no other once it is cut. */
+export function mark(longest = longestText): Reader<string> {
   return (value, where) => {
-    must(typeof value === "string" && value.length <= longest, where);
+    must(typeof value === "string", where);
+    within(!isLonger(value as string, longest), where);
     return value as string;
   };
 }
@@ -29,21 +54,29 @@ export const flag: Reader<boolean> = (value, where) => {
 };
 
 export const number: Reader<number> = (value, where) => {
-  must(typeof value === "number" && Math.abs(value) < 1e9, where);
+  must(typeof value === "number", where);
+  within(Math.abs(value as number) < 1e9, where);
   return value as number;
 };
 
 /** A day as YYYY-MM-DD that the calendar has. */
 export const day: Reader<string> = (value, where) => {
-  const read = text(10)(value, where);
+  must(typeof value === "string", where);
+  const read = value as string;
   const time = Date.parse(`${read}T00:00:00Z`);
-  must(!Number.isNaN(time) && new Date(time).toISOString().startsWith(read), where);
+  within(read.length === 10 && !Number.isNaN(time) && new Date(time).toISOString().startsWith(read), where);
   return read;
 };
 
-/** Counts and keys. */
-export const whole: Reader<number> = (value, where) => {
-  must(Number.isInteger(value) && number(value, where) >= 1, where);
+/** Counts. */
+export const whole: Reader<number> = (value, where, lost) => {
+  must(Number.isInteger(value) && (value as number) >= 1, where);
+  return number(value, where, lost);
+};
+
+/** Numbers that tell things apart; families number theirs anew. */
+export const key: Reader<number> = (value, where) => {
+  must(Number.isSafeInteger(value) && (value as number) >= 1, where);
   return value as number;
 };
 
@@ -55,18 +88,47 @@ export function oneOf<Value>(...values: Value[]): Reader<Value> {
 }
 
 export function orNull<Value>(read: Reader<Value>): Reader<Value | null> {
-  return (value, where) => (value === null ? null : read(value, where));
+  return (value, where, lost) => (value === null ? null : read(value, where, lost));
+}
+
+/** For a field without which all else can be read. */
+export function orElse<Value>(read: Reader<Value>, otherwise: Value): Reader<Value> {
+  return (value, where, lost) => readOr(read, value, where, lost) ?? otherwise;
+}
+
+/** undefined: it is out of bounds, and its place has been told. */
+function readOr<Value>(
+  read: Reader<Value>,
+  value: unknown,
+  where: string,
+  lost: string[],
+): Value | undefined {
+  try {
+    return read(value, where, lost);
+  } catch (cause) {
+    if (!(cause instanceof OutOfBounds)) throw cause;
+    lost.push(cause.where);
+    return undefined;
+  }
 }
 
 /** For a field that older pages did not keep. */
 export function whereSaid<Value>(read: Reader<Value>, otherwise: Value): Reader<Value> {
-  return (value, where) => (value === undefined ? otherwise : read(value, where));
+  return (value, where, lost) => (value === undefined ? otherwise : read(value, where, lost));
 }
 
-export function listOf<Value>(read: Reader<Value>, most: number, least = 0): Reader<Value[]> {
-  return (value, where) => {
-    must(Array.isArray(value) && value.length >= least && value.length <= most, where);
-    return (value as unknown[]).map((item, place) => read(item, `${where}[${place}]`));
+/** What is out of bounds, and what is more than `most`, is left out. */
+export function listOf<Value>(read: Reader<Value>, most = Infinity, least = 0): Reader<Value[]> {
+  return (value, where, lost) => {
+    must(Array.isArray(value), where);
+    const items = value as unknown[];
+    if (items.length > most) lost.push(`${where}[${most}]`);
+    const kept = items
+      .slice(0, most)
+      .map((item, place) => readOr(read, item, `${where}[${place}]`, lost))
+      .filter((item) => item !== undefined);
+    must(kept.length >= least, where);
+    return kept;
   };
 }
 
@@ -74,12 +136,12 @@ export function listOf<Value>(read: Reader<Value>, most: number, least = 0): Rea
 export function shape<Value extends object>(fields: {
   [Key in keyof Value]: Reader<Value[Key]>;
 }): Reader<Value> {
-  return (value, where) => {
+  return (value, where, lost) => {
     must(typeof value === "object" && value !== null && !Array.isArray(value), where);
     const from = value as Record<string, unknown>;
     const read = Object.entries<Reader<unknown>>(fields).map(([key, reader]) => [
       key,
-      reader(Object.hasOwn(from, key) ? from[key] : undefined, where === "" ? key : `${where}.${key}`),
+      reader(Object.hasOwn(from, key) ? from[key] : undefined, where === "" ? key : `${where}.${key}`, lost),
     ]);
     return Object.fromEntries(read) as Value;
   };

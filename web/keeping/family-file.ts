@@ -1,13 +1,13 @@
-// Everything a family keeps as one file, and back. Lists are in it as their text, or in base64 where they are none.
-import { flag, listOf, oneOf, orNull, shape, text, Unexpected } from "./checked";
+// Everything a family keeps as one file, and back. Lists stand in it as their text, or in base64 where they are none.
+import { flag, listOf, mark, oneOf, orNull, shape, text, Unexpected, whereSaid } from "./checked";
 import { family, formVersion, readVersioned } from "./family-form";
-import type { Family, FormFault, ListFile } from "./family-form";
+import type { Family, FormFault, ListFile, Whole } from "./family-form";
 
 /** Tells the file from all others. */
 const form = "saddlerule family";
 
-/** Ten of the longest lists; lists are checked once more when they are opened. */
-const mostText = 120_000_000;
+/** Any number of them: lists are checked once more when they are opened. */
+const bytesAsText = mark(Infinity);
 
 /** Its bytes have all edits in them already. */
 interface WrittenList extends Omit<ListFile, "bytes" | "edits"> {
@@ -20,11 +20,11 @@ const writtenLists = listOf(
     name: text(),
     sample: flag,
     inHand: flag,
+    unsaved: whereSaid(flag, false),
     encoding: oneOf("windows-1252", null),
-    text: orNull(text(mostText)),
-    base64: orNull(text(mostText)),
+    text: orNull(bytesAsText),
+    base64: orNull(bytesAsText),
   }),
-  100,
 );
 
 export function fileText(kept: Family, lists: ListFile[]): string {
@@ -32,8 +32,8 @@ export function fileText(kept: Family, lists: ListFile[]): string {
   return `${JSON.stringify(written, null, 1)}\n`;
 }
 
-function listWritten({ bytes, name, sample, inHand, encoding }: ListFile): WrittenList {
-  const list = { name, sample, inHand, encoding };
+function listWritten({ bytes, name, sample, inHand, unsaved, encoding }: ListFile): WrittenList {
+  const list = { name, sample, inHand, unsaved, encoding };
   try {
     const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
     return { ...list, text, base64: null };
@@ -53,7 +53,7 @@ function listRead({ text, base64, ...written }: WrittenList): ListFile {
   }
 }
 
-export function readFileText(content: string): { family: Family; lists: ListFile[] } | FormFault {
+export function readFileText(content: string): Whole<{ family: Family; lists: ListFile[] }> | FormFault {
   let value: unknown;
   try {
     value = JSON.parse(content);
@@ -63,8 +63,8 @@ export function readFileText(content: string): { family: Family; lists: ListFile
     return { code: cut ? "damaged" : "foreign", where: "" };
   }
   if ((Object(value) as { form?: unknown }).form !== form) return { code: "foreign", where: "" };
-  return readVersioned(value, (whole, where) => ({
-    family: family(whole, where),
-    lists: shape({ lists: writtenLists })(whole, where).lists.map(listRead),
+  return readVersioned(value, (whole, where, lost) => ({
+    family: family(whole, where, lost),
+    lists: shape({ lists: writtenLists })(whole, where, lost).lists.map(listRead),
   }));
 }

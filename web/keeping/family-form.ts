@@ -1,5 +1,7 @@
 // What a family keeps, on the device and in a file: the project's own form, with its version, checked when it is read.
 import type { PageState, RiderEntry, WaitingRider } from "../state/page-state";
+import { longestName, longestText } from "../state/limits";
+import { mostPicked } from "../state/picking";
 import { emptyMorning, noClub } from "../state/club-day";
 import type { ClubState, Morning } from "../state/club-day";
 import { noYearsWishes } from "../state/years-ahead";
@@ -14,9 +16,12 @@ import type { TypedUnit } from "../engine/wire-requests";
 import {
   day,
   flag,
+  key,
   listOf,
+  mark,
   number,
   oneOf,
+  orElse,
   orNull,
   shape,
   text,
@@ -52,6 +57,8 @@ export interface ListFile {
   sample: boolean;
   /** The one on the rack. */
   inHand: boolean;
+  /** It has changes that are in no file of its own. */
+  unsaved: boolean;
   /** How it is read where that is not UTF-8. */
   encoding: "windows-1252" | null;
   bytes: Uint8Array;
@@ -88,6 +95,11 @@ function morningIn({ club }: PageState): KeptMorning {
   return { riders, gone, absent, fixed, never, rounds, set, before };
 }
 
+/** Two marks as JSON, in which a character may take six. */
+const longestPair = 2 * 6 * longestText + 10;
+
+const largestKey = 1_000_000;
+
 const unit = oneOf<TypedUnit>("cm", "in");
 const month = shape<WaitingRider["rider"]["born"]>({ year: text(4), month: text(2) });
 const figure = shape<WaitingRider["rider"]["stature"]>({ text: text(), unit });
@@ -95,9 +107,9 @@ const kind = <Other extends string>(...others: Other[]) =>
   oneOf<"pedal" | "balance" | Other>("pedal", "balance", ...others);
 
 const rider = shape<WaitingRider["rider"]>({
-  key: whole,
-  name: text(40),
-  readings: listOf(shape({ key: whole, on: day, figure, shoes: flag }), 10_000),
+  key,
+  name: text(longestName),
+  readings: listOf(shape({ key, on: day, figure, shoes: flag })),
   stage: orNull(oneOf("gliding", "side_wheels", "starting", "riding")),
   confidence: oneOf("wary", "usual", "bold"),
   born: month,
@@ -114,8 +126,8 @@ const wants = shape<WaitingRider["wants"]>({
   brakes: oneOf("any", "two_hand", "coaster"),
   gears: oneOf("any", "single", "several"),
   kind: kind("any"),
-  wheel: orNull(number),
-  colour: orNull(text()),
+  wheel: orElse(orNull(number), null),
+  colour: orElse(orNull(mark()), null),
   availableOnly: flag,
   offRoad: flag,
   resalePercent: text(),
@@ -135,60 +147,57 @@ const taped = shape<Family["tape"]["draft"]>({
   price: text(),
 });
 
-const pair = { rider: text(), bike: text() };
-const ids = listOf(text(), 25_000);
+const pair = { rider: mark(), bike: mark() };
+const ids = listOf(mark());
 const cells = { name: text(), inseam: text(), shoes: text(), stage: text(), age: text(), born: text() };
 
 const tableRow = shape<TableRow>({
-  row: whole,
-  id: text(),
+  row: orElse(whole, 1),
+  id: mark(),
   measured: flag,
   cells: shape({ ...cells, weight: text(), height: text() }),
   rider: shape<TableRow["rider"]>({
-    readings: listOf(shape({ on: text(10), inseam_mm: number, shoes: flag }), 10),
+    readings: listOf(shape({ on: day, inseam_mm: number, shoes: flag })),
     born: orNull(text(10)),
-    stature_mm: orNull(number),
-    mass_kg: orNull(number),
+    stature_mm: orElse(orNull(number), null),
+    mass_kg: orElse(orNull(number), null),
     stage: oneOf("gliding", "side_wheels", "starting", "riding", null),
   }),
   problems: () => [],
 });
 
 const morning = shape<KeptMorning>({
-  riders: listOf(tableRow, 5000),
+  riders: listOf(tableRow),
   gone: ids,
   absent: ids,
-  fixed: listOf(shape({ ...pair, out: flag }), 5000),
-  never: listOf(shape(pair), 5000),
-  rounds: whole,
-  set: listOf(text(1000), 5000),
-  before: listOf(shape(pair), 5000),
+  fixed: listOf(shape({ ...pair, out: flag })),
+  never: listOf(shape(pair)),
+  rounds: orElse(whole, 1),
+  set: listOf(mark(longestPair)),
+  before: listOf(shape(pair)),
 });
 
 const years = shape<YearsWishes>({
-  years: whole,
+  years: orElse(whole, noYearsWishes.years),
   perYear: text(),
-  mostBikes: orNull(whole),
+  mostBikes: orElse(orNull(whole), null),
   buyFrom: month,
-  marks: listOf(
-    shape({ id: text(), list: text(), is: oneOf("", "owned", "keep", "not"), price: text() }),
-    25_000,
-  ),
+  marks: listOf(shape({ id: mark(), list: mark(), is: oneOf("", "owned", "keep", "not"), price: text() })),
 });
 
 const familyReader = shape<Family>({
   language: oneOf(...languages),
   unit,
-  inHand: whole,
-  riders: listOf(shape<WaitingRider>({ rider, wants }), 1000, 1),
+  inHand: key,
+  riders: listOf(shape<WaitingRider>({ rider, wants }), Infinity, 1),
   tape: shape<Family["tape"]>({
     draft: taped,
-    kept: listOf(shape({ id: text(), bike: taped }), 20_000),
-    nextNumber: whole,
+    kept: listOf(shape({ id: mark(), bike: taped })),
+    nextNumber: orElse(whole, 1),
   }),
-  picked: listOf(text(), 4),
+  picked: listOf(mark(), mostPicked),
   // Pages before this one kept none.
-  club: (value, where) => (value === undefined ? { ...emptyMorning, before: [] } : morning(value, where)),
+  club: whereSaid(morning, { ...emptyMorning, before: [] }),
   years: whereSaid(years, noYearsWishes),
 });
 
@@ -197,27 +206,52 @@ function needsOwnKeys(things: { key: number }[], where: string): void {
   if (new Set(things.map(({ key }) => key)).size < things.length) throw new Unexpected(where);
 }
 
-/** The keys of readings count up as they are added: from a file they begin anew, so that they never run out. */
+/** Keys count up as things are added: from a file those of readings begin anew, so that they never run out. */
 function numberedAnew(rider: RiderEntry): RiderEntry {
   return { ...rider, readings: rider.readings.map((reading, place) => ({ ...reading, key: place + 1 })) };
 }
 
-export const family: Reader<Family> = (value, where) => {
-  const read = familyReader(value, where);
+/** A rider without a name is called by the key, so that keys stay as long as they are no larger than a family's may be. */
+function withOwnNumbers({ riders, inHand, tape, ...family }: Family): Family {
+  const isLarge = riders.some(({ rider }) => rider.key > largestKey);
+  const numbered = riders.map(({ rider, wants }, place) => ({
+    rider: numberedAnew(isLarge ? { ...rider, key: place + 1 } : rider),
+    wants,
+  }));
+  const taken = riders.findIndex(({ rider }) => rider.key === inHand);
+  const taped = tape.kept.map(({ id }) => Number(/^taped-(\d{1,8})$/.exec(id)?.[1] ?? 0));
+  const nextNumber = taped.reduce((next, number) => Math.max(next, number + 1), tape.nextNumber);
+  return {
+    ...family,
+    riders: numbered,
+    inHand: isLarge ? taken + 1 : inHand,
+    tape: { ...tape, nextNumber },
+  };
+}
+
+export const family: Reader<Family> = (value, where, lost) => {
+  const read = familyReader(value, where, lost);
   const riders = read.riders.map((one) => one.rider);
   needsOwnKeys(riders, "riders");
   riders.forEach(({ readings }, place) => needsOwnKeys(readings, `riders[${place}].readings`));
   if (!riders.some(({ key }) => key === read.inHand)) throw new Unexpected("inHand");
-  return { ...read, riders: read.riders.map((one) => ({ ...one, rider: numberedAnew(one.rider) })) };
+  return withOwnNumbers(read);
 };
 
+/** What was read, and the places of what had to be left out or cut. */
+export type Whole<Value> = Value & { lost: string[] };
+
 /** What `read` makes of it, or why it cannot be read. `value` bears the version in its field `version`. */
-export function readVersioned<Value>(value: unknown, read: Reader<Value>): Value | FormFault {
+export function readVersioned<Value extends object>(
+  value: unknown,
+  read: Reader<Value>,
+): Whole<Value> | FormFault {
   const { version } = Object(value) as { version?: unknown };
   if (typeof version === "number" && version > formVersion) return { code: "newer", where: "" };
   try {
-    oneOf(formVersion, ...olderForms)(version, "version");
-    return read(value, "");
+    oneOf(formVersion, ...olderForms)(version, "version", []);
+    const lost: string[] = [];
+    return { ...read(value, "", lost), lost };
   } catch (cause) {
     if (cause instanceof Unexpected) return { code: "damaged", where: cause.where };
     throw cause;

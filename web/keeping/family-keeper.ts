@@ -1,8 +1,10 @@
 // Keeping what a family typed: on the device as long as that is asked for, in a file, or not at all any more.
 import { firstState, noList } from "../state/page-state";
 import type { PageState } from "../state/page-state";
+import type { DeskState } from "../state/list-desk";
+import { onDesk } from "../state/list-steps";
 import type { Store } from "../state/store";
-import { flag, listOf, oneOf, shape, text, Unexpected } from "./checked";
+import { flag, listOf, oneOf, shape, text, Unexpected, whereSaid } from "./checked";
 import type { Reader } from "./checked";
 import { StillHeld } from "./device-store";
 import type { DeviceStore, Stored } from "./device-store";
@@ -16,7 +18,7 @@ import {
   readVersioned,
   wishesBroughtBack,
 } from "./family-form";
-import type { Family, FormFault, ListFile } from "./family-form";
+import type { Family, FormFault, ListFile, Whole } from "./family-form";
 import { keepingIs, measured, waitsForWord } from "./keeping-state";
 import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
@@ -56,28 +58,24 @@ const bytes: Reader<Uint8Array> = (value, where) => {
 };
 
 /** The engine looks at each change once more; what was kept before lists had edits has none. */
-const edits: Reader<ListFile["edits"]> = (value = [], where) =>
-  listOf(
-    listOf((change) => change as EntryChange, 100_000),
-    1000,
-  )(value, where);
+const edits = whereSaid<ListFile["edits"]>(listOf(listOf((change) => change as EntryChange)), []);
 
 const listFiles = listOf(
   shape<ListFile>({
     name: text(),
     sample: flag,
     inHand: flag,
+    unsaved: whereSaid(flag, false),
     encoding: oneOf("windows-1252", null),
     bytes,
     edits,
   }),
-  100,
 );
 
-function readStored({ value, lists }: Stored): Kept | FormFault {
-  return readVersioned(value, (whole, where) => ({
-    family: family(whole, where),
-    lists: listFiles(lists, "lists"),
+function readStored({ value, lists }: Stored): Whole<Kept> | FormFault {
+  return readVersioned(value, (whole, where, lost) => ({
+    family: family(whole, where, lost),
+    lists: listFiles(lists, "lists", lost),
   }));
 }
 
@@ -93,7 +91,7 @@ export function familyKeeper(
   let revision = 0;
   /** What it holds. */
   let written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
-  let before: Kept | null = null;
+  let before: (Kept & { desk: Pick<DeskState, "draft" | "view"> }) | null = null;
   /** Something kept is on its way into the page, in several steps of which none is kept. */
   let showing = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -177,7 +175,10 @@ export function familyKeeper(
     }
     const whole = await show(kept);
     written = { family: textOf(store.read()), lists: lists.mark(store.read()) };
-    tell({ on: !isShared, written: true, trouble: !whole ? "damaged" : isShared ? "left" : null });
+    const { lost } = kept;
+    const trouble = !whole ? "damaged" : isShared ? "left" : lost.length > 0 ? "mended" : null;
+    if (lost.length > 0) store.change(keepingIs({ said: { what: "mended", lost } }));
+    tell({ on: !isShared, written: true, trouble });
   }
 
   const stop = store.subscribe((state) => {
@@ -254,14 +255,18 @@ export function familyKeeper(
         store.change(keepingIs({ said: { what: "fault", file: file.name, fault: kept } }));
         return;
       }
-      before = { family: familyIn(store.read()), lists: await lists.files() };
-      await show(kept);
+      const { draft, view } = store.read().desk;
+      before = { family: familyIn(store.read()), lists: await lists.files(), desk: { draft, view } };
+      const whole = await show(kept);
+      const lost = whole ? kept.lost : [...kept.lost, "lists"];
       const inFile = measured(store.read());
-      store.change(keepingIs({ inFile, said: { what: "opened", file: file.name } }));
+      store.change(keepingIs({ inFile, said: { what: "opened", file: file.name, lost } }));
     },
     async undoOpening() {
       if (before === null) return;
+      const { desk } = before;
       await show(before);
+      store.change(onDesk(() => desk));
       before = null;
       store.change(keepingIs({ said: { what: "undone" } }));
     },

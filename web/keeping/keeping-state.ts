@@ -8,7 +8,7 @@ import type { FormFault } from "./family-form";
 /**
  * Why nothing is kept although that is wanted: no place for it, refused, full; or a record that must not be written over
  * unasked: damaged, of a newer page, of another page that wrote since (`elsewhere`), or taken away by one (`gone`).
- * `left`: an earlier version kept it where other pages can read it, so that it has to go. `held`: another page keeps it from
+ * `mended`: parts of the record cannot be read. `left`: an earlier version kept it where other pages can read it, so that it has to go. `held`: another page keeps it from
  * being deleted.
  */
 export type KeepingTrouble =
@@ -17,6 +17,7 @@ export type KeepingTrouble =
   | "full"
   | "elsewhere"
   | "gone"
+  | "mended"
   | "left"
   | "held"
   | Exclude<FormFault["code"], "foreign">;
@@ -31,7 +32,10 @@ export interface KeepingState {
   inFile: string;
   /** What came of the last file, or of wiping. */
   said:
-    | { what: "saved" | "opened"; file: string }
+    | { what: "saved"; file: string }
+    /** But for what is `lost`. */
+    | { what: "opened"; file: string; lost: string[] }
+    | { what: "mended"; lost: string[] }
     | { what: "fault"; file: string; fault: FormFault }
     | { what: "wiped" | "undone" }
     | null;
@@ -69,5 +73,5 @@ export function keepingIs(part: Partial<KeepingState>): Change<PageState> {
 
 /** Nothing is written until somebody says which of two records is to stay. */
 export function waitsForWord(trouble: KeepingTrouble | null): boolean {
-  return trouble === "damaged" || trouble === "newer" || trouble === "elsewhere";
+  return trouble !== null && ["damaged", "newer", "mended", "elsewhere"].includes(trouble);
 }

@@ -4,6 +4,8 @@ import { editedFile } from "../engine/list-history";
 import type { EditedFile } from "../engine/list-history";
 import type { ListOpening } from "../engine/list-opening";
 import type { ListShelf } from "../engine/list-shelf";
+import { longestText } from "../state/limits";
+import { isUnsaved } from "../state/list-desk";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
 import type { ListFile } from "./family-form";
@@ -27,13 +29,16 @@ export function listsAtHand(
 ): ListsAtHand {
   function filesOf(inEngine: EditedFile | null): ListFile[] {
     const { open, inHand } = store.read().desk;
-    return open.flatMap(({ key, file, title, sample }): ListFile[] => {
+    return open.flatMap((list): ListFile[] => {
+      const { key, file, title, sample } = list;
       const edited = key === inHand ? inEngine : null;
       const kept = edited ?? shelf.fileOf(key);
       if (kept === null) return [];
       const { bytes, encoding = null } = kept;
       const edits = edited?.edits ?? [];
-      return [{ name: file ?? title ?? "", sample, inHand: key === inHand, encoding, bytes, edits }];
+      // An address may be of any length.
+      const name = (file ?? title ?? "").slice(0, longestText);
+      return [{ name, sample, inHand: key === inHand, unsaved: isUnsaved(list), encoding, bytes, edits }];
     });
   }
 
@@ -46,7 +51,7 @@ export function listsAtHand(
     mark: ({ desk }) =>
       JSON.stringify([
         desk.inHand,
-        desk.open.map(({ key, undo, redo }) => [key, undo.at(-1)?.key, redo.length]),
+        desk.open.map(({ key, undo, redo, savedAt }) => [key, undo.at(-1)?.key, redo.length, savedAt]),
       ]),
     files,
     async filesWithEdits() {
@@ -57,9 +62,10 @@ export function listsAtHand(
       for (const { key } of store.read().desk.open) await shelf.close(key);
       // The one that is in hand comes last, and so stays there.
       for (const file of [...files].sort((a, b) => Number(a.inHand) - Number(b.inHand))) {
-        const { name, sample, encoding, bytes, edits } = file;
+        const { name, sample, unsaved, encoding, bytes, edits } = file;
         const read = encoding === null ? {} : { encoding };
-        await opening.open({ name, sample, kept: true, ...read, edits, bytes: () => Promise.resolve(bytes) });
+        const kept = { kept: true, unsaved, edits, bytes: () => Promise.resolve(bytes) } as const;
+        await opening.open({ name, sample, ...read, ...kept });
       }
       return store.read().desk.open.length === files.length;
     },

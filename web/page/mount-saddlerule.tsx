@@ -28,6 +28,7 @@ import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
 import type { Language, OtherLanguage } from "../texts/languages";
 import { afterPaint } from "../engine/after-paint";
+import { afterDraft } from "./after-draft";
 import { deviceDay } from "./device-day";
 import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
@@ -97,6 +98,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     opened: work.opened,
   });
   const lists = listsAtHand(store, work, opening, engines.rack);
+  const mayCome = afterDraft(store);
   const keeper = familyKeeper(store, device ?? null, lists, deviceIsShared);
   const stopMinding = device == null ? () => undefined : mindLeaving(keeper);
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
@@ -163,7 +165,10 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   return {
     store,
     tools: () => toolsFor(store.read()),
-    openList: (source) => begun.then(() => (mounted ? opening.open(source) : undefined)),
+    async openList(source) {
+      await begun;
+      if ((await mayCome(source.name)) && mounted) await opening.open(source);
+    },
     unmount() {
       mounted = false;
       opening.stop();

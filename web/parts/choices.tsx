@@ -1,5 +1,6 @@
 // One of a few: as a switch for short words, as cards for whole sentences, as a list for many.
-import type { ComponentChildren } from "preact";
+import type { ComponentChildren, JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 
 export interface Option<Value> {
   value: Value;
@@ -16,13 +17,22 @@ interface ChoiceProps<Value> {
   onChoose: (value: Value) => void;
 }
 
+/** Chromium holds on to a button that leaves the page in its group, and to the whole screen with it: it leaves the group first. */
+function Radio(input: Pick<JSX.IntrinsicElements["input"], "name" | "value" | "checked" | "onChange">) {
+  const place = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    const button = place.current;
+    return () => button?.removeAttribute("name");
+  }, []);
+  return <input ref={place} type="radio" {...input} />;
+}
+
 function Radios<Value>({ name, options, chosen, onChoose }: Omit<ChoiceProps<Value>, "legend">) {
   return (
     <>
       {options.map(({ value, label }) => (
         <label key={String(value)}>
-          <input
-            type="radio"
+          <Radio
             name={name}
             value={String(value)}
             checked={value === chosen}

@@ -3,6 +3,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { Select } from "./choices";
 import { usePage } from "../page/page-context";
 import type { MonthEntry } from "../state/page-state";
+import { longestTyped } from "../state/limits";
 import { plainNumber } from "../state/request-building";
 
 interface TextFieldProps {
@@ -35,7 +36,7 @@ export function TextField({
   hint,
   problem = null,
   kind = "figure",
-  longest = 200,
+  longest = longestTyped,
   big = false,
   asked = false,
 }: TextFieldProps) {

@@ -42,7 +42,7 @@ export interface OpenList {
   named?: boolean;
   undo: Step[];
   redo: Step[];
-  /** The newest step when the list was saved last; 0: as it was opened. */
+  /** The newest step when the list was saved last; 0: as it was opened; `neverSaved`: it was opened with changes in it. */
   savedAt: number;
 }
 
@@ -100,6 +100,8 @@ export interface DeskState {
   lastNumber: number | null;
   merge: Merge | null;
   save: SaveWish & { savedAs: string | null; failed: boolean };
+  /** A list that comes once the draft is in its own, or discarded. */
+  waits: string | null;
   /** The list that somebody wants to close although it holds unsaved changes. */
   closing: number | null;
 }
@@ -120,6 +122,7 @@ export const emptyDesk: DeskState = {
   lastNumber: null,
   merge: null,
   save: { form: "json", separator: ",", only: "all", savedAs: null, failed: false },
+  waits: null,
   closing: null,
 };
 
@@ -132,6 +135,9 @@ export function headNote({ page }: DeskState, field: keyof ListHead): Note | nul
   return page?.answer.notes.find(({ where }) => where === field) ?? null;
 }
 
+/** No step has this key. */
+export const neverSaved = -1;
+
 export function isUnsaved({ undo, savedAt }: OpenList): boolean {
   return (undo.at(-1)?.key ?? 0) !== savedAt;
 }
@@ -140,7 +146,12 @@ export function isTyped({ before, cells }: Draft): boolean {
   return Object.entries(cells).some(([field, text]) => (text ?? "") !== (before[field] ?? ""));
 }
 
+/** Somebody types a bike that is in no list yet. */
+export function holdsDraft({ draft }: DeskState): boolean {
+  return draft !== null && isTyped(draft);
+}
+
 /** Something would be lost if the page went away. */
 export function holdsUnsaved(desk: DeskState): boolean {
-  return desk.open.some(isUnsaved) || (desk.draft !== null && isTyped(desk.draft));
+  return desk.open.some(isUnsaved) || holdsDraft(desk);
 }

@@ -37,7 +37,7 @@ export function entriesTold(answer: ListRowsAnswer, from: number): PageChange {
 export function listTaken(
   key: number,
   answer: ListRowsAnswer,
-  made?: Pick<OpenList, "file" | "sample" | "keptOn" | "named">,
+  made?: Pick<OpenList, "file" | "sample" | "keptOn" | "named"> & Partial<Pick<OpenList, "savedAt">>,
 ): PageChange {
   return (state) => {
     const { desk } = state;

@@ -851,6 +851,7 @@ export const german: Translation = {
     entryTitle: "{name} ändern",
     keep: "Speichern",
     drop: "Änderungen verwerfen",
+    waits: "„{name}“ wird geöffnet, sobald du dieses Rad speicherst oder verwirfst.",
     dropNew: "Dieses Rad verwerfen",
     copy: "Dieses Rad kopieren",
     remove: "Dieses Rad entfernen",
@@ -997,6 +998,7 @@ export const german: Translation = {
     saved: "Gespeichert als {file}. Sieh bei den Downloads nach.",
     opened: "{file} ist offen. Sie hat ersetzt, was hier stand.",
     undone: "Alles ist wieder, wie es war.",
+    leftOut: "Ausgelassen oder gekürzt, weil es nicht lesbar ist: {where}.",
     faults: {
       foreign:
         "„{file}“ wurde nicht mit diesem Knopf gespeichert. Eine Liste von Rädern öffnest du unter „Liste“.",
@@ -1031,6 +1033,8 @@ export const german: Translation = {
       elsewhere:
         "Auf diesem Gerät ist etwas anderes gespeichert, als hier steht: Vielleicht hat es ein anderer Tab oder ein anderes Fenster geändert. Bis du wählst, wird nichts mehr gespeichert.",
       gone: "In einem anderen Tab oder Fenster wurde das Speichern ausgeschaltet. Auf diesem Gerät ist jetzt nichts gespeichert.",
+      mended:
+        "Ein Teil von dem, was auf diesem Gerät gespeichert war, ist nicht lesbar. Du siehst alles andere, und Neues wird erst gespeichert, wenn du wählst.",
       left: "Ein älteres Saddlerule hat dies im Browser gespeichert, wo andere Dateien es lesen und ändern können. Speichere alles in einer Datei und lösche es dann aus dem Browser.",
       held: "Ein anderer Tab oder ein anderes Fenster nutzt noch, was auf diesem Gerät gespeichert ist. Schließe es, dann wird alles gelöscht.",
     },

@@ -866,6 +866,7 @@ export const english = {
     entryTitle: "Edit {name}",
     keep: "Save this bike",
     drop: "Discard changes",
+    waits: "“{name}” opens once you save or discard this bike.",
     dropNew: "Discard this bike",
     copy: "Copy this bike",
     remove: "Remove this bike",
@@ -1004,6 +1005,7 @@ export const english = {
     saved: "Saved as {file}. Look in your downloads folder.",
     opened: "{file} is open. It replaced what was here.",
     undone: "Everything is back as it was.",
+    leftOut: "Left out or cut short, as it cannot be read: {where}.",
     faults: {
       foreign: "“{file}” was not saved with this button. Open a list of bikes under “List”.",
       newer: "“{file}” was saved by a newer Saddlerule. Open it with that version.",
@@ -1035,6 +1037,8 @@ export const english = {
       elsewhere:
         "What is saved on this device differs from what you see: another tab or window may have changed it. Nothing more is saved until you choose.",
       gone: "Saving was turned off in another tab or window. Nothing is saved on this device now.",
+      mended:
+        "Some of what was saved on this device cannot be read. You see all the rest, and nothing new is saved until you choose.",
       left: "An older Saddlerule saved this in the browser, where other files can read and change it. Save everything to a file, then delete it from the browser.",
       held: "Another tab or window still uses what is saved here. Close it to delete all of it.",
     },

@@ -851,6 +851,7 @@ export const spanish: Translation = {
     entryTitle: "Editar {name}",
     keep: "Guardar",
     drop: "Descartar los cambios",
+    waits: "«{name}» se abre cuando guardes o descartes esta bici.",
     dropNew: "No añadirla",
     copy: "Copiar esta bici",
     remove: "Quitar esta bici",
@@ -995,6 +996,7 @@ export const spanish: Translation = {
     saved: "Guardado como {file}. Mira en tus descargas.",
     opened: "{file} está abierto. Ha sustituido lo que había.",
     undone: "Todo vuelve a estar como antes.",
+    leftOut: "Omitido o acortado, porque no se puede leer: {where}.",
     faults: {
       foreign: "«{file}» no se guardó con este botón. Una lista de bicis se abre en «Lista».",
       newer: "«{file}» se guardó con un Saddlerule más nuevo. Ábrelo con esa versión.",
@@ -1026,6 +1028,8 @@ export const spanish: Translation = {
       elsewhere:
         "Lo guardado no es lo que ves aquí: quizá lo cambió otra pestaña o ventana. No se guarda más hasta que elijas.",
       gone: "En otra pestaña o ventana se desactivó guardar. Ahora no hay nada guardado en este dispositivo.",
+      mended:
+        "Una parte de lo guardado en este dispositivo no se puede leer. Ves todo lo demás, y no se guarda nada nuevo hasta que elijas.",
       left: "Un Saddlerule más antiguo guardó esto en el navegador, donde otros archivos pueden leerlo y cambiarlo. Guarda todo en un archivo y luego podrás borrar esto del navegador.",
       held: "Otra pestaña o ventana todavía usa lo guardado en este dispositivo. Ciérrala y se borrará todo.",
     },

@@ -850,6 +850,7 @@ export const french: Translation = {
     entryTitle: "Modifier {name}",
     keep: "Enregistrer",
     drop: "Annuler les changements",
+    waits: "« {name} » s’ouvre dès que vous enregistrez ce vélo ou y renoncez.",
     dropNew: "Ne pas l’ajouter",
     copy: "Copier ce vélo",
     remove: "Supprimer ce vélo",
@@ -995,6 +996,7 @@ export const french: Translation = {
     saved: "Enregistré sous {file}. Regardez dans vos téléchargements.",
     opened: "{file} est ouvert. Il a remplacé ce qui était ici.",
     undone: "Tout est revenu comme avant.",
+    leftOut: "Omis ou raccourci, car illisible : {where}.",
     faults: {
       foreign: "« {file} » n’a pas été enregistré avec ce bouton. Une liste de vélos s’ouvre sous « Liste ».",
       newer: "« {file} » vient d’un Saddlerule plus récent. Ouvrez-le avec cette version.",
@@ -1027,6 +1029,8 @@ export const french: Translation = {
       elsewhere:
         "Ce qui est enregistré sur cet appareil n’est pas ce qui s’affiche : un autre onglet ou une autre fenêtre l’a peut-être changé. Plus rien n’est enregistré avant votre choix.",
       gone: "Dans un autre onglet ou une autre fenêtre, l’enregistrement a été désactivé. Plus rien n’est enregistré sur cet appareil.",
+      mended:
+        "Une partie de ce qui était enregistré sur cet appareil est illisible. Vous voyez tout le reste, et rien de nouveau n’est enregistré avant votre choix.",
       left: "Un Saddlerule plus ancien a enregistré ceci dans le navigateur, où d’autres fichiers peuvent le lire et le changer. Enregistrez tout dans un fichier, puis effacez-le du navigateur.",
       held: "Un autre onglet ou une autre fenêtre utilise encore ce qui est enregistré sur cet appareil. Fermez-le, et tout sera effacé.",
     },

@@ -850,6 +850,7 @@ export const dutch: Translation = {
     entryTitle: "{name} wijzigen",
     keep: "Bewaren",
     drop: "Wijzigingen weggooien",
+    waits: "“{name}” gaat open zodra je deze fiets bewaart of weggooit.",
     dropNew: "Niet toevoegen",
     copy: "Kopieer deze fiets",
     remove: "Verwijder deze fiets",
@@ -996,6 +997,7 @@ export const dutch: Translation = {
     saved: "Bewaard als {file}. Kijk bij je downloads.",
     opened: "{file} is open. Het heeft vervangen wat hier stond.",
     undone: "Alles is weer zoals het was.",
+    leftOut: "Weggelaten of ingekort, omdat het niet leesbaar is: {where}.",
     faults: {
       foreign: "“{file}” is niet met deze knop bewaard. Een lijst met fietsen open je bij “Lijst”.",
       newer: "“{file}” is bewaard met een nieuwere Saddlerule. Open het daarmee.",
@@ -1028,6 +1030,8 @@ export const dutch: Translation = {
       elsewhere:
         "Op dit apparaat is iets anders bewaard dan hier staat: misschien is het in een ander tabblad of venster gewijzigd. Er wordt niets meer bewaard tot je kiest.",
       gone: "In een ander tabblad of venster is bewaren uitgezet. Er is nu niets bewaard op dit apparaat.",
+      mended:
+        "Een deel van wat op dit apparaat bewaard was, is niet leesbaar. Je ziet al het andere, en er wordt niets nieuws bewaard tot je kiest.",
       left: "Een oudere Saddlerule heeft dit in de browser bewaard, waar andere bestanden het kunnen lezen en wijzigen. Bewaar alles in een bestand en wis het daarna uit de browser.",
       held: "Een ander tabblad of venster gebruikt nog wat op dit apparaat bewaard is. Sluit het, dan wordt alles gewist.",
     },

@@ -14,6 +14,7 @@ import { missingWords } from "../../parts/what-is-missing";
 import { ShareText } from "../../parts/share-text";
 import { answerTo } from "../../state/answers";
 import { VerdictHead } from "../../parts/verdict-head";
+import { longestName } from "../../state/limits";
 import type { PageState } from "../../state/page-state";
 import { riderSaid } from "../../state/rider-changes";
 import { went } from "../../state/screen-changes";
@@ -60,7 +61,7 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
               label={texts.family.name}
               text={rider.name}
               kind="plain"
-              longest={40}
+              longest={longestName}
               onType={(name) => change(riderSaid({ name }))}
             />
           )}

@@ -7,6 +7,7 @@ import { worded } from "../../parts/notes";
 import type { Draft } from "../../state/list-desk";
 import { lengthFields, typed } from "../../state/list-drafts";
 import type { Texts } from "../../texts/texts";
+import { longestText } from "../../state/limits";
 import { SlipLine } from "./slip-line";
 
 export type FieldName = keyof Texts["desk"]["fields"];
@@ -64,7 +65,7 @@ export function EntryField({ draft, checked, field, units, currency = null, big 
           text={text}
           kind={plainFields.includes(field) || !known.includes(field) ? "plain" : "figure"}
           big={big}
-          longest={2000}
+          longest={longestText}
           problem={problem !== null && isAbout(problem, field) ? worded(texts, figures, problem) : null}
           onType={type}
         />

@@ -33,6 +33,7 @@ export function EntryForm({ desk, check }: { desk: DeskState; check: Told<CheckE
     <>
       <ScreenHead title={number === null ? texts.desk.entryNew : texts.desk.entryTitle({ name })} />
       <div class="inset stack" onKeyDown={toNextField}>
+        <ListWaits desk={desk} />
         <CheckSaid desk={desk} checked={check.answer} />
         {Object.entries(fieldGroups).map(([group, fields]) => (
           <fieldset key={group} class="sheet stack">
@@ -73,6 +74,12 @@ export function EntryForm({ desk, check }: { desk: DeskState; check: Told<CheckE
       </div>
     </>
   );
+}
+
+/** The list that comes next; nothing of what is typed is lost to it. */
+export function ListWaits({ desk: { waits } }: { desk: DeskState }) {
+  const { texts } = usePage();
+  return <p role="status">{waits !== null && texts.desk.waits({ name: waits })}</p>;
 }
 
 /** What a bike lacks to be one. */

@@ -11,7 +11,7 @@ import type { Told } from "../../state/answers";
 import type { DeskState } from "../../state/list-desk";
 import { draftDropped, fieldInHand, measuredIn } from "../../state/list-drafts";
 import { EntryField } from "./entry-fields";
-import { CheckSaid } from "./entry-form";
+import { CheckSaid, ListWaits } from "./entry-form";
 import { toNextField } from "./next-field";
 
 const first = ["id", "saddle_lowest", "saddle_highest"];
@@ -80,6 +80,7 @@ export function Workshop({ desk, check }: { desk: DeskState; check: Told<CheckEn
           </figcaption>
         </figure>
         <div class="stack">
+          <ListWaits desk={desk} />
           {first.map(field(true))}
           {measured ? <CheckSaid desk={desk} checked={checked} /> : <p class="soft">{texts.desk.waiting}</p>}
           <p class="soft" role="status">

@@ -7,7 +7,7 @@ import { usePage } from "../../page/page-context";
 import { TickField } from "../../parts/fields";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
-import { SettleTrouble } from "./settle-trouble";
+import { LeftOut, SettleTrouble } from "./settle-trouble";
 
 export function KeepScreen({ state }: { state: PageState }) {
   const { texts, keepsOnDevice, site } = usePage();
@@ -109,7 +109,7 @@ function FileSaid({ said }: { said: KeepingState["said"] }) {
       {said?.what === "undone" && <p>{undone}</p>}
       {said?.what === "opened" && (
         <p>
-          {opened({ file: said.file })}{" "}
+          {opened({ file: said.file })} <LeftOut lost={said.lost} />
           <button type="button" class="plain-link" onClick={() => void keeper.undoOpening()}>
             {texts.family.undo}
           </button>

@@ -7,7 +7,11 @@ export function SettleTrouble({ keeping: { trouble, said } }: { keeping: Keeping
   const { texts, keeper } = usePage();
   return (
     <div role="alert" class="stack">
-      {trouble !== null && <p class="problem at-once">{texts.keep.troubles[trouble]}</p>}
+      {trouble !== null && (
+        <p class="problem at-once">
+          {texts.keep.troubles[trouble]} {said?.what === "mended" && <LeftOut lost={said.lost} />}
+        </p>
+      )}
       {trouble === "left" && said?.what === "saved" && (
         <button type="button" class="button wide" onClick={() => keeper.keepOnDevice(false)}>
           {texts.keep.deleteLeft}
@@ -27,4 +31,13 @@ export function SettleTrouble({ keeping: { trouble, said } }: { keeping: Keeping
       )}
     </div>
   );
+}
+
+const mostNamed = 5;
+
+/** What could not be read, by its places. */
+export function LeftOut({ lost }: { lost: string[] }) {
+  const { texts } = usePage();
+  const named = lost.slice(0, mostNamed).join(", ") + (lost.length > mostNamed ? " …" : "");
+  return lost.length === 0 ? null : <>{texts.keep.leftOut({ where: named })} </>;
 }

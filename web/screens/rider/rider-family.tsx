@@ -3,10 +3,9 @@ import { usePage } from "../../page/page-context";
 import { TextField } from "../../parts/fields";
 import { riderName } from "../../parts/rider-switch";
 import { riderBroughtBack, riderRemoved } from "../../state/family-changes";
+import { longestName } from "../../state/limits";
 import type { PageState } from "../../state/page-state";
 import { riderSaid } from "../../state/rider-changes";
-
-const longestName = 40;
 
 export function RiderFamily({ state }: { state: PageState }) {
   const { texts, change } = usePage();
