@@ -23,6 +23,15 @@ function hostImports(progress, mayGoOn) {
   };
 }
 
+/** Half a letter, as where a text was cut within one, is no Unicode: it is sent as a letter that cannot be read. */
+function jsonOf(request) {
+  const text = JSON.stringify(request);
+  if (!/\\ud[89a-f]/.test(text)) return text;
+  return JSON.stringify(request, (_, value) =>
+    typeof value === "string" ? value.replace(/\p{Surrogate}/gu, "\ufffd") : value,
+  );
+}
+
 /** @typedef {(done: number, total: number) => void} OnProgress in bytes of the file */
 /** @typedef {{ ask(request: object | string, file?: Uint8Array, onProgress?: OnProgress): any, heapBytes(): number }} Engine */
 
@@ -66,7 +75,7 @@ export async function openEngine(wasm) {
     ask(request, file = new Uint8Array(0), tell) {
       onProgress = tell;
       try {
-        const text = typeof request === "string" ? request : JSON.stringify(request);
+        const text = typeof request === "string" ? request : jsonOf(request);
         return exchange(new TextEncoder().encode(text), file);
       } catch (cause) {
         // An instance that trapped is finished. The next call gets a fresh one, without a list.

@@ -54,6 +54,16 @@ ${body}
 `;
 }
 
+/** As it is where it holds percent signs that mean nothing. */
+function plainPath(address) {
+  const { pathname } = new URL(address, "http://localhost");
+  try {
+    return decodeURIComponent(pathname);
+  } catch {
+    return pathname;
+  }
+}
+
 /**
  * Serves `pages` (a text, bytes, or a function of request and response, by path) and, below /saddlerule/, the files of the
  * element. `requests` gathers the paths that were asked for.
@@ -63,7 +73,7 @@ ${body}
 export async function clubSite(pages, { policy = strictPolicy, element = elementFolder } = {}) {
   const requests = [];
   const server = createServer(async (request, response) => {
-    const path = decodeURIComponent(new URL(request.url, "http://localhost").pathname);
+    const path = plainPath(request.url);
     requests.push(path);
     const page = pages[path];
     if (typeof page === "function") {

@@ -84,6 +84,17 @@ test("after an error the next call works", async () => {
   }
 });
 
+test("half a letter in a request is a letter that cannot be read, and no fault of the request", async () => {
+  const engine = await openBuiltEngine();
+  engine.ask({ do: "load" }, readFileSync(sample("loan-shed.json")));
+  const { rider: reader, error } = engine.ask({ ...assess, wants: { colour: "\ud800 red \udc00" } });
+  assert.equal(error, undefined);
+  assert.equal(reader.basis, "measured");
+  assert.equal(engine.ask({ do: "entry", id: "L\ud83d" }).error.code, "request_bike_unknown");
+  const whole = engine.ask({ do: "entry", id: "\\ud800 \u{1F6B2}" }).error;
+  assert.equal(whole.figures.id, "\\ud800 \u{1F6B2}", "what only looks like one stays as it is");
+});
+
 test("an array of requests is answered by an array, each on its own", async () => {
   const engine = await openBuiltEngine();
   const answers = engine.ask([{ do: "about" }, { do: "fly" }, assess]);

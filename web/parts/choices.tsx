@@ -1,6 +1,6 @@
 // One of a few: as a switch for short words, as cards for whole sentences, as a list for many.
 import type { ComponentChildren, JSX } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 
 export interface Option<Value> {
   value: Value;
@@ -20,7 +20,8 @@ interface ChoiceProps<Value> {
 /** Chromium holds on to a button that leaves the page in its group, and to the whole screen with it: it leaves the group first. */
 function Radio(input: Pick<JSX.IntrinsicElements["input"], "name" | "value" | "checked" | "onChange">) {
   const place = useRef<HTMLInputElement>(null);
-  useEffect(() => {
+  // At once: a screen may be left before an effect has run.
+  useLayoutEffect(() => {
     const button = place.current;
     return () => button?.removeAttribute("name");
   }, []);
