@@ -86,7 +86,7 @@ export function driver() {
 
   /** Gives a file to a field for one, as a file chooser does. */
   const give = (field, name, content) => {
-    const given = new DataTransfer();
+    const given = new window.DataTransfer();
     given.items.add(new File([typeof content === "string" ? content : Uint8Array.from(content)], name));
     field.files = given.files;
     field.dispatchEvent(new Event("change", { bubbles: true }));

@@ -85,9 +85,9 @@ async function sayAddress({ hash, check }) {
   const { find, goTo, until } = window.drive;
   const say = async (text) => {
     const heard = new Promise((resolve) => addEventListener("hashchange", resolve, { once: true }));
-    const before = location.hash;
-    location.hash = text;
-    if (location.hash !== before) await heard;
+    const before = window.location.hash;
+    window.location.hash = text;
+    if (window.location.hash !== before) await heard;
   };
   await say(hash);
   await say(`list=/check/${check}.json`);

@@ -179,6 +179,7 @@ test("nothing is stored before somebody asks for it, however much is typed", asy
   await typeInseam(page, "58");
   await goTo(page, "Save");
   await page.getByText("Off: everything is lost when you close this page.").waitFor();
+  await page.getByText(/So can other pages of this website\./).waitFor();
   await written(page);
   assert.deepEqual(await traces(page), noTraces);
   await reload(page);
