@@ -9,8 +9,8 @@ globalThis.document = {
   location: new URL("https://club.example/"),
 };
 
-const { readSettings, nothingSaid } = await pageModule("embedding/settings.ts");
-const { originFrom, settingsFromAddress } = await pageModule("embedding/from-address.ts");
+const { readSettings, nothingSaid, screenSaid } = await pageModule("embedding/settings.ts");
+const { hashWith, originFrom, settingsFromAddress } = await pageModule("embedding/from-address.ts");
 
 function read(given) {
   const misunderstood = [];
@@ -52,7 +52,7 @@ const nonsense = {
   units: ["", "mm", "furlongs", "toString"],
   // The last one is of the right shape, and no currency (ISO 4217).
   currency: ["", "€", "EURO", "QQQ"],
-  view: ["", "keep", "<b>", "constructor"],
+  view: ["", "beside", "<b>", "constructor"],
   bike: [""],
 };
 for (const [name, values] of Object.entries(nonsense)) {
@@ -94,11 +94,28 @@ test("an address says the same behind its #, and the console hears of what nobod
   assert.equal(settings.view, null);
   assert.equal(settings.host, "https://school.example");
   assert.equal(said.length, 2);
-  assert.match(said[0], /#view="moon" is not understood; expected: rider, rack, tape, list, club or suits/);
+  assert.match(
+    said[0],
+    /#view="moon" is not understood; expected: rider, rack, tape, list, club, suits, years, keep/,
+  );
   assert.match(said[1], /#colour="red" is not understood/);
 });
 
 test("an address without anything behind its # says nothing, to nobody", () => {
   assert.deepEqual(settingsFromAddress(""), { ...nothingSaid, host: null });
   assert.deepEqual(said, []);
+});
+
+test("a screen and a bike are put behind the #, and all else there stays as it was written", () => {
+  const kept = "#list=../b%20c.json&units=in";
+  assert.equal(hashWith("", { view: "rack", bike: null }), "#view=rack");
+  assert.equal(hashWith(`${kept}&view=tape`, { view: null, bike: "L 7&8" }), `${kept}&bike=L%207%268`);
+  assert.equal(
+    hashWith(`#bike=L07&${kept.slice(1)}`, { view: "card", bike: "L07" }),
+    `${kept}&view=card&bike=L07`,
+  );
+  assert.equal(settingsFromAddress(hashWith("", { view: null, bike: "L 7&8" })).bike, "L 7&8");
+  assert.deepEqual(screenSaid({ view: "card", bike: "L07" }), { name: "card", id: "L07" });
+  assert.deepEqual(screenSaid({ view: "tape", bike: "L07" }), { name: "bike", id: "L07" });
+  assert.deepEqual(screenSaid({ view: "card", bike: null }), { name: "rider" });
 });

@@ -18,6 +18,14 @@ function part(name, loader, contents) {
 /** `name` stands for a module written by the build. */
 export const text = (name, module) => part(name, "js", () => module);
 
+/** `name` stands for another file, which is loaded from beside the script. */
+export const outside = (name, file) => ({
+  name,
+  setup(bundle) {
+    bundle.onResolve({ filter: new RegExp(`^${name}$`) }, () => ({ path: file, external: true }));
+  },
+});
+
 /** The script carries the component's style as a text, and adopts it into its shadow root. */
 export function styleAsText(sheet) {
   return {

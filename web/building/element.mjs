@@ -2,7 +2,7 @@
 // page with Saddlerule in a frame. What is loaded is called by its content, so that two versions never mix in one folder.
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { outside, styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
 import { deflated } from "./packing.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
@@ -30,23 +30,30 @@ export async function elementFiles({ engine, sizes }) {
   };
   const script = await scriptText("embedding/element-app.ts", {
     format: "esm",
-    parts: [styleAsText(await sheetText("saddlerule.css")), text("element-files", constants(files))],
+    parts: [styleAsText(await sheetText("saddlerule.css")), text("element-files", addresses(files))],
     sizes,
   });
   const app = put("app", "js", script);
+  const named = text("element-app-file", `export const app = ${JSON.stringify(app)};`);
   return {
-    "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", {
-      parts: [text("element-app-file", constants({ app }))],
-    }),
+    "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", { parts: [named] }),
     "saddlerule-frame.js": await scriptText("embedding/frame-host.ts"),
+    "index.js": await scriptText("embedding/element-module.ts", {
+      format: "esm",
+      parts: [named, outside("element-app", `./${app}`)],
+    }),
     ...hashed,
   };
 }
 
 const hashText = (content) => createHash("sha256").update(content).digest("hex");
 
-function constants(values) {
-  return Object.entries(values)
-    .map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`)
-    .join("\n");
+/** Relative to the script, and written so that bundlers see which files it needs. */
+function addresses({ words, ...files }) {
+  const address = (name) => `new URL("./${name}", import.meta.url).href`;
+  const object = Object.entries(words).map(([language, name]) => `${language}: ${address(name)}`);
+  return [
+    ...Object.entries(files).map(([name, file]) => `export const ${name} = ${address(file)};`),
+    `export const words = { ${object.join(", ")} };`,
+  ].join("\n");
 }

@@ -5,10 +5,11 @@ import { compiledFrom } from "../engine/inflating";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
 import { mountSaddlerule } from "../page/mount-saddlerule";
+import { followHistory } from "../page/screen-history";
 import { scriptAddress } from "../page/trusted-scripts";
 import type { OtherLanguage } from "../texts/languages";
 import { tellChanges, tellOutside } from "./element-events";
-import type { Running } from "./element-loader";
+import type { Running } from "./define-element";
 import { giveParts } from "./element-parts";
 import { followSettings } from "./follow-settings";
 import { headingsFrom } from "./heading-levels";
@@ -16,14 +17,22 @@ import { followInline } from "./inline-list";
 import { tagCodes } from "./tag-codes";
 import { misunderstoodWords, readSettings } from "./settings";
 import type { Misunderstood } from "./settings";
+import { tellRefusal } from "./tell-refusal";
 import { tellWebmaster } from "./tell-webmaster";
 
-const beside = (file: string): string => new URL(file, import.meta.url).href;
-
-async function fetched(file: string): Promise<Response> {
-  const response = await fetch(beside(file));
-  if (!response.ok) throw new Error(`${file}: the server said ${response.status}`);
+/** A cache may still say what was so before the files were replaced. */
+async function fetched(address: string): Promise<Response> {
+  const first = await fetch(address);
+  const response = first.ok ? first : await fetch(address, { cache: "reload" });
+  if (!response.ok) throw new Error(`${address}: the server said ${response.status}`);
   return response;
+}
+
+/** So small a file, a bundler may have put into the script. */
+function workerAddress(): string {
+  if (!thread.startsWith("data:")) return thread;
+  const text = atob(thread.slice(thread.indexOf(",") + 1));
+  return URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
 }
 
 const engines = engineOpener({
@@ -33,7 +42,7 @@ const engines = engineOpener({
     return compiledFrom(body);
   },
   // A page that has this script from another origin has the engine on the page itself.
-  startWorker: () => new Worker(scriptAddress(beside(thread))),
+  startWorker: () => new Worker(scriptAddress(workerAddress())),
 });
 
 const spoken = new Map<OtherLanguage, Promise<string>>();
@@ -94,11 +103,25 @@ export function start(host: HTMLElement): Running {
     const isDarkAtTimes = getComputedStyle(host).colorScheme.includes("dark");
     host.shadowRoot?.querySelector(".room")?.classList.toggle("light", !isDarkAtTimes);
   };
+  let stopHistory: (() => void) | null = null;
+  const setHistory = (): void => {
+    // The history belongs to the page around, and is left alone unless that page says so.
+    if (host.hasAttribute("browser-back")) {
+      stopHistory ??= followHistory(mounted.store, { name: nameOf(host) });
+    } else {
+      stopHistory?.();
+      stopHistory = null;
+    }
+  };
   setHeadings();
   setScheme();
+  setHistory();
   const follow = followSettings(mounted, settings, listAt);
   if (settings.bike !== null) host.scrollIntoView();
-  const stopReading = followInline(host, (source) => void mounted.openList(source));
+  const stopReading = followInline(
+    host,
+    (source) => void mounted.openList(source).then(() => tellRefusal(mounted.store, "between the tags")),
+  );
   const followAddress = (): void => follow(readSettings(given, misunderstood));
   addEventListener("hashchange", followAddress);
   return {
@@ -106,9 +129,11 @@ export function start(host: HTMLElement): Running {
       followAddress();
       setHeadings();
       setScheme();
+      setHistory();
     },
     end() {
       removeEventListener("hashchange", followAddress);
+      stopHistory?.();
       stopReading();
       stopTelling();
       headings.stop();
@@ -116,4 +141,9 @@ export function start(host: HTMLElement): Running {
       if (fallback != null) host.shadowRoot?.append(fallback);
     },
   };
+}
+
+/** The same when the page is loaded anew. */
+function nameOf(host: HTMLElement): string {
+  return host.id || String([...document.querySelectorAll(host.localName)].indexOf(host));
 }

@@ -5,6 +5,12 @@ declare module "element-app-file" {
   export const app: string;
 }
 
+/** The same, for bundlers to follow. */
+declare module "element-app" {
+  export const start: import("./define-element").App["start"];
+}
+
+/** Addresses. */
 declare module "element-files" {
   /** The engine, packed for web/engine/inflating.ts. */
   export const engine: string;

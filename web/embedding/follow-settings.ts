@@ -5,23 +5,28 @@ import type { Mounted } from "../page/mount-saddlerule";
 import { shownIn } from "../state/rider-changes";
 import { currencyIs, languageChosen, went } from "../state/screen-changes";
 import { tagAwaitsNothing, tagOf, tagScanned } from "../state/suits";
+import { screenSaid } from "./settings";
 import type { Settings } from "./settings";
+import { tellRefusal } from "./tell-refusal";
 
-/**
- * Opens the list that `first` names; `sourceOf` makes it from its address as it was written. Gives the way to say something
- * else.
- */
+/** Says something else; `toScreen`: goes to the screen that is said, which is usual where it is another one. */
+export type Follow = (next: Settings, toScreen?: boolean) => void;
+
+/** Opens the list that `first` names; `sourceOf` makes it from its address as it was written. */
 export function followSettings(
   { store, openList }: Mounted,
   first: Settings,
   sourceOf: (list: string) => ListSource,
-): (next: Settings) => void {
+): Follow {
   let before = first;
   const open = (list: string): void =>
-    void openList(sourceOf(list)).then(() => store.change(tagAwaitsNothing()));
+    void openList(sourceOf(list)).then(() => {
+      store.change(tagAwaitsNothing());
+      tellRefusal(store, list);
+    });
   if (first.list !== null) open(first.list);
-  return (next) => {
-    const { list, language, units, currency, view, bike } = next;
+  return (next, toScreen = isOtherScreen(next, before)) => {
+    const { list, language, units, currency, bike } = next;
     const last = before;
     before = next;
     const usual = usualSettings();
@@ -29,10 +34,15 @@ export function followSettings(
     if (units !== last.units) store.change(shownIn(units ?? usual.units));
     if (currency !== last.currency) store.change(currencyIs(currency));
     const otherList = list !== null && (list !== last.list || currency !== last.currency);
-    const tag = bike === last.bike ? null : tagOf(bike, otherList ? list : null);
-    if (tag !== null) store.change(tagScanned(tag));
-    else if (view !== last.view) store.change(went({ name: view ?? "rider" }));
+    if (toScreen) {
+      const tag = tagOf(bike, otherList ? list : null);
+      store.change(tag === null ? went(screenSaid(next)) : tagScanned(tag, screenSaid(next)));
+    }
     // Prices are read with their currency.
     if (otherList) open(list);
   };
+}
+
+function isOtherScreen({ view, bike }: Settings, last: Settings): boolean {
+  return view !== last.view || (bike !== null && bike !== last.bike);
 }

@@ -1,10 +1,7 @@
-// For a page that shows Saddlerule in a frame, built as saddlerule-frame.js: gives each <iframe data-saddlerule> the height of
-// what is in it. height-told.ts is the other side.
+// For a page that shows Saddlerule of another origin in a frame, built as saddlerule-frame.js: gives each <iframe data-saddlerule>
+// the height of what is in it. height-told.ts is the other side.
+import { frameHeight } from "./frame-height";
 import type { HeightMessage, HeightQuestion } from "./height-told";
-
-/** In CSS pixels. What is higher scrolls inside its frame: a list of thousands of bikes would make the page endless. */
-const lowest = 320;
-const highest = 6000;
 
 function heightIn(data: unknown): number | null {
   const { saddlerule, height } = Object(data) as Partial<HeightMessage>;
@@ -28,7 +25,7 @@ addEventListener("message", ({ data, origin, source }) => {
   if (height === null || source === null) return;
   for (const frame of frames()) {
     if (frame.contentWindow !== source || originOf(frame) !== origin) continue;
-    frame.style.height = `${Math.min(highest, Math.max(lowest, Math.ceil(height)))}px`;
+    frame.style.height = frameHeight(height);
   }
 });
 

@@ -41,3 +41,15 @@ export function settingsFromAddress(hash: string): AddressSettings {
   if (text !== null && host === null) told("host", text, "an origin such as https://club.example");
   return { ...settings, host };
 }
+
+/** The part of an address from its # on, with another screen in it; all else in it stays as it was written. */
+export function hashWith(hash: string, { view, bike }: Pick<Settings, "view" | "bike">): string {
+  const kept = hash
+    .replace(/^#/, "")
+    .split("&")
+    .filter((part) => part !== "" && !/^(view|bike)=/.test(part));
+  const said = Object.entries({ view, bike }).flatMap(([name, value]) =>
+    value === null ? [] : [`${name}=${encodeURIComponent(value)}`],
+  );
+  return `#${[...kept, ...said].join("&")}`;
+}

@@ -1,5 +1,6 @@
-// Inside a frame: tells the page around it how high this one is, so that it can give the frame that height.
-// saddlerule-frame.ts is the other side.
+// Inside a frame: has the frame as high as what is in it. A frame of this page's own origin is given that height at once; a page of
+// another origin is told, and frame-host.ts is there the other side.
+import { frameHeight } from "./frame-height";
 
 /** What is posted. */
 export interface HeightMessage {
@@ -16,6 +17,29 @@ export interface HeightQuestion {
 /** In CSS pixels. The page around sees only steps: from exact heights it could tell how many bikes fit, and so the inside leg. */
 const step = 240;
 
+/** Tells the height of `element`, now and whenever it is another one. */
+function watchHeight(element: Element, told: (height: number) => void): void {
+  let last = 0;
+  new ResizeObserver(() => {
+    const height = Math.ceil(element.getBoundingClientRect().height / step) * step;
+    if (height === last) return;
+    last = height;
+    told(height);
+  }).observe(element);
+}
+
+/** The frame that this page stands in, where its page asks for the height and is of the same origin. */
+export function ownFrame(): HTMLElement | null {
+  const { frameElement: frame } = window;
+  return frame?.hasAttribute("data-saddlerule") === true ? (frame as HTMLElement) : null;
+}
+
+export function keepAsHigh(frame: HTMLElement, element: Element): void {
+  watchHeight(element, (height) => {
+    frame.style.height = frameHeight(height);
+  });
+}
+
 /**
  * Tells the height of `element`, now, whenever it changes and when it is asked, to the page around if that is of the origin
  * `host`; nobody else is told.
@@ -26,12 +50,10 @@ export function tellHeight(element: Element, host: string): void {
   const tell = (): void => {
     window.parent.postMessage({ saddlerule: "height", height: told } satisfies HeightMessage, host);
   };
-  new ResizeObserver(() => {
-    const height = Math.ceil(element.getBoundingClientRect().height / step) * step;
-    if (height === told) return;
+  watchHeight(element, (height) => {
     told = height;
     tell();
-  }).observe(element);
+  });
   addEventListener("message", ({ data, origin, source }) => {
     const { saddlerule } = Object(data) as Partial<HeightQuestion>;
     if (saddlerule === "how high" && origin === host && source === window.parent && told > 0) tell();

@@ -1,19 +1,52 @@
 // A list that is in the page itself, as <script type="application/json"> between an element's tags.
 import type { ListSource } from "../engine/list-opening";
+import type { Refusal } from "../engine/wire-answers";
+import { listIn, mended } from "./inline-text";
+import { tellWebmaster } from "./tell-webmaster";
 
-function textIn(host: Element): string | null {
-  const script = host.querySelector(":scope > script[type='application/json']");
-  return script === null || host.hasAttribute("list") ? null : script.textContent;
+interface Written {
+  text: string;
+  /** What was done to the script itself. */
+  done: string[];
 }
+
+/** The script that has a list in it, wherever an editor left it and whatever it took from it; or the list without one. */
+function writtenIn(host: Element): Written | null {
+  if (host.hasAttribute("list")) return null;
+  const script =
+    host.querySelector("script[type='application/json']") ?? host.querySelector("script:not([src])");
+  if (script?.textContent) return { text: script.textContent, done: [] };
+  const text = listIn(host.textContent ?? "");
+  return text === null ? null : { text, done: ["took its <script> away"] };
+}
+
+const unreadable: Refusal = {
+  error: {
+    code: "inline_rewritten",
+    where: "",
+    problem: "the editor of this website has changed the list",
+    expected: "the list in a file, and its address in the attribute list",
+    figures: {},
+  },
+};
+
+const advice = 'To be safe, put the list into a file and name its address: list="/bikes.json".';
 
 /** Opens it, and again when it is another one; the attribute `list` goes before it. Returns the way to stop. */
 export function followInline(host: Element, open: (source: ListSource) => void): () => void {
   let last: string | null = null;
   const look = (): void => {
-    const text = textIn(host);
-    if (text === null || text === last) return;
-    last = text;
-    const bytes = new TextEncoder().encode(text);
+    const written = writtenIn(host);
+    if (written === null || written.text === last) return;
+    last = written.text;
+    const { text, done, usable } = mended(written.text);
+    const all = [...written.done, ...done];
+    if (all.length > 0)
+      tellWebmaster(
+        `about the list between the tags, the editor of this website ${all.join(", and ")}. ` +
+          `${usable ? "It was read all the same." : "It cannot be read any more."} ${advice}`,
+      );
+    const bytes = usable ? new TextEncoder().encode(text) : unreadable;
     open({ name: "inline.json", sample: false, named: true, bytes: () => Promise.resolve(bytes) });
   };
   look();

@@ -2,10 +2,13 @@
 // not understood counts as not said.
 import type { TypedUnit } from "../engine/wire-requests";
 import { languages } from "../texts/languages";
+import type { Screen } from "../state/page-state";
 import type { Language } from "../texts/languages";
 
-/** Screens that Saddlerule can begin with. */
-export type View = "rider" | "rack" | "tape" | "list" | "club" | "suits";
+/** Screens that Saddlerule can begin with; the card is that of the bike that is named as well. */
+const views = ["rider", "rack", "tape", "list", "club", "suits", "years", "keep", "card"] as const;
+
+export type View = (typeof views)[number];
 
 export interface Settings {
   /** The address of a list, as it was written, which is relative to the page. */
@@ -56,7 +59,7 @@ const readers: { [Name in keyof Settings]: [Reader<NonNullable<Settings[Name]>>,
     (value) => currencies().find((code) => code === value.toUpperCase()) ?? null,
     "a currency of ISO 4217 in three letters, such as EUR",
   ],
-  view: [oneOf("rider", "rack", "tape", "list", "club", "suits"), "rider, rack, tape, list, club or suits"],
+  view: [oneOf(...views), views.join(", ")],
   bike: [(value) => (value === "" ? null : value), "the mark of a bike in the list"],
 };
 
@@ -70,6 +73,12 @@ export const nothingSaid: Settings = {
   view: null,
   bike: null,
 };
+
+/** The screen that is asked for, the rider's where none is. */
+export function screenSaid({ view, bike }: Pick<Settings, "view" | "bike">): Screen {
+  if (bike !== null) return { name: view === "card" ? "card" : "bike", id: bike };
+  return { name: view === null || view === "card" ? "rider" : view };
+}
 
 /**
  * @param given the value of a setting as it was written, null where nothing was

@@ -1,17 +1,20 @@
-// Saddlerule with a document of its own, as a file or on a server: it follows the document's address, may keep what a family
-// typed on the device, and tells a page that shows it in a frame how high it is.
+// Saddlerule with a document of its own, as a file or on a server: it follows the document's address, makes its screens entries
+// of the browser's history, may keep what a family typed on the device, and tells a page that shows it in a frame how high it is.
 import { followSettings } from "../embedding/follow-settings";
-import { settingsFromAddress } from "../embedding/from-address";
+import { hashWith, settingsFromAddress } from "../embedding/from-address";
 import type { AddressSettings } from "../embedding/from-address";
-import { tellHeight } from "../embedding/height-told";
+import type { View } from "../embedding/settings";
+import { keepAsHigh, ownFrame, tellHeight } from "../embedding/height-told";
 import type { TagCodes } from "../embedding/tag-codes";
 import type { EngineOpener } from "../engine/engine-opening";
 import type { ListSource } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
+import type { PageState } from "../state/page-state";
 import type { OtherLanguage } from "../texts/languages";
 import { mountSaddlerule } from "./mount-saddlerule";
 import type { SiteParts } from "./page-context";
+import { followHistory } from "./screen-history";
 
 export interface PageOptions {
   engines: EngineOpener;
@@ -62,10 +65,30 @@ export function mountPage({
     },
   });
   const follow = followSettings(mounted, settings, listAt);
-  addEventListener("hashchange", () => follow(read()));
-  if (settings.host !== null) {
+  // In a frame, the history is that of the page around.
+  if (window.parent === window) {
+    addEventListener("hashchange", () => follow(read(), false));
+    followHistory(mounted.store, {
+      name: "page",
+      addressOf: (state) => hashWith(location.hash, addressedScreen(state)),
+      onStranger: () => follow(read(), true),
+    });
+  } else addEventListener("hashchange", () => follow(read()));
+  const frame = ownFrame();
+  if (settings.host !== null || frame !== null) {
     // As high as what is in it: a frame has no screen of its own.
     host.classList.add("framed");
-    tellHeight(host, settings.host);
+    if (settings.host !== null) tellHeight(host, settings.host);
+    else if (frame !== null) keepAsHigh(frame, host);
   }
+}
+
+/** As near as an address comes to the screen. Bikes that were measured or picked are known in this page alone. */
+function addressedScreen({ screen, tape }: PageState): { view: View | null; bike: string | null } {
+  const rack = { view: "rack", bike: null } as const;
+  if (screen.name === "beside") return rack;
+  if (!("id" in screen)) return { view: screen.name, bike: null };
+  const { id, name } = screen;
+  if (tape.kept.some((kept) => kept.id === id)) return rack;
+  return { view: name === "card" ? "card" : null, bike: id };
 }

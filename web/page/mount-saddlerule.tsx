@@ -7,7 +7,7 @@ import { listWork } from "../engine/list-desk-work";
 import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
 import type { TagCodes } from "../embedding/tag-codes";
-import { nothingSaid } from "../embedding/settings";
+import { nothingSaid, screenSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
 import type { ListSource } from "../engine/list-opening";
@@ -78,12 +78,13 @@ export function usualSettings(): { language: Language; units: TypedUnit } {
 /** Shows Saddlerule inside `host`. */
 export function mountSaddlerule(host: Element, options: SaddleruleOptions): Mounted {
   const usual = usualSettings();
-  const { language: said, units, currency, view, bike, list } = options.settings ?? nothingSaid;
+  const settings = options.settings ?? nothingSaid;
+  const { language: said, units, currency, bike, list } = settings;
   const language = said ?? usual.language;
   const store = createStore<PageState>({
     ...firstState(deviceDay(), units ?? usual.units, language, populationFor(navigator.languages)),
     currency,
-    screen: bike === null ? { name: view ?? "rider" } : { name: "bike", id: bike },
+    screen: screenSaid(settings),
     tag: tagOf(bike, list),
   });
   const words = spokenWords(options.packedWords);

@@ -1,7 +1,7 @@
 // The list turned round, and the bike whose tag was scanned.
 import type { SuitsAnswer, SuitsTable } from "../engine/wire-suits";
 import type { Question } from "./answers";
-import type { PageState } from "./page-state";
+import type { PageState, Screen } from "./page-state";
 import { went } from "./screen-changes";
 import type { Change } from "./store";
 
@@ -43,8 +43,9 @@ export function tagOf(id: string | null, list: string | null): Tag | null {
   return id === null ? null : { id, awaited: list !== null };
 }
 
-export function tagScanned(tag: Tag): Change<PageState> {
-  return (state) => ({ ...went({ name: "bike", id: tag.id })(state), tag });
+/** @param screen one about that bike */
+export function tagScanned(tag: Tag, screen: Screen): Change<PageState> {
+  return (state) => ({ ...went(screen)(state), tag });
 }
 
 /** The list that was named has come, or will not come. */

@@ -1258,6 +1258,8 @@ export const german: Translation = {
         "{host} gibt diese Liste nicht an andere Websites. Für den Betreiber: Der Server muss mit „Access-Control-Allow-Origin: {origin}“ antworten.",
       address_policy:
         "Diese Seite darf von {host} nichts holen. Für den Betreiber: Die Content-Security-Policy der Seite muss {server} unter connect-src nennen.",
+      inline_rewritten:
+        "Der Editor dieser Website hat die Liste verändert, darum ist sie nicht mehr lesbar. Wer die Seite betreibt, kann das beheben.",
       address_offline:
         "Diese Seite geht nie ins Netz und holt darum keine Liste. Speichere die Liste auf diesem Gerät und öffne sie hier.",
       request_not_utf8: "Eine Frage an Saddlerule war kein UTF-8 (Byte {byte}).",

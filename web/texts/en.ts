@@ -1256,6 +1256,8 @@ export const english = {
         "{host} does not share this list with other websites. For the person who runs it: the server has to answer with “Access-Control-Allow-Origin: {origin}”.",
       address_policy:
         "This page is not allowed to load anything from {host}. For the person who runs it: its Content-Security-Policy has to name {server} under connect-src.",
+      inline_rewritten:
+        "The editor of this website has changed the list, so it cannot be read. The person who runs the page can fix it.",
       address_offline:
         "This page never goes online, so it cannot load the list. Save the list to this device, and open it here.",
       // The engine’s own sentence serves in English.

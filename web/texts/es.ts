@@ -1253,6 +1253,8 @@ export const spanish: Translation = {
         "{host} no da esta lista a otros sitios web. Para quien lo lleva: el servidor tiene que responder con «Access-Control-Allow-Origin: {origin}».",
       address_policy:
         "Esta página no puede pedir nada a {host}. Para quien la lleva: su Content-Security-Policy tiene que nombrar {server} en connect-src.",
+      inline_rewritten:
+        "El editor de este sitio web ha cambiado la lista y ya no se puede leer. Quien lleva la página puede arreglarlo.",
       address_offline:
         "Esta página nunca se conecta y por eso no carga ninguna lista. Guarda la lista en este dispositivo y ábrela aquí.",
       request_not_utf8: "Una pregunta a Saddlerule no era UTF-8 (byte {byte}).",

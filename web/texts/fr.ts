@@ -1253,6 +1253,8 @@ export const french: Translation = {
         "{host} ne donne pas cette liste aux autres sites. Pour les responsables : le serveur doit répondre avec « Access-Control-Allow-Origin: {origin} ».",
       address_policy:
         "Cette page n’a pas le droit de demander quoi que ce soit à {host}. Pour les responsables : sa Content-Security-Policy doit nommer {server} sous connect-src.",
+      inline_rewritten:
+        "L’éditeur de ce site a modifié la liste, qui ne peut plus être lue. Les responsables de la page peuvent y remédier.",
       address_offline:
         "Cette page ne va jamais en ligne et ne charge donc aucune liste. Enregistrez la liste sur cet appareil, puis ouvrez-la ici.",
       request_not_utf8: "Une question à Saddlerule n’était pas en UTF-8 (octet {byte}).",

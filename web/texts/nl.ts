@@ -1254,6 +1254,8 @@ export const dutch: Translation = {
         "{host} geeft deze lijst niet aan andere websites. Voor de beheerder: de server moet antwoorden met “Access-Control-Allow-Origin: {origin}”.",
       address_policy:
         "Deze pagina mag niets ophalen bij {host}. Voor de beheerder: de Content-Security-Policy van de pagina moet {server} noemen onder connect-src.",
+      inline_rewritten:
+        "De editor van deze website heeft de lijst veranderd, zodat die niet meer te lezen is. Wie de pagina beheert, kan dat herstellen.",
       address_offline:
         "Deze pagina gaat nooit online en haalt dus geen lijst op. Bewaar de lijst op dit apparaat en open die hier.",
       request_not_utf8: "Een vraag aan Saddlerule was geen UTF-8 (byte {byte}).",
