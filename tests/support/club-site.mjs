@@ -28,6 +28,7 @@ const types = {
   ".js": "text/javascript",
   ".css": "text/css",
   ".json": "application/json",
+  ".csv": "text/csv",
   ".bin": "application/octet-stream",
   ".txt": "text/plain; charset=utf-8",
 };

@@ -1,8 +1,9 @@
 // The element: the script that a club pastes into its page, what that script loads from beside itself, and the script for a
-// page with Saddlerule in a frame. What is loaded is called by its content, so that two versions never mix in one folder.
+// page with Saddlerule in a frame; for developers the folder is a package. What is loaded is called by its content, so that two versions never mix in one folder.
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { outside, styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { packageFiles } from "./element-package.mjs";
 import { deflated } from "./packing.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
@@ -43,6 +44,7 @@ export async function elementFiles({ engine, sizes }) {
       parts: [named, outside("element-app", `./${app}`)],
     }),
     ...hashed,
+    ...(await packageFiles()),
   };
 }
 

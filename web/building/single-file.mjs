@@ -2,17 +2,21 @@
 // its own Content-Security-Policy. The engine, the sample lists and the languages other than English travel packed in it.
 import { readFile } from "node:fs/promises";
 import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
+import { firstSight } from "./first-sight.mjs";
 import { deflated } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
-/** The HTML of the page around the engine in the file `engine`. `sizes`: says what each file adds to the script. */
-export async function singleFile({ engine, sizes }) {
+/**
+ * The HTML of the page around the engine in the file `engine`. `sizes`: says what each file adds to the script; `uploaded`: for a
+ * media library, from where it may fetch a list beside it.
+ */
+export async function singleFile({ engine, sizes, uploaded = false }) {
   const pageStyle = await sheetText("page-file.css");
   const sealedStyle = await sheetText("saddlerule.css");
-  const script = await scriptText("page/page-entry.ts", {
+  const script = await scriptText(uploaded ? "page/upload-entry.ts" : "page/page-entry.ts", {
     parts: [styleAsText(sealedStyle), engineThread],
     sizes,
   });
@@ -22,10 +26,11 @@ export async function singleFile({ engine, sizes }) {
     ...(await translatedTexts()),
     samples: (await sampleTexts()).join("\0"),
   };
-  return assembled({ pageStyle, sealedStyle, start, script, blocks, icon: await iconText() });
+  const reach = uploaded ? "'self'" : "'none'";
+  return assembled({ pageStyle, sealedStyle, start, script, blocks, reach, icon: await iconText() });
 }
 
-async function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }) {
+async function assembled({ pageStyle, sealedStyle, start, script, blocks, reach, icon }) {
   const policy = policyText({
     "default-src": ["'none'"],
     "img-src": ["data:"],
@@ -34,7 +39,7 @@ async function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }
     "style-src": [hashOf(pageStyle), hashOf(sealedStyle)],
     // The engine's thread is started from a text inside this script.
     "worker-src": ["blob:"],
-    "connect-src": ["'none'"],
+    "connect-src": [reach],
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
     ...trustedTypes,
@@ -54,7 +59,7 @@ async function assembled({ pageStyle, sealedStyle, start, script, blocks, icon }
 <style>${refuseEndTag(pageStyle, "style")}</style>
 </head>
 <body>
-<main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
+<main id="saddlerule">${await firstSight()}</main>
 ${await packedBlock(engine)}
 <script>${refuseEndTag(start, "script")}</script>
 ${(await Promise.all(others.map(packedBlock))).join("\n")}

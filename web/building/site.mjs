@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { firstSight } from "./first-sight.mjs";
 import { iconText } from "./page-icon.mjs";
 import { web } from "./places.mjs";
 import { integrityOf, policyText, siteDirectives } from "./policy.mjs";
@@ -43,6 +44,7 @@ export async function siteFiles({ engine, sizes }) {
       script: named("saddlerule.js", await scriptText("site/site-entry.ts", { parts: [sealed, own], sizes })),
       sheet: named("page.css", await sheetText("page-file.css")),
       icons,
+      first: await firstSight(),
     }),
     "manifest.webmanifest": manifest(icons),
     ...hashed,
@@ -98,7 +100,7 @@ function manifest({ small, large, maskable }) {
   return `${JSON.stringify(members, null, 2)}\n`;
 }
 
-function indexPage({ early, script, sheet, icons }) {
+function indexPage({ early, script, sheet, icons, first }) {
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -118,7 +120,7 @@ function indexPage({ early, script, sheet, icons }) {
 <link rel="manifest" href="manifest.webmanifest">
 </head>
 <body>
-<main id="saddlerule"><noscript>Saddlerule works out the fit on this device and needs JavaScript for it.</noscript></main>
+<main id="saddlerule">${first}</main>
 </body>
 </html>
 `;

@@ -1,0 +1,20 @@
+// A page file's Saddlerule, with its engine, in the one element that the file has for it.
+import { carriedEngine } from "../engine/carried-engine";
+import { engineOpener } from "../engine/engine-opening";
+import type { ListSource } from "../engine/list-opening";
+import { samplesFrom } from "../engine/samples";
+import { carriedText } from "./carried-blocks";
+import { earlyEngine } from "./early-engine";
+import { mountPage } from "./mount-page";
+
+/** @param listAt the list at an address that the file's own address names */
+export function showCarried(listAt: (address: string) => ListSource): void {
+  const engine = earlyEngine();
+  if (engine === undefined) return;
+  mountPage({
+    engines: engineOpener(carriedEngine(engine)),
+    packedWords: carriedText,
+    samples: samplesFrom(async (_name, place) => (await carriedText("samples")).split("\0")[place] ?? ""),
+    listAt,
+  });
+}
