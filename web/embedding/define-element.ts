@@ -46,7 +46,7 @@ function waitingRoom(host: HTMLElement): void {
   // Editors that take a <script> away leave the list that was in it, for readers to see.
   const hideList = (): void => {
     slot.hidden = Array.from(host.childNodes).some(
-      ({ nodeName, textContent }) => nodeName !== "SCRIPT" && /^\s*\{\s*["“”″&]/.test(textContent ?? ""),
+      ({ nodeName, textContent }) => nodeName !== "SCRIPT" && /^\s*\{/.test(textContent ?? ""),
     );
   };
   slot.addEventListener("slotchange", hideList);
@@ -142,7 +142,7 @@ export function defineElement({ version, from, load }: Files): void {
       for (const [property] of attributes) {
         if (!Object.hasOwn(this, property)) continue;
         const value = given[property];
-        delete given[property];
+        Reflect.deleteProperty(this, property);
         given[property] = value;
       }
     }
