@@ -13,7 +13,9 @@ import type { Running } from "./define-element";
 import { giveParts } from "./element-parts";
 import { followSettings } from "./follow-settings";
 import { headingsFrom } from "./heading-levels";
+import { mindHost } from "./in-its-host";
 import { followInline } from "./inline-list";
+import { printAlone } from "./print-alone";
 import { tagCodes } from "./tag-codes";
 import { misunderstoodWords, readSettings } from "./settings";
 import type { Misunderstood } from "./settings";
@@ -24,8 +26,14 @@ import { tellWebmaster } from "./tell-webmaster";
 async function fetched(address: string): Promise<Response> {
   const first = await fetch(address);
   const response = first.ok ? first : await fetch(address, { cache: "reload" });
-  if (!response.ok) throw new Error(`${address}: the server said ${response.status}`);
+  if (!response.ok) throw lost(`its file ${address} is not there: the server said ${response.status}.`);
   return response;
+}
+
+/** Readers are told that something went wrong, and the webmaster what. */
+function lost(cause: string): Error {
+  tellWebmaster(cause);
+  return new Error(cause);
 }
 
 /** So small a file, a bundler may have put into the script. */
@@ -38,8 +46,10 @@ function workerAddress(): string {
 const engines = engineOpener({
   compiled: async () => {
     const { body } = await fetched(engine);
-    if (body === null) throw new Error(`${engine}: the server sent nothing`);
-    return compiledFrom(body);
+    if (body === null) throw lost(`its file ${engine} is empty.`);
+    return compiledFrom(body).catch((failure: unknown) => {
+      throw lost(`its file ${engine} is not as it was built: ${String(failure)}.`);
+    });
   },
   // A page that has this script from another origin has the engine on the page itself.
   startWorker: () => new Worker(scriptAddress(workerAddress())),
@@ -87,10 +97,12 @@ export function start(host: HTMLElement): Running {
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
     tagCodes: tagCodes([]),
+    print: () => printAlone(host),
     // The first time it is drawn.
     onLanguage: () => fallback?.remove(),
   });
   const stopTelling = tellChanges(host, mounted);
+  const stopMinding = mindHost(host);
   const headings = headingsFrom(host);
   const setHeadings = (): void => {
     const value = given("heading-level")?.trim() ?? null;
@@ -136,6 +148,7 @@ export function start(host: HTMLElement): Running {
       stopHistory?.();
       stopReading();
       stopTelling();
+      stopMinding();
       headings.stop();
       mounted.unmount();
       if (fallback != null) host.shadowRoot?.append(fallback);

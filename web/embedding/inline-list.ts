@@ -16,7 +16,7 @@ function writtenIn(host: Element): Written | null {
   const script =
     host.querySelector("script[type='application/json']") ?? host.querySelector("script:not([src])");
   if (script?.textContent) return { text: script.textContent, done: [] };
-  const text = listIn(host.textContent ?? "");
+  const text = listIn(host.textContent);
   return text === null ? null : { text, done: ["took its <script> away"] };
 }
 

@@ -7,7 +7,7 @@ import { tellWebmaster } from "./tell-webmaster";
 /** @param list as the page names it */
 export function tellRefusal(store: Store<PageState>, list: string): void {
   const { refusal } = store.read().list;
-  if (refusal === null || !refusal.named) return;
+  if (refusal?.named !== true) return;
   const { code, where, problem, expected, figures } = refusal.problem;
   const told = Object.entries(figures).map(([name, figure]) => `${name}: ${figure}`);
   const parts = [where, problem, expected && `expected: ${expected}`, ...told].filter((part) => part);

@@ -96,7 +96,7 @@ async function fetched(
     const kept = Date.parse(response.headers.get(keptHeader) ?? "");
     if (!Number.isNaN(kept)) told?.keptOn(deviceDay(new Date(kept)));
     const body = await wholeBody(response, onProgress, watch.heard, watch.signal);
-    return body instanceof Uint8Array && isWebPage(body) ? webPage : body;
+    return body instanceof Uint8Array && isWebPage(body) ? webPage(response) : body;
   } catch {
     // Stopped by its reader, nothing is said about it.
     const seconds = String(watch.lateAfter() / 1000);
@@ -146,20 +146,26 @@ function watchOver(address: URL, { silent, whole }: Patience, stop: AbortSignal)
   };
 }
 
-const webPage = refusal(
-  "address_web_page",
-  "a web page came in place of the list",
-  "the address of the file itself",
-);
+/** A server may have led elsewhere, as to a page that asks for a login. */
+function webPage({ redirected, url }: Response): Refusal {
+  const problem = "a web page came in place of the list";
+  return refusal(
+    "address_web_page",
+    problem,
+    "the address of the file itself",
+    redirected ? { from: url } : {},
+  );
+}
 
-function refusedBy({ ok, status, headers }: Response, { host }: URL): Refusal | null {
+function refusedBy(response: Response, { host }: URL): Refusal | null {
+  const { ok, status, headers } = response;
   const figures = { status: String(status), host };
   if (status === 404 || status === 410)
     return refusal("address_gone", "there is no list at this address", "", figures);
   if (status === 401 || status === 403)
     return refusal("address_refused", "the server does not give it", "", figures);
   if (!ok) return refusal("address_server", "the server could not give it", "", figures);
-  if (/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "")) return webPage;
+  if (/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "")) return webPage(response);
   // Packed on the way, it is larger than it says.
   if (Number(headers.get("content-length") ?? 0) > mostFetched) return tooLarge;
   return null;

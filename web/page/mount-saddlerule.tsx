@@ -57,6 +57,8 @@ export interface SaddleruleOptions {
   site?: SiteParts;
   /** Where the page has an address. */
   tagCodes?: TagCodes;
+  /** In a page that is not to be printed around it. */
+  print?: () => void;
 }
 
 export interface Mounted {
@@ -115,6 +117,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       openList: (source) => void opening.open(source),
       openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
+      print: options.print ?? (() => print()),
       work,
       keeper,
       keepsOnDevice: device === undefined ? "notHere" : !deviceIsShared || "notFromFile",

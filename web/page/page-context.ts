@@ -24,6 +24,8 @@ export interface PageTools {
   work: ListWork;
   /** The file that is being opened is let go. */
   stopOpening: () => void;
+  /** Prints what is shown. */
+  print: () => void;
   /** Keeping what the family typed. */
   keeper: FamilyKeeper;
   /** Whether that may be on the device; where it may not, the text of `keep` that says why. */

@@ -24,7 +24,7 @@ import { MoveList } from "./move-list";
 import { saddleCalendar } from "./saddle-calendar";
 
 export function BikeCard({ state, id }: { state: PageState; id: string }) {
-  const { texts, figures, change } = usePage();
+  const { texts, figures, change, print } = usePage();
   const [named, setNamed] = useState(false);
   const { rider, today } = state;
   const { answer, fresh, pending } = answerTo(state, closeUp);
@@ -66,7 +66,7 @@ export function BikeCard({ state, id }: { state: PageState; id: string }) {
             />
           )}
           <div class="buttons">
-            <button type="button" class="button main" onClick={() => print()}>
+            <button type="button" class="button main" onClick={print}>
               {texts.card.print}
             </button>
             <ShareText title={texts.card.title} text={cardText(texts, words)} />

@@ -25,8 +25,7 @@ import type { PageState } from "../../state/page-state";
 import { bikeName, riderCalled } from "./club-names";
 
 export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswer }) {
-  const { texts, change } = usePage();
-  const onPaper = useOnPaper();
+  const { texts, change, print } = usePage();
   const { club } = state;
   const words = texts.club;
   const saddle = (pair: ClubPair): number => pair.saddle_mm ?? Infinity;
@@ -75,7 +74,7 @@ export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswe
         ticked={club.numbersOnly}
         onTick={(on) => change(numbersShown(on))}
       />
-      <button type="button" class="button wide" onClick={() => print()}>
+      <button type="button" class="button wide" onClick={print}>
         {words.print}
       </button>
     </section>

@@ -18,7 +18,7 @@ function toldAbout(bikes: RackBikes, { rows }: PageState): number {
 
 /** Prints once every bike is there, and follows the browser where somebody prints through it. */
 export function usePrinting(state: PageState, bikes: RackBikes): void {
-  const { change } = usePage();
+  const { change, print } = usePage();
   const { printing } = state;
   const ready =
     printing?.asked === true &&
@@ -39,7 +39,7 @@ export function usePrinting(state: PageState, bikes: RackBikes): void {
   }, [change]);
   useEffect(() => {
     if (ready) print();
-  }, [ready]);
+  }, [ready, print]);
 }
 
 export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes }) {

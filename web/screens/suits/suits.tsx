@@ -73,7 +73,7 @@ function useTrialPrint(): [boolean, () => void] {
 }
 
 function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
-  const { texts, tagCodes } = usePage();
+  const { texts, tagCodes, print } = usePage();
   const words = texts.suits;
   const { unit, list } = state;
   const { bikes, count } = answer;
@@ -150,7 +150,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
           onChoose={setPaper}
         />
         <div class="buttons">
-          <button type="button" class="button main" onClick={() => print()}>
+          <button type="button" class="button main" onClick={print}>
             {texts.club.print}
           </button>
           {view === "tags" && (

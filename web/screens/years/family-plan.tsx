@@ -11,7 +11,7 @@ import { bikesInOrder, planAccounts, planMonths, planWanted, spokenPlan } from "
 import type { SpokenPlan } from "./plan-words";
 
 export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswer }) {
-  const { texts, figures } = usePage();
+  const { texts, figures, print } = usePage();
   const spoken = spokenPlan(texts, figures, state, plan);
   const bikes = bikesInOrder(plan);
   return (
@@ -52,7 +52,7 @@ export function FamilyPlan({ state, plan }: { state: PageState; plan: YearsAnswe
       <Wanted lines={planWanted(spoken)} />
       <Money spoken={spoken} share={shareOfPercent(state.wants.resalePercent)} />
       <HowSure spoken={spoken} />
-      <button type="button" class="button wide" onClick={() => print()}>
+      <button type="button" class="button wide" onClick={print}>
         {texts.club.print}
       </button>
     </div>
