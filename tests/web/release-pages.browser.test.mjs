@@ -24,7 +24,7 @@ const guide = release["README.md"].toString();
 
 /** The frame as the guide has it, with other addresses. */
 const frameOf = (address) =>
-  /<iframe[^]*?<\/iframe\s*>/.exec(guide)[0].replaceAll("/fit/#list=../bikes.json", address);
+  /<iframe\n[^]*?<\/iframe\s*>/.exec(guide)[0].replaceAll("/fit/#list=../bikes.json", address);
 
 let browser;
 let site;
@@ -136,11 +136,6 @@ for (const [what, address] of [
       await page.locator("iframe").evaluate((element) => getComputedStyle(element).display),
       "block",
     );
-    await frame.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
-    await frame
-      .getByText(/\d+ fit/)
-      .first()
-      .waitFor();
     assert.deepEqual(problems, []);
   });
 
