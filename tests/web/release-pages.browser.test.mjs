@@ -37,6 +37,14 @@ before(async () => {
       ...Object.fromEntries(inFolder),
       "/files of the club/site/": release["site/index.html"],
       "/club.css": "",
+      ...Object.fromEntries(
+        Object.entries(release)
+          .filter(([name]) => name.startsWith("site/"))
+          .map(([name, content]) => [
+            `/changed/${name.slice(5)}`,
+            name.endsWith(".js") ? `${content}\n// a host's own` : content,
+          ]),
+      ),
       "/media": clubPage(frameOf("/files of the club/media-library/saddlerule-fit.html#list=bikes.csv")),
       "/media-german": clubPage(
         frameOf("/files of the club/media-library/saddlerule-fit.html#list=bikes.csv&language=de"),
@@ -148,4 +156,14 @@ test("a media library's file takes settings, and fetches no list from another ho
     .getByRole("alert")
     .getByText(/has to name .* under connect-src/)
     .waitFor();
+});
+
+test("a site whose scripts a host has changed says so in every language, once it had time to start", async (test) => {
+  const { page, problems } = await open(test, `${site.address}/changed/index.html`);
+  const words = page.getByText("Saddlerule has not started.");
+  assert.equal(await words.isVisible(), false);
+  await page.evaluate(() => document.getAnimations().forEach((animation) => animation.finish()));
+  await words.waitFor();
+  assert.equal(await page.locator("main > p:visible").count(), 5);
+  assert.ok(problems.some((problem) => /integrity/.test(problem)));
 });
