@@ -31,7 +31,7 @@ for (const { name, launch } of browsers) {
     test(`${name}: Back from one bike is the list of bikes as it was scrolled, and Forward the bike again`, async (test) => {
       const visit = await Visit.to(pageAddress, { test, browser, size: screens.phone });
       const back = () => visit.run(() => history.back());
-      const hash = () => visit.run(() => location.hash);
+      const hash = () => visit.run(() => window.location.hash);
       await visit.types("Inside leg", "49.5");
       await visit.goTo("List");
       await visit.opensFile(sample("loan-shed.json"));
@@ -43,15 +43,15 @@ for (const { name, launch } of browsers) {
       // Not in the middle of the screen, where it would be brought without a place to come back to.
       const left = await visit.run((name) => {
         const [element] = window.inPage.all("button", name);
-        scrollTo(0, scrollY + element.getBoundingClientRect().top - 200);
+        scrollTo(0, window.scrollY + element.getBoundingClientRect().top - 200);
         element.focus({ preventScroll: true });
-        return scrollY;
+        return window.scrollY;
       }, row.name);
       assert.ok(left > 500, `${left}`);
       const isWhereItWas = async () =>
         assert.ok(
-          Math.abs((await visit.run(() => scrollY)) - left) < 2,
-          `${await visit.run(() => scrollY)}, not ${left}`,
+          Math.abs((await visit.run(() => window.scrollY)) - left) < 2,
+          `${await visit.run(() => window.scrollY)}, not ${left}`,
         );
       await visit.key("Enter");
       await visit.sees("heading", row.name);
@@ -107,7 +107,7 @@ describe("in Chromium", { timeout: 240_000 }, () => {
     await page.getByRole("textbox", { name: "Name", exact: true }).fill("Hall 41");
     await page.goBack();
     await page.getByRole("button", { name: "See the bikes" }).waitFor();
-    assert.equal(await page.evaluate(() => location.hash), "#view=list");
+    assert.equal(await page.evaluate(() => window.location.hash), "#view=list");
     await page.goForward();
     assert.equal(await page.getByRole("textbox", { name: "Name", exact: true }).inputValue(), "Hall 41");
     await page.getByRole("textbox", { name: /^Saddle at its lowest/ }).fill("48");
@@ -131,7 +131,7 @@ describe("in Chromium", { timeout: 240_000 }, () => {
     await openShed(page);
     const seen = [];
     const address = async () => {
-      const hash = await page.evaluate(() => location.hash);
+      const hash = await page.evaluate(() => window.location.hash);
       seen.push(hash);
       return hash;
     };
@@ -178,11 +178,11 @@ describe("in Chromium", { timeout: 240_000 }, () => {
     const { page, faults, close } = await openPage(browser, screens.phone, {
       address: `${pageAddress}#units=in&language=de`,
     });
-    await page.evaluate(() => (location.hash = "units=in&language=en"));
+    await page.evaluate(() => (window.location.hash = "units=in&language=en"));
     await page.getByRole("button", { name: "Measure" }).click();
     await title(page, "Measure a bike");
-    assert.equal(await page.evaluate(() => location.hash), "#units=in&language=en&view=tape");
-    await page.evaluate(() => (location.hash = "units=cm&language=en&view=keep"));
+    assert.equal(await page.evaluate(() => window.location.hash), "#units=in&language=en&view=tape");
+    await page.evaluate(() => (window.location.hash = "units=cm&language=en&view=keep"));
     await page.locator(".screen.keep.current").waitFor();
     assert.equal(await page.evaluate(() => history.length), 5);
     await page.goBack();
@@ -255,7 +255,7 @@ describe("in Chromium", { timeout: 240_000 }, () => {
       const page = await open(test, "/quiet");
       await firstBike(page).click();
       await page.locator(".screen.bike.current").waitFor();
-      assert.deepEqual(await page.evaluate(() => [history.length, history.state, location.hash]), [
+      assert.deepEqual(await page.evaluate(() => [history.length, history.state, window.location.hash]), [
         3,
         null,
         "",
@@ -270,9 +270,9 @@ describe("in Chromium", { timeout: 240_000 }, () => {
       await page.evaluate(() => history.replaceState({ club: "own" }, ""));
       await firstBike(page).click();
       await page.locator(".screen.bike.current").waitFor();
-      assert.equal(await page.evaluate(() => location.hash), "");
+      assert.equal(await page.evaluate(() => window.location.hash), "");
       assert.equal(await page.evaluate(() => history.state.club), "own");
-      await page.evaluate(() => (location.hash = "news"));
+      await page.evaluate(() => (window.location.hash = "news"));
       await page
         .getByRole("button", { name: "Card for the fridge" })
         .or(page.locator(".to-tape"))
@@ -281,7 +281,7 @@ describe("in Chromium", { timeout: 240_000 }, () => {
       await page.locator(".screen.tape.current").waitFor();
       await page.goBack();
       await page.locator(".screen.bike.current").waitFor();
-      assert.equal(await page.evaluate(() => location.hash), "#news");
+      assert.equal(await page.evaluate(() => window.location.hash), "#news");
       await page.goBack();
       await page.goBack();
       await page.locator(".screen.rack.current").waitFor();

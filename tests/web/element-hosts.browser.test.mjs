@@ -229,7 +229,7 @@ describe("bars and edges", () => {
         page.addInitScript(() => {
           window.heard = [];
           document.addEventListener("keydown", (event) => {
-            if (event.target instanceof HTMLInputElement) return;
+            if (event.target instanceof window.HTMLInputElement) return;
             window.heard.push(event.key);
             if (/^[\d.]$/.test(event.key)) event.preventDefault();
           });
