@@ -26,6 +26,7 @@ import { bikeName, riderCalled } from "./club-names";
 
 export function PairList({ state, plan }: { state: PageState; plan: ClubDayAnswer }) {
   const { texts, change, print } = usePage();
+  const onPaper = useOnPaper();
   const { club } = state;
   const words = texts.club;
   const saddle = (pair: ClubPair): number => pair.saddle_mm ?? Infinity;

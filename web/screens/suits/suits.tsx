@@ -56,7 +56,7 @@ export function Suits({ state }: { state: PageState }) {
 }
 
 /** Whether a sheet is printed to try the printer with, and what begins that. */
-function useTrialPrint(): [boolean, () => void] {
+function useTrialPrint(print: () => void): [boolean, () => void] {
   const [trial, begin] = useState(false);
   useEffect(() => {
     if (!trial) return undefined;
@@ -68,7 +68,7 @@ function useTrialPrint(): [boolean, () => void] {
     return () => {
       for (const kind of ends) removeEventListener(kind, end);
     };
-  }, [trial]);
+  }, [trial, print]);
   return [trial, () => begin(true)];
 }
 
@@ -88,7 +88,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
   // Whoever scans a code must find the same list.
   const coded = tagCodes !== null && listInHand(state.desk)?.named === true;
 
-  const [trial, printTrial] = useTrialPrint();
+  const [trial, printTrial] = useTrialPrint(print);
   // The sheet is drawn while it is printed or saved: it is as long as the list.
   const onPaper = useOnPaper();
   const [saving, save] = useState(false);
