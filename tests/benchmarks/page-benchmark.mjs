@@ -12,7 +12,7 @@ import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
-import { openBuiltEngine, root } from "../support/built-engine.mjs";
+import { openBareEngine, root } from "../support/built-engine.mjs";
 import { openingTimes } from "./opening-times.mjs";
 import { goTo, launchBrowser, openList, pageFile, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
@@ -181,7 +181,7 @@ async function shiftOverTheMainJob(viewport) {
 }
 
 async function heapForTwentyThousand() {
-  const engine = await openBuiltEngine();
+  const engine = await openBareEngine();
   const loaded = engine.ask({ do: "load" }, makeList(20000));
   if (loaded.list?.bikes !== 20000) throw new Error("the list of 20,000 bikes was not loaded");
   const rider = { stage: "starting", readings: [{ on: "2026-11-20", inseam_mm: 495 }] };

@@ -8,7 +8,7 @@
 // All start from the file's bytes. Every figure is a median, every ratio one of medians taken in turns.
 
 import Papa from "papaparse";
-import { openBuiltEngine } from "../support/built-engine.mjs";
+import { openBareEngine } from "../support/built-engine.mjs";
 import { makeList } from "../support/make-list.mjs";
 
 const bikes = 20_000;
@@ -93,7 +93,7 @@ function readWithPapa(bytes) {
   return Papa.parse(decode(bytes), { header: true, skipEmptyLines: true }).data.length;
 }
 
-const engine = await openBuiltEngine();
+const engine = await openBareEngine();
 const readWithEngine = (bytes) => engine.ask({ do: "load" }, bytes).list.bikes;
 
 const readers = {

@@ -69,7 +69,7 @@ export function driver() {
 
   const press = async (selector) => (await until(selector, () => find(selector))).click();
 
-  /** A screen stands there, with all of its answers. */
+  /** A screen is there, with all of its answers. */
   const stands = (name) =>
     until(name, () => find(`.screen.${name}.current:not(.asking):not(.stale) .screen-title`));
 

@@ -1,5 +1,5 @@
 // A few bikes under one piece of tape, the rider's window across them: the rack's drawing for bikes on a sheet.
-import type { JudgedBike, JudgedRider } from "../engine/wire-answers";
+import type { JudgedBike, JudgedRider } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import { scaleOver } from "./height-scale";
 import { isGuess, shownWindow } from "./shown-window";

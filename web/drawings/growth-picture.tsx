@@ -1,7 +1,7 @@
 // The years ahead for one bike: the saddle height that the rider will need, as a band that climbs, against what the
 // bike's saddle can do, as a level piece of rule. Where the band enters and leaves the rule, the bike starts and ends.
+import type { ForecastAnswer, JudgedBike, Pause, WindowAhead } from "../engine/wire";
 import type { TargetedPointerEvent } from "preact";
-import type { ForecastAnswer, JudgedBike, Pause, WindowAhead } from "../engine/wire-answers";
 import { usePage } from "../page/page-context";
 import { tapeMarks } from "../figures/lengths";
 import { growthScale, margin, monthAt, monthsDrawn, yearsDrawn } from "./growth-scale";

@@ -1,5 +1,5 @@
 // Scales of the growth picture: days across, millimetres upwards, to pixels.
-import type { ForecastAnswer, ForecastMonth, JudgedBike } from "../engine/wire-answers";
+import type { ForecastAnswer, ForecastMonth, JudgedBike } from "../engine/wire";
 
 export interface GrowthScale {
   width: number;

@@ -1,5 +1,5 @@
 // The rider's band on a scale of saddle heights: the window of a measured leg, or, as wide as the doubt, that of a guessed one.
-import type { JudgedRider } from "../engine/wire-answers";
+import type { JudgedRider } from "../engine/wire";
 
 export interface ShownWindow {
   low: number;

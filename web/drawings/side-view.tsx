@@ -1,7 +1,7 @@
 // One bike from the side, to scale, in millimetres: the tape beside it with the saddle's range, the rider's leg at the
 // saddle. The engine gives every point; here they are only joined.
 import { usePage } from "../page/page-context";
-import type { Foot, LegPose, Point, SideViewAnswer } from "../engine/wire-answers";
+import type { Foot, LegPose, Point, SideViewAnswer } from "../engine/wire";
 import { tapeMarks } from "../figures/lengths";
 import { TapeMarks } from "./tape-marks";
 import { useWidth } from "./use-width";
@@ -109,7 +109,7 @@ export function SideView({ view, pose, guess, label }: SideViewProps) {
         <path
           class="seat-post"
           d={line(view.seat_tube.top, {
-            x: drawnSaddle?.x ?? view.saddle.x,
+            x: drawnSaddle?.x ?? view.seat_tube.top.x,
             y: (drawnSaddle?.y ?? view.seat_tube.top.y) - 25,
           })}
           stroke-width={24 * scale}

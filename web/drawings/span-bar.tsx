@@ -1,6 +1,6 @@
 // One bike on the rack's scale: its span as a piece of rule, the rider's window behind it, the saddle where it is set.
 import { usePage } from "../page/page-context";
-import type { Verdict } from "../engine/wire-answers";
+import type { Verdict } from "../engine/wire";
 import type { Figures } from "../figures/format-figures";
 import type { Texts } from "../texts/texts";
 import { inside } from "./height-scale";

@@ -1,5 +1,5 @@
 // Four small sketches of how a child rides: the foot tells the stage.
-import type { Stage } from "../engine/wire-answers";
+import type { Stage } from "../engine/wire";
 
 const legs: Record<Stage, string> = {
   gliding: "M25 14 33 27 22 40M18 41.5h8",

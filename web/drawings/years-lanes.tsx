@@ -2,7 +2,7 @@
 // that is handed on goes on in another lane, at the end of a dotted line.
 //
 // Across it counts in pixels, and downwards in letters: so it has room for whatever size these are.
-import type { YearsAnswer } from "../engine/wire-years";
+import type { YearsAnswer } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import { stripes } from "./stripes";
 import { useWidth } from "./use-width";

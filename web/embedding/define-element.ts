@@ -35,7 +35,7 @@ const attributes = Object.entries({
   browserBack: onOrOff,
 });
 
-/** Until Saddlerule stands in it, an element shows what the page wrote between its tags, and is there to be scrolled to. */
+/** Until Saddlerule is in it, an element shows what the page wrote between its tags, and is there to be scrolled to. */
 function waitingRoom(host: HTMLElement): void {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(":host { display: block !important; min-height: 1px }");
@@ -60,7 +60,7 @@ export function defineElement({ version, from, load }: Files): void {
   if (known !== undefined) {
     if (known.version !== version)
       console.warn(
-        `${name}: another version of it stands on this page already; the one from ${from} is left out.`,
+        `${name}: another version of it is on this page already; the one from ${from} is left out.`,
       );
     return;
   }
@@ -136,7 +136,7 @@ export function defineElement({ version, from, load }: Files): void {
       });
     }
 
-    /** Those that were set before this class was there stand before its own. */
+    /** Those that were set before this class was there come before its own. */
     #takeProperties(): void {
       const given = this as unknown as Record<string, unknown>;
       for (const [property] of attributes) {

@@ -2,7 +2,8 @@
 import { bikeIn, closeUp } from "../engine/close-up";
 import { draftQuestion } from "../engine/questions";
 import { rackQuestion } from "../engine/rack-question";
-import type { AssessAnswer, JudgedBike, Note } from "../engine/wire-answers";
+import type { RefusalNote } from "../engine/refusal";
+import type { AssessAnswer, JudgedBike } from "../engine/wire";
 import type { Mounted } from "../page/mount-saddlerule";
 import { worded } from "../parts/notes";
 import { answerTo } from "../state/answers";
@@ -40,12 +41,12 @@ function countsOf({ bikes, set_aside }: { bikes: number; set_aside: number }): o
   return { bikes, set_aside };
 }
 
-function brokenDown(state: PageState): Note | null {
+function brokenDown(state: PageState): RefusalNote | null {
   const { refusal } = answerTo(state, rackQuestion);
   return refusal?.code === "internal" ? refusal : null;
 }
 
-function inWords(problem: Note, { tools }: Mounted): string {
+function inWords(problem: RefusalNote, { tools }: Mounted): string {
   const { texts, figures } = tools();
   return worded(texts, figures, problem);
 }

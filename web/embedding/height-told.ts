@@ -28,7 +28,7 @@ function watchHeight(element: Element, told: (height: number) => void): void {
   }).observe(element);
 }
 
-/** The frame that this page stands in, where its page asks for the height and is of the same origin. */
+/** The frame that this page is in, where its page asks for the height and is of the same origin. */
 export function ownFrame(): HTMLElement | null {
   const { frameElement: frame } = window;
   return frame?.hasAttribute("data-saddlerule") === true ? (frame as HTMLElement) : null;

@@ -1,6 +1,6 @@
 // A list that is in the page itself, as <script type="application/json"> between an element's tags.
 import type { ListSource } from "../engine/list-opening";
-import type { Refusal } from "../engine/wire-answers";
+import type { Refusal } from "../engine/refusal";
 import { listIn, mended } from "./inline-text";
 import { tellWebmaster } from "./tell-webmaster";
 

@@ -1,6 +1,6 @@
 // What a page around Saddlerule, or the part of an address behind its #, may say to it. Each is checked by itself; what is
 // not understood counts as not said.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 import { languages } from "../texts/languages";
 import type { Screen } from "../state/page-state";
 import type { Language } from "../texts/languages";

@@ -2,10 +2,17 @@
 import type { Question } from "../state/answers";
 import type { PageState } from "../state/page-state";
 import { detailRequest, forecastRequest, sideViewRequest } from "../state/request-building";
-import { isRefusal } from "./wire-answers";
-import type { AssessAnswer, BikeFacts, ForecastAnswer, JudgedBike, SideViewAnswer } from "./wire-answers";
-import type { EntryAnswer, EntryRequest } from "./wire-lists";
-import type { EngineRequest } from "./wire-requests";
+import { isRefusal } from "./refusal";
+import type {
+  AssessAnswer,
+  BikeFacts,
+  EngineRequest,
+  EntryAnswer,
+  EntryRequest,
+  ForecastAnswer,
+  JudgedBike,
+  SideViewAnswer,
+} from "./wire";
 
 /** Months of forecast that the growth picture shows. */
 export const monthsShown = 60;

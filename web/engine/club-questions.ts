@@ -1,7 +1,7 @@
 // The questions of a club's morning: what a table of riders says, and who rides which bike.
 import type { Question } from "../state/answers";
 import { planQuestion, tableQuestion, tableRead, tableRefused } from "../state/club-day";
-import type { ReadRidersAnswer } from "./wire-club";
+import type { ReadRidersAnswer } from "./wire";
 
 const table: Question<ReadRidersAnswer> = {
   name: "riders",

@@ -4,9 +4,8 @@ import { deskRefused, listStepped } from "../state/list-steps";
 import type { PageState } from "../state/page-state";
 import type { Change, Store } from "../state/store";
 import type { Engine } from "./engine-door";
-import { isRefusal } from "./wire-answers";
-import type { EditAnswer, EditRequest, ListWindow, MergeRequest } from "./wire-lists";
-import type { EngineRequest } from "./wire-requests";
+import { isRefusal } from "./refusal";
+import type { EditAnswer, EditRequest, EngineRequest, ListWindow, MergeRequest } from "./wire";
 
 export interface DeskAsking {
   state: () => PageState;

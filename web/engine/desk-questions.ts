@@ -3,7 +3,7 @@ import type { Question } from "../state/answers";
 import { sentCells } from "../state/list-drafts";
 import { entriesTold } from "../state/list-steps";
 import type { PageState } from "../state/page-state";
-import type { CheckEntryAnswer, ListRowsAnswer, SaveAnswer, SaveRequest } from "./wire-lists";
+import type { CheckEntryAnswer, ListRowsAnswer, SaveAnswer, SaveRequest } from "./wire";
 
 const entries: Question<ListRowsAnswer> = {
   name: "entries",

@@ -1,8 +1,8 @@
 // The way to an engine: opened when first asked, and an answer to everything, its own failure included.
 import { historyWith } from "./list-history";
 import type { Step } from "./list-history";
-import { isRefusal } from "./wire-answers";
-import type { Refusal } from "./wire-answers";
+import { isRefusal } from "./refusal";
+import type { Refusal } from "./refusal";
 import { SilentThread } from "./thread";
 import type { OnProgress, OwnEngine } from "./thread";
 import type { Asked } from "./worker-messages";

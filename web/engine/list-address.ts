@@ -1,5 +1,5 @@
 // A list that a page names by its address: fetched with a limit of size and of time, told on the way, and refused in words.
-import type { Refusal } from "./wire-answers";
+import type { Refusal } from "./refusal";
 import { deviceDay } from "../page/device-day";
 import type { BytesHooks, ListSource } from "./list-opening";
 import type { OnProgress } from "./thread";

@@ -11,11 +11,11 @@ import {
 } from "../state/list-drafts";
 import { listSteppedBack, viewed } from "../state/list-steps";
 import type { DeskAsking } from "./desk-asking";
-import type { EditAnswer, EntryAnswer, EntryChange, ListHead } from "./wire-lists";
+import { isRefusal } from "./refusal";
+import type { EditAnswer, EntryAnswer, EntryChange, ListHead } from "./wire";
 import type { ListShelf } from "./list-shelf";
 import type { KeptBike } from "../state/page-state";
 import { tapedCells } from "../state/request-building";
-import { isRefusal } from "./wire-answers";
 import type { Engine } from "./engine-door";
 
 export interface ListEditing {

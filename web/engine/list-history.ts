@@ -1,5 +1,5 @@
 // How the engine came by the list it holds: told again to a fresh engine, it brings the same list back.
-import type { EditRequest, EntryChange } from "./wire-lists";
+import type { EditRequest, EntryChange } from "./wire";
 import type { Asked } from "./worker-messages";
 
 /** A request that the engine granted, with the file that went beside it. */

@@ -6,7 +6,7 @@ import { encodingOf } from "./list-shelf";
 import type { FileBytes, ListShelf } from "./list-shelf";
 import { unreadable } from "./list-opening";
 import type { ListSource } from "./list-opening";
-import type { CompareAnswer } from "./wire-lists";
+import type { CompareAnswer } from "./wire";
 
 export interface ListMerging {
   compareList: (key: number, name: string) => Promise<void>;

@@ -10,16 +10,16 @@ import type { OnProgress } from "./thread";
 import { sent } from "./keep-answered";
 import { rackQuestion } from "./rack-question";
 import type { FileHandle } from "./list-saving";
-import { isRefusal } from "./wire-answers";
-import type { Refusal } from "./wire-answers";
-import type { EntryChange, ListRowsAnswer, ListUnit, SaveAnswer } from "./wire-lists";
+import { isRefusal } from "./refusal";
+import type { Refusal } from "./refusal";
+import type { EntryChange, LengthUnit, ListRowsAnswer, SaveAnswer } from "./wire";
 
 export interface ListSource {
   name: string;
   sample: boolean;
   encoding?: "windows-1252";
   /** What its lengths count in, said by the reader where the table says nothing of it. */
-  tableUnits?: ListUnit;
+  tableUnits?: LengthUnit;
   /** Opened even where none of its bikes can be used. */
   toMend?: true;
   /** It was open when the page was left, and is beside others of its name as it was then. */

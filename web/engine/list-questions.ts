@@ -1,7 +1,7 @@
 // The question about the list itself: bikes on a rack that nothing is judged on yet.
 import { lastAnswer } from "../state/answers";
 import type { Question } from "../state/answers";
-import type { ListRowsAnswer } from "./wire-lists";
+import type { ListRowsAnswer } from "./wire";
 import { rackQuestion } from "./rack-question";
 
 export const hanging: Question<ListRowsAnswer> = {

@@ -8,7 +8,7 @@ import { listSaved, saveFailed } from "../state/list-steps";
 import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
 import { savedQuestion } from "./desk-questions";
-import type { SaveAnswer } from "./wire-lists";
+import type { SaveAnswer } from "./wire";
 
 /** What a page may do with a file that its reader picked. */
 export interface FileHandle {

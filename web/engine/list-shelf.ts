@@ -4,7 +4,7 @@ import { listOpened } from "../state/list-changes";
 import { listClosed, listTaken, noListLeft, viewed } from "../state/list-steps";
 import type { DeskAsking } from "./desk-asking";
 import type { ListSource } from "./list-opening";
-import type { ListHead, ListRowsAnswer, SaveAnswer } from "./wire-lists";
+import type { ListHead, ListRowsAnswer, SaveAnswer } from "./wire";
 
 /** A file's bytes, and how they are read where that is not UTF-8. */
 export interface FileBytes {

@@ -16,13 +16,14 @@ import { deskQuestions } from "./desk-questions";
 import { hanging } from "./list-questions";
 import { rackQuestion } from "./rack-question";
 import { yearsQuestions } from "./years-questions";
-import type { AssessAnswer, ChangesAnswer, JudgedBike, Note, SetAside } from "./wire-answers";
+import type { RefusalNote } from "./refusal";
+import type { AssessAnswer, ChangesAnswer, JudgedBike, SetAside } from "./wire";
 
 export interface DraftTold {
   /** The verdict on the draft alone. */
   judged: JudgedBike | null;
   /** What is wrong with the draft, by the field it concerns. */
-  problems: (Note | SetAside)[];
+  problems: (RefusalNote | SetAside)[];
 }
 
 /** The bike that is being taped. */

@@ -2,7 +2,7 @@
 import type { Posed, Question } from "../state/answers";
 import type { PageState } from "../state/page-state";
 import { assessRequest } from "../state/request-building";
-import type { AssessAnswer, JudgedBike } from "./wire-answers";
+import type { AssessAnswer, JudgedBike } from "./wire";
 
 /** Bikes that were answered already stay the same objects, so that their rows are not drawn again. */
 function withKept(answer: AssessAnswer, before: JudgedBike[]): AssessAnswer {

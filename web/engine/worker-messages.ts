@@ -1,5 +1,5 @@
 // What the page and a thread with engines in it say to each other.
-import type { EngineRequest } from "./wire-requests";
+import type { EngineRequest } from "./wire";
 
 /** Several questions at once are answered by an array. */
 export type Asked = EngineRequest | EngineRequest[];

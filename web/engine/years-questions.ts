@@ -1,8 +1,7 @@
 // The questions of the years ahead: the family's plan, and the bikes of the list that something can be said of.
 import type { Question } from "../state/answers";
 import { yearsRequest } from "../state/request-building";
-import type { ListRowsAnswer } from "./wire-lists";
-import type { YearsAnswer } from "./wire-years";
+import type { ListRowsAnswer, YearsAnswer } from "./wire";
 
 export const yearsQuestion: Question<YearsAnswer> = {
   name: "years",

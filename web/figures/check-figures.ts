@@ -1,5 +1,5 @@
 // The figures of a check in the reader's form. On the wire each bears its unit at the end of its name.
-import type { Check } from "../engine/wire-answers";
+import type { Check } from "../engine/wire";
 import type { Figures } from "./format-figures";
 
 /** By name without unit: `value`, `limit`, `limit_low`, `limit_high`, and whatever else the check states. */

@@ -1,5 +1,5 @@
 // Numbers, dates, money and lengths in the reader's form, all through the browser's own Intl.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 import { lengthFigure } from "./lengths";
 
 export interface Figures {

@@ -1,5 +1,5 @@
 // Lengths as people read them off a tape: centimetres to a tenth, inches to an eighth.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 
 const millimetresIn = { cm: 10, in: 25.4 } as const;
 const eighths = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];

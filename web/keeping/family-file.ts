@@ -1,4 +1,4 @@
-// Everything a family keeps as one file, and back. Lists stand in it as their text, or in base64 where they are none.
+// Everything a family keeps as one file, and back. Lists are in it as their text, or in base64 where they are none.
 import { flag, listOf, mark, oneOf, orNull, shape, text, Unexpected, whereSaid } from "./checked";
 import { family, formVersion, readVersioned } from "./family-form";
 import type { Family, FormFault, ListFile, Whole } from "./family-form";

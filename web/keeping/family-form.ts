@@ -10,9 +10,8 @@ import { familyOf, onDay } from "../state/family-changes";
 import type { Change } from "../state/store";
 import { languages } from "../texts/languages";
 import type { Language } from "../texts/languages";
-import type { TableRow } from "../engine/wire-club";
-import type { EntryChange } from "../engine/wire-lists";
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
+import type { EntryChange, TableRow } from "../engine/wire";
 import {
   day,
   flag,

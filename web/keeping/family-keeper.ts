@@ -22,7 +22,7 @@ import type { Family, FormFault, ListFile, Whole } from "./family-form";
 import { keepingIs, measured, waitsForWord } from "./keeping-state";
 import type { KeepingState, KeepingTrouble } from "./keeping-state";
 import type { ListsAtHand } from "./lists-at-hand";
-import type { EntryChange } from "../engine/wire-lists";
+import type { EntryChange } from "../engine/wire";
 
 export interface FamilyKeeper {
   /** Brings back what is on the device, if there is anything. */

@@ -13,7 +13,7 @@ import { listOpening } from "../engine/list-opening";
 import type { ListSource } from "../engine/list-opening";
 import { questions } from "../engine/questions";
 import type { Sample } from "../engine/samples";
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 import { createFigures } from "../figures/format-figures";
 import { familyKeeper } from "../keeping/family-keeper";
 import type { FamilyKeeper } from "../keeping/family-keeper";

@@ -1,5 +1,5 @@
 // Where the reader is, as far as the browser's languages say.
-import type { Population } from "../engine/wire-requests";
+import type { Population } from "../engine/wire";
 
 const populations: Record<string, Population> = { US: "us", GB: "gb", NL: "nl" };
 

@@ -1,5 +1,5 @@
 // The state of a check as a small sign, told apart by shape alone.
-import type { CheckState } from "../engine/wire-answers";
+import type { CheckState } from "../engine/wire";
 
 const shapes: Record<CheckState, { outline: string; mark: string }> = {
   ok: { outline: "M12 2.5a9.5 9.5 0 1 0 .1 0Z", mark: "M7.5 12.5l3 3 6-7" },

@@ -1,6 +1,6 @@
 // With every verdict: the way of riding it was given for, and, where the leg was guessed, that it is a guess.
 import { isGuess } from "../drawings/shown-window";
-import type { JudgedRider } from "../engine/wire-answers";
+import type { JudgedRider } from "../engine/wire";
 import { usePage } from "../page/page-context";
 
 export function ForWhom({ rider }: { rider: JudgedRider | null }) {

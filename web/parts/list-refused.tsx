@@ -1,5 +1,5 @@
 // A list that could not be opened: why, what can be done about it, and what is still open.
-import type { SetAside } from "../engine/wire-answers";
+import type { SetAside } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import type { ListState } from "../state/page-state";
 import { Fold } from "./fold";

@@ -1,14 +1,12 @@
 // What the engine has to say: worded here by code where the page has words, in its own sentence where not.
 import { usePage } from "../page/page-context";
-import type { Note, SetAside } from "../engine/wire-answers";
-import type { PlacedNote } from "../engine/wire-lists";
+import type { RefusalNote } from "../engine/refusal";
 import { problemFigures } from "../figures/problem-figures";
 import type { Figures } from "../figures/format-figures";
 import { byCode, upperFirst } from "../texts/texts";
 import type { Texts } from "../texts/texts";
 
-type Said = Pick<Note | SetAside, "code" | "problem" | "expected" | "figures" | "line" | "column"> &
-  Pick<PlacedNote, "row" | "column_name">;
+type Said = Omit<RefusalNote, "where">;
 
 export function worded(texts: Texts, figures: Figures, said: Said): string {
   const { line, column, row, column_name: name = "" } = said;

@@ -1,5 +1,5 @@
 // A verdict in large: on the saddle's height, and beside it, in letters of the same size, that a check says stop.
-import type { JudgedBike } from "../engine/wire-answers";
+import type { JudgedBike } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import { CheckSign } from "./check-sign";
 import { VerdictSign } from "./verdict-sign";

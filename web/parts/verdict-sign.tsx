@@ -1,5 +1,5 @@
 // The verdict as a small sign: a saddle's post (yellow) against the rider's window (blue), told apart by shape alone.
-import type { Verdict } from "../engine/wire-answers";
+import type { Verdict } from "../engine/wire";
 
 /** Where the post is against the window, from low to high. */
 const posts: Record<Exclude<Verdict, "not_measured">, { top: number; height: number }> = {

@@ -6,7 +6,8 @@ import { isGuess } from "../drawings/shown-window";
 import { draftQuestion } from "../engine/questions";
 import type { DraftTold } from "../engine/questions";
 import { rackQuestion } from "../engine/rack-question";
-import type { BikeKind, Note, SetAside } from "../engine/wire-answers";
+import type { RefusalNote } from "../engine/refusal";
+import type { BikeKind, SetAside } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import { Cautions } from "../parts/cautions";
 import { Switch } from "../parts/choices";
@@ -113,7 +114,7 @@ export function TapeOne({ state }: { state: PageState }) {
 }
 
 /** What is wrong with the draft itself: that nothing is known of the rider is none of its faults. */
-function draftProblems({ answer, refusal }: Told<DraftTold>): (Note | SetAside)[] {
+function draftProblems({ answer, refusal }: Told<DraftTold>): (RefusalNote | SetAside)[] {
   if (refusal === null) return answer?.problems ?? [];
   return refusal.where.startsWith("rider") ? [] : [refusal];
 }

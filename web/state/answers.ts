@@ -1,8 +1,8 @@
 // Answers are kept under the question that they answer. Whoever draws one is told whether it still is the answer to what is
 // asked now, or older, or about another rider.
-import { isRefusal } from "../engine/wire-answers";
-import type { Note } from "../engine/wire-answers";
-import type { RowsRequest } from "../engine/wire-requests";
+import type { RowsRequest } from "../engine/narrowed";
+import { isRefusal } from "../engine/refusal";
+import type { RefusalNote } from "../engine/refusal";
 import type { Asked } from "../engine/worker-messages";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";
@@ -32,7 +32,7 @@ export interface Question<Answer extends object> {
   /** Where an answer goes that is not kept here. */
   receive?: (answer: Answer, posed: Posed) => Change<PageState>;
   /** Where a refusal goes then. */
-  refused?: (why: Note) => Change<PageState>;
+  refused?: (why: RefusalNote) => Change<PageState>;
   /** Asked once the screen that wants to know is there with what is known already. */
   afterPaint?: true;
   /** Too long to work out at every keystroke: asked once the state has not changed for so many milliseconds. */
@@ -42,7 +42,7 @@ export interface Question<Answer extends object> {
 interface Kept<Answer> {
   told: { key: string; posed: Posed; answer: Answer } | null;
   /** Newer than what was told. */
-  refused: { key: string; rider: number | undefined; why: Note } | null;
+  refused: { key: string; rider: number | undefined; why: RefusalNote } | null;
 }
 
 export type Answers = Partial<Record<string, Kept<object>>>;
@@ -57,7 +57,7 @@ export interface Told<Answer> {
   /** The first place that is told about. */
   from: number;
   /** Why there is no newer one; about the rider in hand, but perhaps not about what was typed since. */
-  refusal: Note | null;
+  refusal: RefusalNote | null;
   /** What is asked now was neither answered nor refused yet. */
   pending: boolean;
 }
@@ -120,7 +120,7 @@ export function isAnswered(state: PageState, question: Question<object>, posed: 
 }
 
 /** Too little of the rider is known yet, which is no mistake of anybody's, and no reason to show what was known before. */
-function nothingKnown({ code, where }: Note): boolean {
+function nothingKnown({ code, where }: RefusalNote): boolean {
   return code === "rider_without_measure" || (code === "request_field_missing" && where === "rider.stage");
 }
 

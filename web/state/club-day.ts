@@ -1,14 +1,7 @@
 // A club's morning: its riders, what was settled by hand, the plan, and the way back from every step.
-import type {
-  ClubDayAnswer,
-  ReadRidersAnswer,
-  RiderCell,
-  TableRow,
-  WrittenRiders,
-} from "../engine/wire-club";
-import type { Note } from "../engine/wire-answers";
-import type { PlacedNote } from "../engine/wire-lists";
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
+import type { RefusalNote } from "../engine/refusal";
+import type { ClubDayAnswer, Note, ReadRidersAnswer, RiderCell, TableRow, TextAnswer } from "../engine/wire";
 import { lastAnswer } from "./answers";
 import type { Question } from "./answers";
 import type { PageState } from "./page-state";
@@ -42,7 +35,7 @@ export interface ClubState extends Morning {
   /** A table on its way to the engine. */
   coming: { text: string; units: TypedUnit } | null;
   /** What was said of the last table that was read. */
-  said: { added: number; problem: Note | null; setAside: PlacedNote[]; unknown: string[] };
+  said: { added: number; problem: RefusalNote | null; setAside: Note[]; unknown: string[] };
   /** The pairs before the last change: kept where that costs nothing. */
   before: PairIds[];
   past: Morning[];
@@ -112,7 +105,7 @@ export const planQuestion: Question<ClubDayAnswer> = {
 };
 
 /** The children as a table, to be saved and opened again on another morning. */
-export const tableQuestion: Question<WrittenRiders> = {
+export const tableQuestion: Question<TextAnswer> = {
   name: "riders table",
   engine: "rack",
   settles: 300,
@@ -205,7 +198,7 @@ export function tableRead({ riders, set_aside, unknown_columns }: ReadRidersAnsw
   };
 }
 
-export function tableRefused(problem: Note): Change<PageState> {
+export function tableRefused(problem: RefusalNote): Change<PageState> {
   return club(() => ({ coming: null, said: { added: 0, problem, setAside: [], unknown: [] } }));
 }
 

@@ -1,5 +1,5 @@
 // The riders of the family: one is in hand, the others wait with all that was typed about them.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 import { firstRows, newRider, noWants } from "./page-state";
 import type { PageState, RiderEntry, WaitingRider } from "./page-state";
 import type { Change } from "./store";

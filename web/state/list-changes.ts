@@ -1,6 +1,6 @@
 // What can happen to the list of bikes. A file that cannot be read leaves the list in use as it was.
-import type { Refusal } from "../engine/wire-answers";
-import type { ListRowsAnswer } from "../engine/wire-lists";
+import type { Refusal } from "../engine/refusal";
+import type { ListRowsAnswer } from "../engine/wire";
 import { firstRows, withoutFilters } from "./page-state";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";

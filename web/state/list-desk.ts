@@ -1,4 +1,6 @@
 // The lists that are open, and the work on the one in hand. The engine holds that one; the page keeps what was done to it.
+import type { RowsRequest, TypedUnit } from "../engine/narrowed";
+import type { RefusalNote } from "../engine/refusal";
 import type {
   Cells,
   CompareAnswer,
@@ -6,10 +8,8 @@ import type {
   ListHead,
   ListRowsAnswer,
   ListShow,
-  PlacedNote,
-} from "../engine/wire-lists";
-import type { Note } from "../engine/wire-answers";
-import type { RowsRequest, TypedUnit } from "../engine/wire-requests";
+  Note,
+} from "../engine/wire";
 import type { KeptBike } from "./page-state";
 
 /** What was done, for the bar that takes it back. */
@@ -94,7 +94,7 @@ export interface DeskState {
   /** The step said last, and whether it was taken back. */
   said: { done: Done; back: boolean } | null;
   /** Why the last thing asked for was not done. */
-  refused: PlacedNote | null;
+  refused: RefusalNote | null;
   draft: Draft | null;
   /** The entry that was worked on last; the focus comes back to it. */
   lastNumber: number | null;

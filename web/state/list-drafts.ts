@@ -1,6 +1,6 @@
 // One entry as it is typed, in the form or bike after bike in the workshop.
-import type { Cells, EntryAnswer } from "../engine/wire-lists";
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
+import type { Cells, EntryAnswer } from "../engine/wire";
 import type { Draft } from "./list-desk";
 import { onDesk } from "./list-steps";
 import { lengthText } from "./request-building";

@@ -1,5 +1,5 @@
 // Another list beside the one in hand: what to take of each.
-import type { CompareAnswer, MergeRequest } from "../engine/wire-lists";
+import type { CompareAnswer, MergeRequest } from "../engine/wire";
 import type { Merge, Side } from "./list-desk";
 import { onDesk } from "./list-steps";
 import type { PageState } from "./page-state";

@@ -1,5 +1,6 @@
 // What happens to the lists on the desk: opened, stepped on, taken back, saved, put aside, closed.
-import type { EditAnswer, ListRowsAnswer, ListShow, PlacedNote } from "../engine/wire-lists";
+import type { RefusalNote } from "../engine/refusal";
+import type { EditAnswer, ListRowsAnswer, ListShow } from "../engine/wire";
 import { emptyDesk, firstEntries, listInHand } from "./list-desk";
 import type { DeskState, DeskView, Done, OpenList, SaveWish, Step } from "./list-desk";
 import { withRack } from "./list-changes";
@@ -103,7 +104,7 @@ function withTaped(state: PageState, { taped }: Done, byItself: boolean): PageSt
   return { ...state, tape: { ...state.tape, kept: byItself ? [...others, taped] : others } };
 }
 
-export function deskRefused(refused: PlacedNote): PageChange {
+export function deskRefused(refused: RefusalNote): PageChange {
   return onDesk(() => ({ refused }));
 }
 

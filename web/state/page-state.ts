@@ -1,16 +1,18 @@
 // Everything the page knows, in one plain object. It is replaced, never changed in place; screens are drawn from it.
-import type { BikeKind, Note, SetAside, Stage } from "../engine/wire-answers";
-import type { Language } from "../texts/languages";
-import type { ListRowsAnswer } from "../engine/wire-lists";
+import type { RowsRequest, TypedUnit } from "../engine/narrowed";
+import type { RefusalNote } from "../engine/refusal";
 import type {
+  BikeKind,
   BrakeWish,
   Confidence,
   GearsWish,
+  ListRowsAnswer,
   Order,
   Population,
-  RowsRequest,
-  TypedUnit,
-} from "../engine/wire-requests";
+  SetAside,
+  Stage,
+} from "../engine/wire";
+import type { Language } from "../texts/languages";
 import { noClub } from "./club-day";
 import type { ClubState } from "./club-day";
 import { noYearsWishes } from "./years-ahead";
@@ -131,7 +133,7 @@ export interface ListState {
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
   /** `named`: by the page, and not chosen by its reader. */
-  refusal: { fileName: string; problem: Note; setAside: SetAside[]; named: boolean } | null;
+  refusal: { fileName: string; problem: RefusalNote; setAside: SetAside[]; named: boolean } | null;
 }
 
 /** A file on its way in beside the list in use, in bytes; known of once that takes a moment. */

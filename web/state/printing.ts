@@ -1,6 +1,6 @@
 // Printing the rack: every bike has to be told about first, and afterwards only those on screen again.
 import type { PageState } from "./page-state";
-import type { RowsRequest } from "../engine/wire-requests";
+import type { RowsRequest } from "../engine/narrowed";
 import type { Change } from "./store";
 
 export interface Printing {

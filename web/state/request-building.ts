@@ -1,15 +1,15 @@
 // From the page's state to the engine's questions. Figures that people typed go over as they are.
+import type { TapedRequest, TypedUnit } from "../engine/narrowed";
 import type {
   AssessRequest,
   ChangesRequest,
   ForecastRequest,
+  RiderFacts,
   RiderRequest,
   SideViewRequest,
-  TapedRequest,
-  TypedUnit,
   WantsRequest,
-} from "../engine/wire-requests";
-import type { YearsRequest } from "../engine/wire-years";
+  YearsRequest,
+} from "../engine/wire";
 import { familyOf } from "./family-changes";
 import type {
   KeptBike,
@@ -75,7 +75,7 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
     unit: figure.unit,
   }));
   const stature = rider.stature.text.trim();
-  return {
+  const facts: RiderFacts = {
     ...given("stage", rider.stage),
     ...given("readings", readings.length > 0 ? readings : null),
     ...(rider.stage === "side_wheels" ? { confidence: rider.confidence } : {}),
@@ -86,6 +86,8 @@ export function riderRequest(rider: RiderEntry): RiderRequest {
     ...massGiven("mass", rider.massKg),
     ...given("riding_from", movesOn(rider.stage) ? monthText(rider.ridingFrom) : null),
   };
+  // Until somebody chooses a stage the request lacks it: the engine judges nothing, and says what else is wrong first.
+  return facts as RiderRequest;
 }
 
 /** The stages that lead on to another one on the same bike. */

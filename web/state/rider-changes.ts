@@ -1,5 +1,5 @@
 // What can happen to the rider's entry.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 import type { PageState, ReadingEntry, RiderEntry } from "./page-state";
 import type { Change } from "./store";
 

@@ -1,5 +1,5 @@
 // The list turned round, and the bike whose tag was scanned.
-import type { SuitsAnswer, SuitsTable } from "../engine/wire-suits";
+import type { SuitsAnswer, TextAnswer } from "../engine/wire";
 import type { Question } from "./answers";
 import type { PageState, Screen } from "./page-state";
 import { went } from "./screen-changes";
@@ -23,7 +23,7 @@ export const suitsQuestion: Question<SuitsAnswer> = {
 };
 
 /** The same as a table to be saved, of the whole list. */
-export const suitsTableQuestion: Question<SuitsTable> = {
+export const suitsTableQuestion: Question<TextAnswer> = {
   name: "suits table",
   engine: "rack",
   settles: 300,

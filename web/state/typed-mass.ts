@@ -1,6 +1,6 @@
 // Weights as they are typed. A bare number counts in kilograms; one that was typed beside inches bears its unit: "40 lb". So it
 // stays the same weight when the reader changes the unit of lengths.
-import type { TypedUnit } from "../engine/wire-requests";
+import type { TypedUnit } from "../engine/narrowed";
 
 export type MassUnit = "kg" | "lb";
 

@@ -1,5 +1,5 @@
 // Lengths of time as a parent would say them: "about a year and a half, maybe one to two years".
-import type { MonthsOfFit } from "../engine/wire-answers";
+import type { MonthsOfFit } from "../engine/wire";
 import type { Figures } from "../figures/format-figures";
 import type { Texts } from "./texts";
 

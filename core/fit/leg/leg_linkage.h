@@ -20,7 +20,7 @@ struct LegPose {
     Angle knee_flexion; ///< 0 is a straight leg
 };
 
-/// Segment lengths are shares of stature (leg_shares.h), drawn in so that the leg, when stood on, is as long as
+/// Segment lengths are shares of stature (leg_shares.h), drawn in so that the leg, when was on, is as long as
 /// the inseam says: adult proportions, orientation for a child. The hip stays above the point where the
 /// seat-post line meets the saddle; the foot keeps its angle, so the ankle runs round a circle as large as
 /// the pedal's, and the turning points are exact.

@@ -1,4 +1,4 @@
-// What may stand behind the # of the page's address: { what, hash }.
+// What may be behind the # of the page's address: { what, hash }.
 
 import { inEachPlace } from "./texts.mjs";
 

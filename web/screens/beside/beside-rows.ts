@@ -1,5 +1,5 @@
 // What is told about bikes side by side: a row for each fact, and whether it differs.
-import type { BikeFacts, Check, CheckState, JudgedBike, Verdict } from "../../engine/wire-answers";
+import type { BikeFacts, Check, CheckState, JudgedBike, Verdict } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";

@@ -1,5 +1,5 @@
 // Checks beyond the saddle: those that ask for a look are open, the rest is folded away.
-import type { Check, CheckState } from "../../engine/wire-answers";
+import type { Check, CheckState } from "../../engine/wire";
 import { checkFigures } from "../../figures/check-figures";
 import type { CheckFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";

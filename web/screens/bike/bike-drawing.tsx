@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { SideView } from "../../drawings/side-view";
 import { spanWords } from "../../drawings/span-bar";
-import type { Check, LegTurn, SideViewAnswer } from "../../engine/wire-answers";
+import type { Check, LegTurn, SideViewAnswer } from "../../engine/wire";
 import { checkFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";

@@ -1,5 +1,5 @@
 // What the list says about one bike. What it does not say is left out.
-import type { BikeFacts } from "../../engine/wire-answers";
+import type { BikeFacts } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";

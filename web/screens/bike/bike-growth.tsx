@@ -4,7 +4,7 @@ import { GrowthPicture } from "../../drawings/growth-picture";
 import { monthsDrawn } from "../../drawings/growth-scale";
 import { spanWords } from "../../drawings/span-bar";
 import { isGuess } from "../../drawings/shown-window";
-import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../engine/wire-answers";
+import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
@@ -71,7 +71,7 @@ function LookAhead({ judged, forecast, label }: LookAheadProps) {
   const months = monthsDrawn(forecast, judged);
   const [chosen, look] = useState(0);
   const lookedAt = Math.min(chosen, months.length - 1);
-  const { on, fits_probability: chance } = months[lookedAt] ?? forecast.today;
+  const { on, fits_probability: chance = null } = months[lookedAt] ?? forecast.today;
   // On the day a stage begins, the window of the new one.
   const window = forecast.windows.filter((ahead) => ahead.on === on).at(-1);
   const says =

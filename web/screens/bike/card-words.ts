@@ -1,6 +1,6 @@
 // What the card of one bike and its rider says, in sentences: for the paper and for a message alike.
 import { isGuess } from "../../drawings/shown-window";
-import type { Check, CheckState, JudgedBike, JudgedRider } from "../../engine/wire-answers";
+import type { Check, CheckState, JudgedBike, JudgedRider } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 import { cautionWords, settingWords } from "../rack/verdict-words";

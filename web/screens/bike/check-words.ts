@@ -1,5 +1,5 @@
 // A check in words.
-import type { Check } from "../../engine/wire-answers";
+import type { Check } from "../../engine/wire";
 import { checkFigures } from "../../figures/check-figures";
 import type { Figures } from "../../figures/format-figures";
 import { unworded } from "../../parts/notes";

@@ -2,7 +2,7 @@
 import { bikeIn, closeUp, factsIn } from "../../engine/close-up";
 import type { BikesTold } from "../../engine/close-up";
 import { rackQuestion } from "../../engine/rack-question";
-import type { BikeFacts, JudgedBike, JudgedRider } from "../../engine/wire-answers";
+import type { BikeFacts, JudgedBike, JudgedRider } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { isGuess } from "../../drawings/shown-window";
 import { Cautions } from "../../parts/cautions";

@@ -1,5 +1,5 @@
 // The steps of one saddle as a calendar file (RFC 5545), a day each, for whatever calendar the family uses.
-import type { JudgedBike } from "../../engine/wire-answers";
+import type { JudgedBike } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { byCode, upperFirst } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";

@@ -1,6 +1,6 @@
 // When the saddle of one bike has to be moved, in words: by months, and from a change in how the child rides on under what
 // has to be true first. For the bike's page, its card and a message alike.
-import type { JudgedBike, JudgedRider, Raise } from "../../engine/wire-answers";
+import type { JudgedBike, JudgedRider, Raise } from "../../engine/wire";
 import { isGuess } from "../../drawings/shown-window";
 import type { Figures } from "../../figures/format-figures";
 import { byCode, upperFirst } from "../../texts/texts";

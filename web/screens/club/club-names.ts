@@ -1,5 +1,5 @@
 // What riders and bikes of a morning are called.
-import type { ClubDayAnswer } from "../../engine/wire-club";
+import type { ClubDayAnswer } from "../../engine/wire";
 import type { ClubState } from "../../state/club-day";
 
 export const ridersHere = ({ riders, gone }: ClubState) => riders.filter(({ id }) => !gone.includes(id));

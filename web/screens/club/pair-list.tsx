@@ -7,7 +7,7 @@ import { LongList } from "../../parts/long-list";
 import { useOnPaper } from "../../parts/on-paper";
 import { unlessSame } from "../../parts/unless-same";
 import { VerdictSign } from "../../parts/verdict-sign";
-import type { ClubDayAnswer, ClubPair } from "../../engine/wire-club";
+import type { ClubDayAnswer, ClubPair } from "../../engine/wire";
 import {
   bikeGone,
   bikeSet,

@@ -5,7 +5,7 @@ import { Select } from "../../parts/choices";
 import { TextField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { Notes } from "../../parts/notes";
-import type { Stage } from "../../engine/wire-answers";
+import type { Stage } from "../../engine/wire";
 import { downloadTable } from "../../engine/list-saving";
 import { answerTo } from "../../state/answers";
 import { draftGiven, draftTyped, tableGiven, tableQuestion } from "../../state/club-day";

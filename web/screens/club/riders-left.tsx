@@ -1,5 +1,5 @@
 // Who has no bike and why, which bikes would have been needed, and what is spare or away.
-import type { ClubDayAnswer, LeftRider } from "../../engine/wire-club";
+import type { ClubDayAnswer, LeftRider } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";

@@ -1,5 +1,5 @@
 // The board: riders on the left and bikes on the right of one scale of saddle heights, pairs as lines between them.
-import type { ClubDayAnswer } from "../../engine/wire-club";
+import type { ClubDayAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 
 const height = 560;

@@ -1,5 +1,5 @@
 // The fields of one bike as somebody types them: each with its unit, and below it what the running check says.
-import type { Cells, CheckEntryAnswer } from "../../engine/wire-lists";
+import type { Cells, CheckEntryAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField } from "../../parts/fields";

@@ -1,5 +1,5 @@
 // One entry, field by field, with what the running check says of it.
-import type { CheckEntryAnswer } from "../../engine/wire-lists";
+import type { CheckEntryAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { worded } from "../../parts/notes";

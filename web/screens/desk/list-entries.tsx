@@ -1,6 +1,6 @@
 // The entries of the list in hand: searched, shown by their state, each with what is wrong or odd about it.
 import { useCallback } from "preact/hooks";
-import type { ListedEntry, ListShow } from "../../engine/wire-lists";
+import type { ListedEntry, ListShow } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { TextField } from "../../parts/fields";

@@ -7,7 +7,7 @@ import { isUnsaved, listInHand } from "../../state/list-desk";
 import type { PageState } from "../../state/page-state";
 import { closingAsked, shown, viewed } from "../../state/list-steps";
 import { went } from "../../state/screen-changes";
-import type { ListRowsAnswer } from "../../engine/wire-lists";
+import type { ListRowsAnswer } from "../../engine/wire";
 import { listName } from "./open-lists";
 
 export function ListInHand({ state }: { state: PageState }) {

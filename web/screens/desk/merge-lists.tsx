@@ -1,6 +1,6 @@
 // Another list into the one in hand: what is alike, what only one of them has, and what differs, side by side.
 import { fileSource } from "../../engine/list-opening";
-import type { Conflict } from "../../engine/wire-lists";
+import type { Conflict } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { TickField } from "../../parts/fields";

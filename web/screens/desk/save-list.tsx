@@ -3,7 +3,7 @@ import { usePage } from "../../page/page-context";
 import { Select, Switch } from "../../parts/choices";
 import { worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
-import type { SaveAnswer } from "../../engine/wire-lists";
+import type { SaveAnswer } from "../../engine/wire";
 import type { Told } from "../../state/answers";
 import type { DeskState } from "../../state/list-desk";
 import { saveWished } from "../../state/list-steps";

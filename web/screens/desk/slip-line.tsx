@@ -1,5 +1,5 @@
 // What looks like a slip, and the button that repairs it.
-import type { Slip } from "../../engine/wire-lists";
+import type { Slip } from "../../engine/wire";
 import { problemFigures } from "../../figures/problem-figures";
 import { usePage } from "../../page/page-context";
 import { worded } from "../../parts/notes";

@@ -1,8 +1,8 @@
 // Measuring bike after bike: large fields, what to measure drawn beside them, the next bike with one tap.
 import { useEffect, useRef } from "preact/hooks";
 import { isMeasure, MeasuringGuide } from "../../drawings/measuring-guide";
-import type { CheckEntryAnswer } from "../../engine/wire-lists";
-import type { TypedUnit } from "../../engine/wire-requests";
+import type { TypedUnit } from "../../engine/narrowed";
+import type { CheckEntryAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { Fold } from "../../parts/fold";

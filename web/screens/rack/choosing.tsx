@@ -1,5 +1,5 @@
 // Choosing among bikes: what speaks for one that no other beats, and why another is not put forward.
-import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
+import type { JudgedBike, NamedBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { byCode } from "../../texts/texts";
 

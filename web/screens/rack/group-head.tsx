@@ -1,5 +1,5 @@
 // Over the bikes of one verdict: it stays in sight while they are looked through.
-import type { BikeGroup, Stage } from "../../engine/wire-answers";
+import type { BikeGroup, Stage } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { VerdictSign } from "../../parts/verdict-sign";
 

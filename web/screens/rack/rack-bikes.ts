@@ -1,8 +1,7 @@
 // The bikes of the rack: judged ones in the engine's order, or, before there is a rider, those of the list as they are.
 import { hanging } from "../../engine/list-questions";
 import { rackQuestion } from "../../engine/rack-question";
-import type { JudgedBike, NamedBike } from "../../engine/wire-answers";
-import type { ListedEntry } from "../../engine/wire-lists";
+import type { JudgedBike, ListedEntry, NamedBike } from "../../engine/wire";
 import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 

@@ -1,8 +1,8 @@
 // Over the rack: how many bikes fit, said aloud when it changes, and the unit that lengths are shown in.
 import { useEffect, useState } from "preact/hooks";
 import { rackQuestion } from "../../engine/rack-question";
-import type { AssessAnswer, Verdict } from "../../engine/wire-answers";
-import type { TypedUnit } from "../../engine/wire-requests";
+import type { TypedUnit } from "../../engine/narrowed";
+import type { AssessAnswer, Verdict } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { riderName } from "../../parts/rider-switch";

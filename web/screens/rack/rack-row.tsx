@@ -2,7 +2,7 @@
 import type { HeightScale } from "../../drawings/height-scale";
 import type { ShownWindow } from "../../drawings/shown-window";
 import { SpanBar } from "../../drawings/span-bar";
-import type { JudgedBike } from "../../engine/wire-answers";
+import type { JudgedBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { unlessSame } from "../../parts/unless-same";
 import { VerdictHead } from "../../parts/verdict-head";

@@ -1,8 +1,7 @@
 // Filters and order of the rack, and how many bikes they hide, and why.
 import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
-import type { AssessAnswer, BikeKind } from "../../engine/wire-answers";
-import type { BrakeWish, GearsWish, Order } from "../../engine/wire-requests";
+import type { AssessAnswer, BikeKind, BrakeWish, GearsWish, Order } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { NumberField, TextField, TickField } from "../../parts/fields";

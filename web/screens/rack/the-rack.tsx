@@ -5,7 +5,7 @@ import { shownWindow } from "../../drawings/shown-window";
 import { WindowBand } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
 import { rackQuestion } from "../../engine/rack-question";
-import type { AssessAnswer } from "../../engine/wire-answers";
+import type { AssessAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { TickField } from "../../parts/fields";

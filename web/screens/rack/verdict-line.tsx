@@ -1,5 +1,5 @@
 // A verdict in words: what is in the way, and where the saddle goes.
-import type { JudgedBike } from "../../engine/wire-answers";
+import type { JudgedBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { cautionWords, settingWords } from "./verdict-words";
 

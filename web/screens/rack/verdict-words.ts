@@ -1,5 +1,5 @@
 // A verdict in sentences: where the saddle goes or what is missing, and how long the bike lasts.
-import type { JudgedBike, LikelyHeights, Pause } from "../../engine/wire-answers";
+import type { JudgedBike, LikelyHeights, Pause } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { briefUse, lengthOfUse } from "../../texts/durations";
 import { byCode } from "../../texts/texts";
@@ -54,7 +54,7 @@ function missing(texts: Texts, figures: Figures, { verdict, margin_mm: margin }:
 export function cautionWords(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
   const toMeasure = bike.to_measure.map((what) => byCode(texts.verdict.toMeasure, what) ?? what);
   const sentences = [
-    !bike.suits_stage && bike.kind !== null ? texts.verdict.otherKind[bike.kind] : null,
+    bike.suits_stage ? null : texts.verdict.otherKind[bike.kind],
     bike.verdict === "close_call" ? texts.verdict.tryIt : null,
     missing(texts, figures, bike),
     bike.verdict === "not_measured" && toMeasure.length > 0
@@ -117,7 +117,7 @@ export function briefWords(texts: Texts, figures: Figures, bike: JudgedBike): st
     return months && texts.rack.fitsFor({ time: briefUse(texts.durations, figures, months) });
   };
   return [
-    !bike.suits_stage && bike.kind !== null ? texts.verdict.otherKind[bike.kind] : null,
+    bike.suits_stage ? null : texts.verdict.otherKind[bike.kind],
     ...(verdict === "not_measured"
       ? bike.to_measure.map((what) => byCode(texts.checks.measure, what) ?? what)
       : []),

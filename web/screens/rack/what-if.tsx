@@ -1,6 +1,6 @@
 // What would change the answer: the smallest change of reading, stage or budget that puts another bike first.
 import { changesQuestion } from "../../engine/questions";
-import type { AnswerChange } from "../../engine/wire-answers";
+import type { AnswerChange } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";

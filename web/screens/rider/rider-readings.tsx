@@ -6,8 +6,8 @@ import { usePage } from "../../page/page-context";
 import { rackQuestion } from "../../engine/rack-question";
 import { readingKeyOf } from "../../engine/questions";
 import type { Figures } from "../../figures/format-figures";
-import type { Note } from "../../engine/wire-answers";
-import type { TypedUnit } from "../../engine/wire-requests";
+import type { TypedUnit } from "../../engine/narrowed";
+import type { RefusalNote } from "../../engine/refusal";
 import {
   readingAdded,
   readingChanged,
@@ -31,7 +31,7 @@ function problemOf(state: PageState, texts: Texts, figures: Figures, key: number
 }
 
 /** Questions about readings are with the readings. */
-export function aboutReadings({ where }: Note): boolean {
+export function aboutReadings({ where }: RefusalNote): boolean {
   return where.startsWith("rider.readings");
 }
 

@@ -15,8 +15,8 @@ import { riderSaid } from "../../state/rider-changes";
 import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { rackQuestion } from "../../engine/rack-question";
-import type { Note, Stage } from "../../engine/wire-answers";
-import type { Confidence } from "../../engine/wire-requests";
+import type { RefusalNote } from "../../engine/refusal";
+import type { Confidence, Stage } from "../../engine/wire";
 import { EarlierReadings, TodaysReadings } from "./rider-readings";
 import { RiderFamily } from "./rider-family";
 import { MeasuringSteps } from "./measuring-steps";
@@ -125,7 +125,7 @@ export function TheRider({ state }: { state: PageState }) {
 }
 
 /** No figure of the reader's is at fault: the engine broke down, or a site's host did not give it. */
-function EngineTrouble({ refusal }: { refusal: Note | null }) {
+function EngineTrouble({ refusal }: { refusal: RefusalNote | null }) {
   const { texts, figures } = usePage();
   if (refusal?.code !== "internal") return null;
   return (

@@ -2,7 +2,8 @@
 import { scaleOver } from "../../drawings/height-scale";
 import { isGuess } from "../../drawings/shown-window";
 import { TapeStrip } from "../../drawings/tape-strip";
-import type { AssessAnswer, JudgedRider, Note } from "../../engine/wire-answers";
+import type { RefusalNote } from "../../engine/refusal";
+import type { AssessAnswer, JudgedRider } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { ForWhom } from "../../parts/for-whom";
 import { Notes } from "../../parts/notes";
@@ -16,7 +17,7 @@ const tapeAround = 120;
 interface WindowResultProps {
   answer: AssessAnswer;
   /** Why it is not about what is typed now. */
-  refusal: Note | null;
+  refusal: RefusalNote | null;
   /** The bike whose tag was scanned. */
   tag: Tag | null;
 }

@@ -3,7 +3,7 @@
 import { scaleBetween } from "../../drawings/height-scale";
 import { spanWords } from "../../drawings/span-bar";
 import { TapeStrip } from "../../drawings/tape-strip";
-import type { SuitsBike } from "../../engine/wire-suits";
+import type { SuitsBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { paperRoom } from "./paper-size";
 import type { Paper } from "./paper-size";

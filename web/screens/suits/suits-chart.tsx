@@ -1,8 +1,7 @@
 // The chart on screen: inside leg across, bikes down, by wheel size.
 import { inside, scaleOver } from "../../drawings/height-scale";
 import { TapeStrip } from "../../drawings/tape-strip";
-import type { Stage } from "../../engine/wire-answers";
-import type { SuitsAnswer } from "../../engine/wire-suits";
+import type { Stage, SuitsAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { ageWords, drawnEnds, groupsOf, legWords, openEnd, wheelName, wheelWords } from "./suits-rows";
 import type { SuitsRow } from "./suits-rows";

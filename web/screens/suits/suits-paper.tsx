@@ -1,7 +1,6 @@
 // The chart on paper, and as a file: a drawing by itself, which fits on one page and needs no style from outside.
 import { scaleOver } from "../../drawings/height-scale";
-import type { Stage } from "../../engine/wire-answers";
-import type { SuitsAnswer } from "../../engine/wire-suits";
+import type { Stage, SuitsAnswer } from "../../engine/wire";
 import { tapeMarks } from "../../figures/lengths";
 import { usePage } from "../../page/page-context";
 import { usualLegs } from "./suits-chart";

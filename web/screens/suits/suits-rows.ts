@@ -1,6 +1,5 @@
 // What the chart, the tags and the wall strip are made of: the bikes of one way of riding by wheel size, and their words.
-import type { Ends, SharedLegs, SuitedLegs, SuitsAnswer, SuitsBike } from "../../engine/wire-suits";
-import type { Stage } from "../../engine/wire-answers";
+import type { Ends, SharedLegs, Stage, SuitedLegs, SuitsAnswer, SuitsBike } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import type { Texts } from "../../texts/texts";
 

@@ -2,8 +2,7 @@
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { download, downloadTable } from "../../engine/list-saving";
-import type { Stage } from "../../engine/wire-answers";
-import type { SuitsAnswer } from "../../engine/wire-suits";
+import type { Stage, SuitsAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Select, Switch } from "../../parts/choices";
 import { useOnPaper } from "../../parts/on-paper";

@@ -1,6 +1,6 @@
 // A strip for the wall at true size, on sheets to cut and join: a scale from the floor up, and beside it where each bike begins
 // and stops to fit. All drawings count in millimetres.
-import type { TypedUnit } from "../../engine/wire-requests";
+import type { TypedUnit } from "../../engine/narrowed";
 import { usePage } from "../../page/page-context";
 import type { Paper } from "./paper-size";
 import { drawnEnds, openEnd } from "./suits-rows";

@@ -1,6 +1,6 @@
 // A plan: drawn, in sentences by date, in money, what to look for, and how sure it is.
 import { YearsLanes } from "../../drawings/years-lanes";
-import type { YearsAnswer } from "../../engine/wire-years";
+import type { YearsAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { riderName } from "../../parts/rider-switch";
 import { ShareText } from "../../parts/share-text";

@@ -1,5 +1,5 @@
 // The family's plan in sentences: what happens month by month, what it costs, and what to look for.
-import type { LookFor, YearsAnswer, YearsChild, YearsStretch } from "../../engine/wire-years";
+import type { LookFor, YearsAnswer, YearsChild, YearsStretch } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { riderName } from "../../parts/rider-switch";
 import { familyOf } from "../../state/family-changes";

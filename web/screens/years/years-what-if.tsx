@@ -1,6 +1,6 @@
 // What the plan may be asked to allow for: years, money, bikes at a time, and what the family has already.
 import { foundQuestion } from "../../engine/years-questions";
-import type { YearsAnswer } from "../../engine/wire-years";
+import type { YearsAnswer } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { MonthField, NumberField, TextField } from "../../parts/fields";
