@@ -49,7 +49,7 @@ function answerTo(request) {
 function refusal({ do: task, taped }, { error, set_aside: aside, notes }) {
   if (error !== undefined) return error;
   if (Array.isArray(taped)) return aside?.find(({ where }) => where.startsWith("taped["));
-  return ["new_list", "edit"].includes(task) ? notes.find(({ code }) => code.startsWith("file_")) : undefined;
+  return task === "new_list" ? notes.find(({ code }) => code.startsWith("file_")) : undefined;
 }
 
 const odd = [null, true, -1, 0, 1.5, 1e9, "", "x", "2026-02-31", [], {}, [null], [7], { x: 1 }];

@@ -507,8 +507,17 @@ export interface ListHead {
 /** Fields of an entry by name, as people type them; an empty text or null takes a field out */
 export type Cells = Record<string, string | null>;
 
-/** What a list says of itself; null or an empty text takes a field out */
-export type ClosedListHead = ListHead;
+/** What a list is to say of itself; null or an empty text takes a field out. What cannot be read is kept and noted: an undo may bring it back */
+export interface ChangedHead {
+  /** What the list is called */
+  title?: unknown;
+  /** The day of measuring, YYYY-MM-DD */
+  measured_on?: unknown;
+  /** What bare lengths count in */
+  units?: "mm" | "cm" | "in" | "" | null;
+  /** The currency of the prices, a code of ISO 4217 */
+  currency?: unknown;
+}
 
 /** One step of an edit */
 export type EntryChange =
@@ -550,7 +559,7 @@ export type EntryChange =
     }
   | {
       /** The fields to change */
-      list: ClosedListHead;
+      list: ChangedHead;
     }
   | {
       /** The kind */
