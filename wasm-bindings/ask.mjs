@@ -3,13 +3,14 @@
 //
 //   node wasm-bindings/ask.mjs --catalogue catalogue-samples/loan-shed.json < request.json
 //
-// Reads one request, or a JSON array of requests, and prints the answer or an array of them.
+// Reads one request, or a JSON array of requests, and prints the answer or an array of them, with English sentences beside codes.
 // Exit 0: every request was answered; 1: one was refused (the answer says why); 2: wrong usage.
 
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { openEngine } from "./engine-client.js";
+import { inEnglish } from "./in-english.js";
 
 const usage = `usage: node ask.mjs [--catalogue FILE] [--wasm FILE] < request.json
 
@@ -48,6 +49,8 @@ if (options.help) {
 
 const builtWasm = fileURLToPath(new URL("../build/wasm/wasm-bindings/saddlerule.wasm", import.meta.url));
 const engine = await openEngine(readOrStop(options.wasm ?? builtWasm, "the engine"));
+const english = JSON.parse(readFileSync(new URL("./english.json", import.meta.url), "utf8"));
+const worded = inEnglish(english, engine.ask({ do: "about" }).constants);
 const file = options.catalogue === undefined ? undefined : readOrStop(options.catalogue, "the list");
 const request = readOrStop(0, "the request").toString("utf8");
 
@@ -72,10 +75,19 @@ function requestsIn(text) {
 const loaded = file ? engine.ask({ do: "load" }, file) : {};
 let refused = false;
 
+/** Whether the answer has reasons to word. What other answers hold is their list's own, whatever its fields are called. */
+function hasReasons(text) {
+  try {
+    return ["assess", "years_ahead"].includes(JSON.parse(text).do);
+  } catch {
+    return false;
+  }
+}
+
 function answerTo(one) {
   const answer = loaded.error ? loaded : engine.ask(one, file);
   refused ||= answer.error !== undefined;
-  return JSON.stringify(answer, null, 2);
+  return JSON.stringify(hasReasons(one) ? worded(answer) : answer, null, 2);
 }
 
 // Whoever reads the answers may have enough of them (`| head`): no reason to go on, nor to complain.

@@ -19,15 +19,6 @@ std::string_view name_of(WheelSizeReason reason) {
     return names[static_cast<std::size_t>(reason)];
 }
 
-std::string_view sentence_of(WheelSizeReason reason) {
-    constexpr std::array<std::string_view, 4> sentences{
-        "no other wheel size suits this measurement", "more bikes of this size fit than of any other",
-        "the largest whose saddle usually goes low enough with something to spare: it leaves space "
-        "to grow into (common practice)",
-        "suits this measurement too"};
-    return sentences[static_cast<std::size_t>(reason)];
-}
-
 void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
     const auto of_list = [&](int count) {
         return size.basis == WheelSizeBasis::list ? std::optional(count) : std::nullopt;
@@ -39,7 +30,6 @@ void write_wheel_size(JsonWriter& json, const SuitableWheelSize& size) {
         field(json, "fit_now", of_list(size.fit_now));
         field(json, "close_calls", of_list(size.close_calls));
         field(json, "reason", name_of(size.reason));
-        field(json, "why", sentence_of(size.reason));
     });
 }
 
@@ -150,13 +140,9 @@ void cost_fields(JsonWriter& json, const std::variant<CostPerMonth, CostGap>& co
     });
 }
 
-/// A stable code with the English sentence for it.
 template <typename Reason>
 void write_reason(JsonWriter& json, Reason reason) {
-    json.object([&] {
-        field(json, "code", name_of(reason));
-        field(json, "why", sentence_of(reason));
-    });
+    json.object([&] { field(json, "code", name_of(reason)); });
 }
 
 void standing_fields(JsonWriter& json, const JudgedBike& judged) {

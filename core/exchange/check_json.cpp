@@ -29,8 +29,7 @@ void write(JsonWriter& json, const CheckResult& result) {
             figure_field(json, "value", *finding.figure);
         limit_fields(json, finding.limit);
         field(json, "basis", name_of(finding.basis));
-        field(json, "code", text_of(finding.reason).code);
-        field(json, "why", why(finding));
+        field(json, "code", code_of(finding.reason));
         field(json, "source", result.check->source);
         json.key("figures").object([&] {
             for (const NamedFigure& further : finding.further) {

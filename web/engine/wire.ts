@@ -1286,8 +1286,8 @@ export interface WheelSize {
   close_calls: number | null;
   /** Why it is named */
   reason: "only_one" | "most_fit" | "largest_that_suits" | "also";
-  /** The same as an English sentence */
-  why: string;
+  /** The same as an English sentence; ask.mjs adds it */
+  why?: string;
 }
 
 /** What a check beyond the saddle found. The figure and its limits have their unit at the end of their names: value_mm, limit_low_ratio */
@@ -1300,8 +1300,8 @@ export interface Check {
   basis: "measured" | "estimated_rider_mass" | "estimated_stature" | "estimated_inseam";
   /** Why */
   code: CheckCode;
-  /** The same as an English sentence */
-  why: string;
+  /** The same as an English sentence; ask.mjs adds it */
+  why?: string;
   /** Where its limits come from */
   source: string;
   /** Further figures, with their unit at the end of their names */
@@ -1338,8 +1338,8 @@ export interface Pause {
 export interface Worth {
   /** The reason */
   code: "lasts_longest" | "cheapest" | "lightest" | "balance" | "nothing_to_compare";
-  /** The same as an English sentence */
-  why: string;
+  /** The same as an English sentence; ask.mjs adds it */
+  why?: string;
 }
 
 /** A bike among those that fit, by length of use, price and weight at once */
@@ -1368,8 +1368,8 @@ export interface NotOffered {
     | "close_call"
     | "beaten"
     | "behind_in_order";
-  /** The same as an English sentence */
-  why: string;
+  /** The same as an English sentence; ask.mjs adds it */
+  why?: string;
 }
 
 /** A bike and how it fits */

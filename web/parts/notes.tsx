@@ -19,7 +19,7 @@ export function worded(texts: Texts, figures: Figures, said: Said): string {
 }
 
 /** The engine's own sentence, made to stand alone. */
-export function unworded(texts: Texts, problem: string, expected = ""): string {
+function unworded(texts: Texts, problem: string, expected = ""): string {
   return texts.problems.unworded({
     problem: upperFirst(problem),
     expected: expected === "" ? null : expected,

@@ -1,7 +1,7 @@
 // The one interface of every check beyond the saddle: a rider and a bike in, a finding out.
 //
 // How to add a check: its file in each/ (with its line in CMakeLists.txt), its line in check_list.inc, its
-// reasons in check_reason.h with their texts in check_texts.cpp, and its test.
+// reasons in check_reason.h with their codes in check_reason.cpp and their sentences in wasm-bindings/english.json, and its test.
 #pragma once
 
 #include "core/base/quantities/length.h"
@@ -90,7 +90,7 @@ enum class FindingBasis : std::uint8_t {
 /// `measured`, `estimated_rider_mass`, `estimated_stature`, `estimated_inseam`.
 std::string_view name_of(FindingBasis basis);
 
-/// What a check finds. Holds codes and figures only; sentences are made on demand.
+/// What a check finds, in codes and figures.
 struct Finding {
     CheckState state = CheckState::unknown;
     CheckReason reason = CheckReason::figure_missing;
@@ -122,8 +122,5 @@ struct CheckResult {
 std::vector<CheckResult> check_bike(const CheckCase& checked);
 /// The same into a vector that is used again: cleared first.
 void check_bike(const CheckCase& checked, std::vector<CheckResult>& results);
-
-/// The finding's English sentence, figures put in.
-std::string why(const Finding& finding);
 
 } // namespace saddlerule

@@ -1,5 +1,5 @@
-// CheckReason: why a check came out as it did, as a stable code. The English sentences are in
-// check_texts.cpp, so that a page in another language can word the same code with the same figures.
+// CheckReason: why a check came out as it did, as a stable code. Whoever shows it words it with the finding's figures; the
+// English sentences are in wasm-bindings/english.json.
 #pragma once
 
 #include <cstddef>
@@ -8,7 +8,7 @@
 
 namespace saddlerule {
 
-/// In the order of the table in check_texts.cpp.
+/// In the order of the table in check_reason.cpp.
 enum class CheckReason : std::uint8_t {
     figure_missing, ///< of every unknown but the next three
     seat_tube_impossible,
@@ -74,15 +74,8 @@ enum class CheckReason : std::uint8_t {
     hill_heavy,
 };
 
-/// One row of the table. `{name}` stands for a figure: `{value}`, `{at_least}`, `{at_most}`, a further one, or a
-/// limit of check_limits.h by its name; `{missing}` stands for what an unknown lacks.
-struct CheckText {
-    CheckReason reason;
-    std::string_view code; ///< its name on the wire
-    std::string_view sentence;
-};
-
-const CheckText& text_of(CheckReason reason);
+/// Its name on the wire.
+std::string_view code_of(CheckReason reason);
 
 /// How many there are; the tests walk them all.
 std::size_t check_reason_count();

@@ -8,7 +8,6 @@
 #include "core/base/quantities/speed.h"
 
 #include <cstdint>
-#include <string>
 #include <string_view>
 
 namespace saddlerule {
@@ -54,12 +53,5 @@ private:
 /// The end of a field name that holds such a figure: `mm`, `metres`, `gear_inches`, `kg`, `degrees`, `km_h`,
 /// `ratio`.
 std::string_view field_suffix(FigureUnit unit);
-
-/// How many decimals are worth showing: 0 for millimetres and degrees, 1 for kilograms, 2 for metres and
-/// ratios.
-int decimals_shown(FigureUnit unit);
-
-/// As an English sentence says it: `85 mm`, `6.4 kg`, `31 degrees`, `0.35`.
-std::string figure_text(const Figure& figure);
 
 } // namespace saddlerule

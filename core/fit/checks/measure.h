@@ -32,9 +32,6 @@ constexpr int measure_count = 14;
 /// of the rider (`rider.mass_kg`).
 std::string_view field_of(Measure measure);
 
-/// What it is, in English words: `the height of the top tube`.
-std::string_view words_of(Measure measure);
-
 /// A small set of them.
 class MeasureSet {
 public:

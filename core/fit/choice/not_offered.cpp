@@ -47,19 +47,4 @@ std::string_view name_of(NotOffered reason) {
     return names[static_cast<std::size_t>(reason)];
 }
 
-std::string_view sentence_of(NotOffered reason) {
-    constexpr std::array<std::string_view, 10> sentences{
-        "it is not what was asked for",
-        "it has pedals where the rider glides, or none where the rider pedals",
-        "its saddle does not go low enough yet",
-        "its saddle does not go high enough any more",
-        "the end of its saddle's span that decides has not been measured",
-        "a check says stop",
-        "the list says that it is not available",
-        "it is too close to call: let the child try it",
-        "another one lasts as long, costs no more and weighs no more, as far as is known",
-        "it fits, but others come first in the chosen order"};
-    return sentences[static_cast<std::size_t>(reason)];
-}
-
 } // namespace saddlerule

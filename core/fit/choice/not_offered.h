@@ -39,8 +39,7 @@ struct OfferFacts {
 /// Nothing for a bike that is offered.
 std::optional<NotOffered> reason_not_offered(const OfferFacts& facts);
 
-/// The stable name (`too_tall`) and the English sentence.
+/// The stable name: `too_tall`.
 std::string_view name_of(NotOffered reason);
-std::string_view sentence_of(NotOffered reason);
 
 } // namespace saddlerule

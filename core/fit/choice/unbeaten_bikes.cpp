@@ -245,12 +245,4 @@ std::string_view name_of(Worth worth) {
     return names[static_cast<std::size_t>(worth)];
 }
 
-std::string_view sentence_of(Worth worth) {
-    constexpr std::array<std::string_view, 5> sentences{
-        "none of the others fits longer", "none of the others costs less", "none of the others weighs less",
-        "each that fits longer costs more or weighs more",
-        "how long it fits, its price and its weight are not known"};
-    return sentences[static_cast<std::size_t>(worth)];
-}
-
 } // namespace saddlerule

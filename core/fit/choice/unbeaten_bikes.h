@@ -60,8 +60,7 @@ std::vector<ChoiceStanding> choice_standings(std::span<const ChoiceFigures> bike
 /// The stable name: `unbeaten`.
 std::string_view name_of(Standing standing);
 
-/// The stable name (`lasts_longest`) and the English sentence of each.
+/// The stable name: `lasts_longest`.
 std::string_view name_of(Worth worth);
-std::string_view sentence_of(Worth worth);
 
 } // namespace saddlerule

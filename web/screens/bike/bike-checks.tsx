@@ -5,7 +5,6 @@ import type { CheckFigures } from "../../figures/check-figures";
 import { usePage } from "../../page/page-context";
 import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
-import { unworded } from "../../parts/notes";
 import { went } from "../../state/screen-changes";
 import { checkWords } from "./check-words";
 import { byCode, upperFirst } from "../../texts/texts";
@@ -92,7 +91,6 @@ function WeighTheRider() {
 function NotMeasured({ checks }: { checks: Check[] }) {
   const { texts } = usePage();
   const fields = [...new Set(checks.flatMap((check) => check.to_measure))];
-  const unasked = checks.filter((check) => check.to_measure.length === 0);
   if (checks.length === 0) return null;
   const { measure, names, wouldTell } = texts.checks;
   const inWords = (field: string): string => byCode(measure, field) ?? field;
@@ -110,9 +108,6 @@ function NotMeasured({ checks }: { checks: Check[] }) {
             </li>
           );
         })}
-        {unasked.map((check) => (
-          <li key={check.what}>{unworded(texts, check.why)}</li>
-        ))}
       </ul>
     </Fold>
   );

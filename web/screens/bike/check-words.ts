@@ -1,8 +1,7 @@
-// A check in words.
+// A check in words. One that lacks a figure is told by what to measure, and has no sentence of its own.
 import type { Check } from "../../engine/wire";
 import { checkFigures } from "../../figures/check-figures";
 import type { Figures } from "../../figures/format-figures";
-import { unworded } from "../../parts/notes";
 import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
 
@@ -11,6 +10,6 @@ export function checkWords(texts: Texts, figures: Figures, check: Check): { titl
   const { states, names, wording } = texts.checks;
   return {
     title: `${byCode(names, check.what) ?? check.what}${texts.colon}${states[check.state]}.`,
-    why: byCode(wording, check.code, checkFigures(figures, check)) ?? unworded(texts, check.why),
+    why: byCode(wording, check.code, checkFigures(figures, check)) ?? "",
   };
 }

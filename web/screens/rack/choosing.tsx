@@ -8,8 +8,7 @@ export function Choosing({ bike, beatenBy }: { bike: JudgedBike; beatenBy: Named
   const { texts } = usePage();
   const { worthALook, worth, looks, notOffered } = texts.choosing;
   const { standing } = bike;
-  const reasons =
-    standing?.code === "unbeaten" ? standing.worth.map(({ code, why }) => byCode(worth, code) ?? why) : [];
+  const reasons = standing?.code === "unbeaten" ? standing.worth.map(({ code }) => worth[code]) : [];
   const tried = bike.verdict === "fits_now" || bike.verdict === "close_call";
   const doubt = tried && bike.looks > 0 ? looks({ number: bike.looks }) : null;
   const held =

@@ -58,15 +58,24 @@ inline std::optional<Finding> finding_of(std::string_view what, const Bike& bike
 /// State and reason of a finding that must be there.
 inline void check_finding(const std::optional<Finding>& finding, CheckState state, CheckReason reason) {
     REQUIRE(finding);
-    CAPTURE(why(*finding));
     CHECK(name_of(finding->state) == name_of(state));
-    CHECK(text_of(finding->reason).code == text_of(reason).code);
+    CHECK(code_of(finding->reason) == code_of(reason));
 }
 
 /// An unknown that asks for exactly these figures.
 inline void check_missing(const std::optional<Finding>& finding, MeasureSet missing) {
     check_finding(finding, CheckState::unknown, CheckReason::figure_missing);
     CHECK(finding->to_measure == missing);
+}
+
+/// A further figure of a finding, in its unit.
+inline double further(const Finding& finding, std::string_view name) {
+    for (const NamedFigure& figure : finding.further) {
+        if (figure.name == name)
+            return figure.figure.value();
+    }
+    FAIL("no figure of that name");
+    return 0.0;
 }
 
 } // namespace saddlerule::testing

@@ -30,7 +30,7 @@ TEST_CASE("the figure is the push by the rider's weight, with the slope it holds
     const auto hill = first_hill(*gearing(32, 16, *measured_bike().wheel), 102_mm, Mass::kilograms(18.5),
                                  Mass::kilograms(5.4));
     CHECK(finding->figure == Figure::ratio(hill->push));
-    CHECK(why(*finding).find("0.05 up for 1 along") != std::string::npos);
+    CHECK(further(*finding, "slope") == Approx(0.05));
 }
 
 TEST_CASE("a hill climbed on an estimated weight says so", "[checks]") {

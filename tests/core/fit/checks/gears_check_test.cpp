@@ -4,19 +4,6 @@
 using namespace saddlerule;
 using namespace saddlerule::testing;
 
-namespace {
-
-double further(const Finding& finding, std::string_view name) {
-    for (const NamedFigure& figure : finding.further) {
-        if (figure.name == name)
-            return figure.figure.value();
-    }
-    FAIL("no figure of that name");
-    return 0.0;
-}
-
-} // namespace
-
 TEST_CASE("32 by 16 on a 47-305 wheel goes 2.51 m a turn", "[checks]") {
     const auto finding = finding_of("gears", measured_bike());
     check_finding(finding, CheckState::ok, CheckReason::gears_single);
@@ -25,12 +12,6 @@ TEST_CASE("32 by 16 on a 47-305 wheel goes 2.51 m a turn", "[checks]") {
     CHECK(further(*finding, "gear_inches") == Approx(31.4).margin(0.05));
     CHECK(further(*finding, "easy_speed") == Approx(9.0).margin(0.05));
     CHECK(further(*finding, "brisk_speed") == Approx(12.0).margin(0.05));
-}
-
-TEST_CASE("the gear's sentence has its speeds at 60 and 80 turns a minute", "[checks]") {
-    const std::string sentence = why(*finding_of("gears", measured_bike()));
-    CHECK(sentence.find("9 km/h at 60 turns a minute") != std::string::npos);
-    CHECK(sentence.find("12 km/h at 80 turns a minute") != std::string::npos);
 }
 
 TEST_CASE("a bike of several gears says that it shows one of them", "[checks]") {

@@ -32,7 +32,7 @@ TEST_CASE("higher saddles pass adult figures, a nearly straight leg and the end 
         const auto finding = with_setting(Length::millimetres(mm), bike);
         REQUIRE(finding);
         CHECK(finding->state != CheckState::stop);
-        const std::string_view code = text_of(finding->reason).code;
+        const std::string_view code = code_of(finding->reason);
         if (met.empty() || met.back() != code)
             met.push_back(code);
     }
