@@ -101,7 +101,7 @@ test("every check and every source of one has its words", () => {
     assert.ok(name in english.checks.names, name);
     assert.ok(name in english.checks.sources, name);
   }
-  const reasons = readFileSync(join(root, "core/fit/checks/check_texts.cpp"), "utf8");
+  const reasons = readFileSync(join(root, "core/fit/checks/check_reason.cpp"), "utf8");
   const unjudged = [
     "figure_missing",
     "seat_tube_impossible",
