@@ -1,10 +1,10 @@
 // What a family waits for on a slow line: the page as a server sends it.
 
 import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import test from "node:test";
-import { gzipSync } from "node:zlib";
 import { pageFile } from "../support/open-page.mjs";
 import { root, wasmFile } from "../support/built-engine.mjs";
 
@@ -12,7 +12,7 @@ import { root, wasmFile } from "../support/built-engine.mjs";
 const largestPage = 380_000;
 
 test("the page with its engine and all its languages is at most 380 kB as a server sends it", () => {
-  const size = gzipSync(readFileSync(pageFile), { level: 9 }).length;
+  const size = execFileSync("gzip", ["-9"], { input: readFileSync(pageFile) }).length;
   assert.ok(
     size <= largestPage,
     `${relative(root, pageFile)} is ${size} bytes packed, ${size - largestPage} more than ${largestPage}. ` +

@@ -12,7 +12,7 @@ export async function writeOut(file, content) {
   // What an `integrity` attribute says of it, for pages that name it.
   const integrity = /\.(js|css)$/.test(file) ? `, ${integrityOf(content)}` : "";
   console.log(
-    `${path.relative(root, file)}: ${content.length} characters, ${compressed} bytes with gzip -9${integrity}`,
+    `${path.relative(root, file)}: ${content.length} characters, ${compressed} bytes packed by zlib${integrity}`,
   );
 }
 
