@@ -6,7 +6,7 @@ import { pageModule } from "./page-modules.mjs";
 
 const { textsIn } = await pageModule("texts/texts.ts");
 const { createFigures } = await pageModule("figures/format-figures.ts");
-const { settingWords } = await pageModule("screens/rack/verdict-words.ts");
+const { rangeWords, settingWords } = await pageModule("screens/rack/verdict-words.ts");
 
 export const texts = textsIn("en", "en-GB");
 export const figures = createFigures("en-GB", "cm", texts.units);
@@ -94,9 +94,15 @@ export async function judge(lists) {
       case "card": {
         const judged = answer.bikes.find(({ id }) => id === (shown.bike ?? bike));
         if (judged === undefined) return `${shown.what}: ${shown.bike ?? bike} is not in the answer`;
+        const setting = settingWords(texts, figures, judged)?.height ?? null;
+        // One bike has its setting as a figure with what it is measured from.
+        const inFigures = () =>
+          judged.saddle_likely_mm === undefined
+            ? texts.bike.aboveFloor + figures.length(judged.saddle_mm)
+            : texts.guess.aboveFloor + rangeWords(texts, figures, judged.saddle_likely_mm);
         return (
           wrong(shown.verdict, texts.rack.verdicts[judged.verdict]) ??
-          says(shown.words, settingWords(texts, figures, judged)?.height ?? null)
+          says(shown.words, setting !== null && shown.what === "bike" ? inFigures() : setting)
         );
       }
       case "beside":

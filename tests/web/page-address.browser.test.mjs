@@ -43,7 +43,8 @@ test("a list that it names cannot be fetched by a file that goes nowhere, which 
     requests.filter((address) => !/^(blob|data):/.test(address)),
     [],
   );
-  assert.equal(said.length, 1);
+  assert.equal(said.length, 2);
   assert.match(said[0], /#colour="red" is not understood/);
+  assert.match(said[1], /the list https:\/\/club\.example\/bikes\.json is not opened \(address_offline\)/);
   await close();
 });

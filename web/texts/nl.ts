@@ -972,7 +972,7 @@ export const dutch: Translation = {
     copy: "Kopiëren als tekst",
     copied: "Gekopieerd. Plak het in een bericht.",
     copyThis: "Kopieer deze tekst met de hand:",
-    calendar: "Data opslaan voor een agenda",
+    calendar: "Data bewaren voor een agenda",
     date: "Opnieuw meten, dan zadel van {bike} op ongeveer {height}",
     doubts: "Nakijken",
   },

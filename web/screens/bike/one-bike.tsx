@@ -24,6 +24,7 @@ import type { Tag } from "../../state/suits";
 import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
+import { upperFirst } from "../../texts/texts";
 import { cautionWords, costWords, lastingWords, rangeWords, settingWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
@@ -230,7 +231,7 @@ function Setting({ judged }: { judged: JudgedBike }) {
           </div>
         ))}
       </dl>
-      {told.length < rows.length && <p>{settingWords(texts, figures, judged)?.place}.</p>}
+      {told.length < rows.length && <p>{upperFirst(settingWords(texts, figures, judged)?.place ?? "")}.</p>}
     </>
   );
 }
