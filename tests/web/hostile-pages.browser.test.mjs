@@ -136,7 +136,8 @@ async function sayElement({ name, value, inside, check, usual }) {
   window.told = [];
   if (inside !== undefined) {
     inner.querySelector("script").firstChild.data = inside;
-    await told("what became of it");
+    // A script with nothing in it is no list, of which nothing is said.
+    if (inside.trim() !== "") await told("what became of it");
     window.told = [];
     inner.querySelector("script").firstChild.data = usual;
     await told("the next list", `Check ${check}`);

@@ -157,7 +157,7 @@ test("two lists without a name are both there again after the page was left", as
   await page.getByRole("checkbox", { name: "Save on this device" }).check();
   await page.getByText("Saved as you type.").waitFor();
   await page.reload();
-  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
+  await page.getByRole("heading", { name: "Save and print", exact: true }).waitFor();
   await goTo(page, "List");
   await entry(page, "B1").waitFor();
   const lists = page.getByRole("list", { name: "Open lists" }).getByRole("listitem");

@@ -83,6 +83,8 @@ export function followHistory(store: Store<PageState>, options: HistoryOptions):
     if (before !== null && isSame(next, before.place) && isOpenedFrom(last.place)) {
       goingBack = true;
       history.back();
+      // From a form the list comes back at the entry that was worked on.
+      if (last.place.view !== "entries") scrolledTo.delete(before.key);
       scrollBack(before.key);
       return;
     }
