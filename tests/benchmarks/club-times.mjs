@@ -3,21 +3,7 @@
 import { sample } from "../support/built-engine.mjs";
 import { openList, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
-
-/** Runs in the page: from an act to the frame in which its result is on the screen, in ms by the page's own clock. */
-async function untilDrawn([act, drawn]) {
-  const host = [...document.querySelectorAll("*")].find((element) => element.shadowRoot);
-  const run = (text) => new Function("root", `return (${text})(root)`)(host.shadowRoot);
-  const start = performance.now();
-  run(act);
-  do {
-    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-    if (performance.now() - start > 20000) throw new Error("never drawn");
-  } while (!run(drawn));
-  return performance.now() - start;
-}
-
-const timed = (page, act, drawn) => page.evaluate(untilDrawn, [act.toString(), drawn.toString()]);
+import { untilDrawn } from "./until-drawn.mjs";
 
 /** From Enter on the 201st child's inside leg to the list that counts the child. */
 export async function latecomerTime(browser) {
@@ -35,7 +21,7 @@ export async function latecomerTime(browser) {
   await page.getByRole("button", { name: "Read the table" }).click();
   await page.getByText(/of 200 have a bike/).waitFor();
   await page.getByRole("textbox", { name: /Inside leg/ }).fill("49.5");
-  const time = await timed(
+  const time = await untilDrawn(
     page,
     (root) => root.querySelector(".club-draft").requestSubmit(),
     (root) => /of 201 have/.test(root.querySelector(".club-count").textContent),
@@ -55,9 +41,9 @@ export async function turnedRoundTimes(browser, { thousand, hundred }) {
     const { page, close } = await openSlowly(browser, screens.phone);
     await openList(page, list);
     await page.getByRole("button", { name: "Who each bike fits" }).waitFor();
-    times[name] = await timed(page, toChart, (root) => root.querySelector(".suits-rows > li") !== null);
+    times[name] = await untilDrawn(page, toChart, (root) => root.querySelector(".suits-rows > li") !== null);
     if (name === "hundred") {
-      times.tags = await timed(
+      times.tags = await untilDrawn(
         page,
         (root) => root.querySelectorAll("[name=suits-view]")[1].click(),
         (root) => root.querySelectorAll(".tag-sheet .bike-tag").length === 100,

@@ -17,6 +17,7 @@ import { openingTimes } from "./opening-times.mjs";
 import { goTo, launchBrowser, openList, pageFile, screens } from "../support/open-page.mjs";
 import { openSlowly } from "../support/slow-device.mjs";
 import { latecomerTime, turnedRoundTimes } from "./club-times.mjs";
+import { untilDrawn } from "./until-drawn.mjs";
 import { pressingTimes, slowestControls } from "./control-times.mjs";
 
 const {
@@ -53,26 +54,6 @@ function report(what, value, limit, unit) {
   failed ||= !within;
   console.log(
     `${what.padEnd(72)} ${value.toFixed(0).padStart(8)} ${unit}  (limit ${limit}${within ? "" : ", EXCEEDED"})`,
-  );
-}
-
-/** From a change made in the page to the frame that shows it, by the page's own clock. */
-async function untilDrawn(page, act, isDrawn) {
-  return page.evaluate(
-    async ([actText, drawnText]) => {
-      const host = [...document.querySelectorAll("*")].find((element) => element.shadowRoot);
-      const root = host.shadowRoot;
-      const run = (text) => new Function("root", `return (${text})(root)`)(root);
-      const start = performance.now();
-      run(actText);
-      // What is there once a frame is over has been painted.
-      do {
-        await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-        if (performance.now() - start > 20000) throw new Error("never drawn");
-      } while (!run(drawnText));
-      return performance.now() - start;
-    },
-    [act.toString(), isDrawn.toString()],
   );
 }
 

@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { openBuiltEngine, sample } from "../support/built-engine.mjs";
+import { measuredBike } from "../support/measured-bike.mjs";
 
 /** What the reader refuses a bike for and no schema can say. Nothing else may come between the two. */
 const beyondAnySchema = {
@@ -121,23 +122,11 @@ for (const { file } of table) {
 }
 
 const good = {
+  ...measuredBike,
   id: "A1",
   name: "16 in",
   kind: "pedal",
-  wheel: "47-305",
-  saddle_lowest: 49.5,
-  saddle_highest: 63,
-  standover: 41,
-  mass_kg: 6.4,
   rider_mass_limit_kg: 35,
-  brakes: ["front hand"],
-  lever_reach: 5.5,
-  gears: 1,
-  chainring: 32,
-  sprocket: 16,
-  crank: 10.2,
-  bottom_bracket_height: 21.5,
-  seat_tube_angle_deg: 70,
   price: 120,
   colours: ["green"],
   condition: "used",

@@ -1,5 +1,7 @@
 // One request of every task and form, about a small list; compare and merge take the other one.
 
+import { measuredBike } from "./measured-bike.mjs";
+
 const bikes = [
   {
     id: "L01",
@@ -15,19 +17,7 @@ const bikes = [
   {
     id: "L02",
     name: "Two in one",
-    wheel: "47-305",
-    saddle_lowest: 47,
-    saddle_highest: 61,
-    standover: 41,
-    mass_kg: 6.4,
-    brakes: ["front hand", "coaster"],
-    lever_reach: 5.5,
-    gears: 1,
-    chainring: 32,
-    sprocket: 16,
-    crank: 10.2,
-    bottom_bracket_height: 21.5,
-    seat_tube_angle_deg: 70,
+    ...measuredBike,
     price: 120,
   },
   {

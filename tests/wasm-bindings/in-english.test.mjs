@@ -8,6 +8,7 @@ import { inEnglish } from "../../wasm-bindings/in-english.js";
 import { openBuiltEngine, root } from "../support/built-engine.mjs";
 import { everyExchange, shed } from "../support/every-exchange.mjs";
 import { interfaceSchema } from "../support/interface-schema.mjs";
+import { measuredBike } from "../support/measured-bike.mjs";
 
 const english = JSON.parse(readFileSync(join(root, "wasm-bindings/english.json"), "utf8"));
 const { $defs } = interfaceSchema;
@@ -18,23 +19,7 @@ const worded = inEnglish(english, constants);
 
 const rider = { stage: "riding", mass_kg: 18.5, readings: [{ on: today, inseam_mm: 495 }] };
 
-const bike = {
-  id: "A",
-  wheel: "47-305",
-  saddle_lowest: 47,
-  saddle_highest: 61,
-  standover: 41,
-  mass_kg: 5.4,
-  rider_mass_limit_kg: 50,
-  brakes: ["front hand", "coaster"],
-  lever_reach: 5.5,
-  gears: 1,
-  chainring: 32,
-  sprocket: 16,
-  crank: 10.2,
-  bottom_bracket_height: 21.5,
-  seat_tube_angle_deg: 70,
-};
+const bike = { ...measuredBike, id: "A", mass_kg: 5.4, rider_mass_limit_kg: 50 };
 
 /** The sentences about one bike, by check. */
 function sentences(more, who = {}) {

@@ -29,7 +29,7 @@ export async function releaseFiles(how) {
     zipped({ "README.txt": await readFile(path.join(web, "downloads", name)), ...files, ...licences });
   const files = {
     "README.md": await readFile(path.join(web, "site/README.md")),
-    "CHANGELOG.md": await readFile(path.join(root, "CHANGELOG.md")),
+    "CHANGELOG.md": await readFile(path.join(web, "downloads/CHANGELOG.md")),
     "saddlerule.html": page,
     ...within("site", site),
     ...within("element", { ...element, "LICENCES.txt": licences["LICENCES.txt"] }),
