@@ -268,6 +268,27 @@ test("three made-up children show what a plan is, and go again without a trace",
   await close();
 });
 
+test("a made-up child who was given a name is a child of the family's own, and stays", async () => {
+  const { page, faults, close } = await openPage(browser, screens.phone, { now: `${today}T09:00:00` });
+  await openList(page, sample("loan-shed.json"));
+  await page.getByRole("button", { name: way }).click();
+  await page.getByRole("button", { name: "Try it with three made-up children" }).click();
+  await planStands(page);
+  await goTo(page, "Your child");
+  await page.getByRole("textbox", { name: "Name" }).fill("Pia");
+  await goTo(page, "Bikes");
+  await page.getByRole("button", { name: way }).click();
+  await page.getByRole("button", { name: "Take the made-up children out" }).click();
+  await page.getByText(/^Pia gets/).waitFor();
+  await page
+    .getByText(/Made-up child/)
+    .first()
+    .waitFor({ state: "detached" });
+  assert.equal(await page.getByRole("button", { name: "Take the made-up children out" }).count(), 0);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("a bike that the family has is marked where it is listed", async () => {
   const { page, faults, close } = await openPlan(["49.5"]);
   await page.getByText("Your own bikes").click();

@@ -1,6 +1,8 @@
 // What an element minds in a page that nobody here wrote: where its navigation is in sight, and that nobody else takes what is typed into
 // it.
 
+import { around } from "./around";
+
 const typedInto = "input, textarea, select";
 
 /** A page's shortcuts guard against fields by the target of a key, which from outside is the element and no field. */
@@ -9,12 +11,6 @@ function keepKey(event: Event): void {
   const [target] = event.composedPath();
   const isTyping = target instanceof Element && target.matches(typedInto);
   if (isTyping && key.length === 1 && !ctrlKey && !metaKey && !altKey) event.stopPropagation();
-}
-
-/** Out of a slot or a shadow root as well. */
-function around(element: Element): Element | null {
-  const { assignedSlot, parentElement, parentNode } = element;
-  return assignedSlot ?? parentElement ?? (parentNode instanceof ShadowRoot ? parentNode.host : null);
 }
 
 /** What sticks to an edge inside something that clips and does not scroll is at that edge, wherever the screen is. */

@@ -1,15 +1,15 @@
 // Printing from inside an element prints what it shows, without the page around it.
 
+import { around } from "./around";
+
 const mark = "data-saddlerule-beside";
 
 /** Up from `host`, each element with those beside it, also out of the shadow roots that it is in. */
 function besideAll(host: Element): Element[] {
   const beside: Element[] = [];
-  for (let at: Element | null = host; at !== null && at.localName !== "body";) {
-    const { parentNode, assignedSlot }: Element = at;
-    const siblings = Array.from(parentNode?.children ?? []);
-    beside.push(...siblings.filter((one) => one !== at));
-    at = assignedSlot ?? (parentNode instanceof ShadowRoot ? parentNode.host : at.parentElement);
+  for (let at: Element | null = host; at !== null && at.localName !== "body"; at = around(at)) {
+    const self = at;
+    beside.push(...Array.from(at.parentNode?.children ?? []).filter((one) => one !== self));
   }
   return beside;
 }

@@ -15,7 +15,7 @@ export function familyOf({
   return [...waiting, { rider, wants }].sort((a, b) => a.rider.key - b.rider.key);
 }
 
-function tookInHand(state: PageState, taken: WaitingRider, waiting: WaitingRider[]): PageState {
+export function tookInHand(state: PageState, taken: WaitingRider, waiting: WaitingRider[]): PageState {
   return { ...state, ...taken, waiting, removed: null, rows: firstRows };
 }
 

@@ -1,7 +1,7 @@
 // Three made-up children to look round with, where a family has not said anything of its own yet.
-import { familyOf } from "./family-changes";
-import { firstRows, newRider, noWants } from "./page-state";
-import type { PageState, WaitingRider } from "./page-state";
+import { familyOf, tookInHand } from "./family-changes";
+import { newRider, noWants } from "./page-state";
+import type { PageState, RiderEntry, WaitingRider } from "./page-state";
 import { saysSomething } from "./request-building";
 import type { Change } from "./store";
 
@@ -32,16 +32,20 @@ export function childrenInvented(nameOf: (number: number) => string): Change<Pag
         wants: noWants,
       };
     });
-    const years = { ...state.years, invented: invented.map(({ rider }) => rider.key) };
+    const years = { ...state.years, invented: invented.map(({ rider: { key, name } }) => ({ key, name })) };
     return withFamily({ ...state, years }, [...said, ...invented]);
   };
+}
+
+/** One that was given another name is a child of the family's own; another child may have got the number of one that was removed. */
+export function isInvented({ years }: PageState, rider: RiderEntry): boolean {
+  return years.invented.some(({ key, name }) => key === rider.key && name === rider.name);
 }
 
 /** Takes the made-up children out again. */
 export function inventedRemoved(): Change<PageState> {
   return (state) => {
-    const { invented } = state.years;
-    const others = familyOf(state).filter(({ rider }) => !invented.includes(rider.key));
+    const others = familyOf(state).filter(({ rider }) => !isInvented(state, rider));
     const nobody = {
       rider: newRider(1, state.today, state.unit, state.rider.population),
       wants: noWants,
@@ -54,12 +58,11 @@ export function inventedRemoved(): Change<PageState> {
 /** The one in hand stays so, if it is among them. */
 function withFamily(state: PageState, family: WaitingRider[]): PageState {
   const inHand = family.find(({ rider }) => rider.key === state.rider.key) ?? family[0];
-  if (inHand === undefined) return state;
-  return {
-    ...state,
-    ...inHand,
-    waiting: family.filter((one) => one !== inHand),
-    removed: null,
-    rows: firstRows,
-  };
+  return inHand === undefined
+    ? state
+    : tookInHand(
+        state,
+        inHand,
+        family.filter((one) => one !== inHand),
+      );
 }

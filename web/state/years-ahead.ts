@@ -28,8 +28,8 @@ export interface YearsWishes {
 export interface YearsState extends YearsWishes {
   /** What is looked for among the bikes of the list. */
   find: string;
-  /** The keys of children who were made up to look round with. */
-  invented: number[];
+  /** The children who were made up to look round with. */
+  invented: { key: number; name: string }[];
 }
 
 export const noYearsWishes: YearsWishes = {

@@ -30,6 +30,7 @@ export const german: Translation = {
   optional: "optional",
   rider: {
     title: "Das Kind",
+    lead: "Welche Räder passen, und bei welcher Sattelhöhe?",
     inseam: "Schrittlänge",
     inseamAgain: "Schrittlänge, {number}. Messung",
     inseamExample: {

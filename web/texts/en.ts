@@ -30,6 +30,7 @@ export const english = {
 
   rider: {
     title: "Your child",
+    lead: "Which bikes fit, and at what saddle height?",
     inseam: "Inside leg",
     inseamAgain: "Inside leg, measurement {number}",
     inseamExample: { cm: "e.g. 49.5", in: "e.g. 19 1/2" },

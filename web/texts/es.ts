@@ -30,6 +30,7 @@ export const spanish: Translation = {
   optional: "opcional",
   rider: {
     title: "Tu peque",
+    lead: "¿Qué bicis sirven, y a qué altura de sillín?",
     inseam: "Entrepierna",
     inseamAgain: "Entrepierna, medida {number}",
     inseamExample: {

@@ -30,6 +30,7 @@ export const french: Translation = {
   optional: "facultatif",
   rider: {
     title: "Votre enfant",
+    lead: "Quels vélos conviennent, et à quelle hauteur de selle ?",
     inseam: "Entrejambe",
     inseamAgain: "Entrejambe, mesure {number}",
     inseamExample: {

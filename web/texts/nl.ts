@@ -30,6 +30,7 @@ export const dutch: Translation = {
   optional: "optioneel",
   rider: {
     title: "Je kind",
+    lead: "Welke fietsen passen, en op welke zadelhoogte?",
     inseam: "Binnenbeenlengte",
     inseamAgain: "Binnenbeenlengte, meting {number}",
     inseamExample: {

@@ -44,7 +44,9 @@ export function TheRider({ state }: { state: PageState }) {
             {texts.family.add}
           </button>
         }
-      />
+      >
+        <p>{texts.rider.lead}</p>
+      </ScreenHead>
       <div class="inset stack">
         <RiderFamily state={state} />
         <TodaysReadings state={state} />

@@ -8,7 +8,7 @@ import { ScreenHead } from "../../parts/screen-head";
 import { ToRider } from "../../parts/what-is-missing";
 import { answerTo } from "../../state/answers";
 import { familyOf } from "../../state/family-changes";
-import { childrenInvented, inventedRemoved } from "../../state/invented-children";
+import { childrenInvented, inventedRemoved, isInvented } from "../../state/invented-children";
 import type { PageState } from "../../state/page-state";
 import { isPlanned } from "../../state/request-building";
 import { BackToRack } from "../bike/back-to-rack";
@@ -45,7 +45,7 @@ export function YearsAhead({ state }: { state: PageState }) {
             )}
           </section>
         )}
-        {family.some(({ key }) => state.years.invented.includes(key)) && (
+        {family.some((rider) => isInvented(state, rider)) && (
           <button type="button" class="plain-link" onClick={() => change(inventedRemoved())}>
             {words.removeInvented}
           </button>
