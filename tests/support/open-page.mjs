@@ -19,10 +19,17 @@ export const screens = {
   laptop: { width: 1280, height: 800 },
 };
 
-export function launchBrowser() {
+/** `more` are further arguments of Chromium's. */
+export function launchBrowser(...more) {
   return chromium.launch({
     executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"],
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-background-networking",
+      "--disable-component-update",
+      ...more,
+    ],
   });
 }
 
