@@ -7,8 +7,14 @@
 
 namespace {
 
+#ifdef SADDLERULE_WITHOUT_ABOUT
+constexpr saddlerule::AboutAnswer about = nullptr;
+#else
+constexpr saddlerule::AboutAnswer about = saddlerule::about_answer;
+#endif
+
 struct Room {
-    saddlerule::Engine engine;
+    saddlerule::Engine engine{about};
     std::string request;
     std::string file;
     std::string answer;

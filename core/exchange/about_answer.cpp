@@ -151,10 +151,10 @@ constexpr std::string_view references[] = {
     "Inch and pound: international yard and pound agreement, 1959",
 };
 
-constexpr std::string_view requests[] = {"load",     "new_list", "list",        "entry",       "check_entry",
-                                         "edit",     "compare",  "merge",       "save",        "assess",
-                                         "changes",  "forecast", "side_view",   "read_riders", "write_riders",
-                                         "club_day", "suits",    "years_ahead", "about"};
+constexpr std::string_view requests[] = {
+    "load",        "new_list",     "list",     "entry",   "check_entry", "edit",      "compare",
+    "merge",       "save",         "assess",   "changes", "forecast",    "side_view", "read_bike",
+    "read_riders", "write_riders", "club_day", "suits",   "years_ahead", "about"};
 
 void write_problems(JsonWriter& json) {
     for (std::size_t i = 0; i < problem_code_count(); ++i) {

@@ -8,4 +8,6 @@ namespace saddlerule {
 
 std::string about_answer();
 
+using AboutAnswer = std::string (*)();
+
 } // namespace saddlerule

@@ -2,7 +2,6 @@
 
 #include "core/base/sorting/sorting.h"
 #include "core/base/text/utf8_text.h"
-#include "core/exchange/about_answer.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/changes_answer.h"
 #include "core/exchange/club_day_answer.h"
@@ -11,6 +10,7 @@
 #include "core/exchange/judged_question.h"
 #include "core/exchange/list_desk.h"
 #include "core/exchange/problem_answer.h"
+#include "core/exchange/read_bike_answer.h"
 #include "core/exchange/read_riders_answer.h"
 #include "core/exchange/request_fields.h"
 #include "core/exchange/rider_request.h"
@@ -49,6 +49,7 @@ enum class Task {
     changes,
     forecast,
     side_view,
+    read_bike,
     read_riders,
     write_riders,
     club_day,
@@ -71,6 +72,7 @@ constexpr WireName<Task> task_names[] = {
     {"changes", Task::changes},
     {"forecast", Task::forecast},
     {"side_view", Task::side_view},
+    {"read_bike", Task::read_bike},
     {"read_riders", Task::read_riders},
     {"write_riders", Task::write_riders},
     {"club_day", Task::club_day},
@@ -100,6 +102,7 @@ const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
 } // namespace
 
 struct Engine::State {
+    AboutAnswer about;
     ListDesk desk;
     std::unique_ptr<const JudgedQuestion> last; ///< about the list on the desk
 
@@ -175,6 +178,8 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
         return forecast(fields, request_text);
     case Task::side_view:
         return side_view(fields, request_text);
+    case Task::read_bike:
+        return read_bike(fields);
     case Task::read_riders:
         return read_riders(fields);
     case Task::write_riders:
@@ -188,9 +193,14 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
     case Task::about:
         break;
     }
+    if (about == nullptr)
+        fields.report({.code = ProblemCode::request_value_unknown,
+                       .figures = {{"value", "about"}, {"known", "what an engine without texts answers"}},
+                       .where = "do",
+                       .position = {}});
     if (auto problem = fields.finish())
         return error_answer(*problem);
-    return about_answer();
+    return about();
 }
 
 std::string Engine::State::assess(RequestFields& fields, std::string_view request_text) {
@@ -255,7 +265,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
     return side_view_answer(saddlerule::side_view(*bike, fit, inseam.mean), rider, inseam.mean);
 }
 
-Engine::Engine() : state_(std::make_unique<State>()) {}
+Engine::Engine(AboutAnswer about) : state_(new State{.about = about, .desk = {}, .last = {}}) {}
 Engine::~Engine() = default;
 
 std::string Engine::answer(std::string_view request, std::string file, const ReadingProgress& progress,

@@ -2,6 +2,7 @@
 // last.
 #pragma once
 
+#include "core/exchange/about_answer.h"
 #include "core/exchange/years_answer.h"
 #include "core/lists/catalogue/reading_progress.h"
 
@@ -15,7 +16,8 @@ namespace saddlerule {
 /// request. It never throws, and after an error the next request is answered as if nothing had happened.
 class Engine {
 public:
-    Engine();
+    /// `about`: what answers the request of that name; where nothing does, it is refused, and its texts need not be linked.
+    explicit Engine(AboutAnswer about = about_answer);
     ~Engine();
     Engine(const Engine&) = delete;
     Engine& operator=(const Engine&) = delete;

@@ -8,7 +8,7 @@
 
 import { readFileSync } from "node:fs";
 import { loadavg } from "node:os";
-import { wasmFile } from "../support/built-engine.mjs";
+import { pageWasmFile } from "../support/built-engine.mjs";
 import { serveClub, siteBuilder } from "../support/built-site.mjs";
 import { launchBrowser, screens } from "../support/open-page.mjs";
 import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
@@ -87,7 +87,7 @@ async function compileTime(browser) {
     const start = performance.now();
     await WebAssembly.compile(bytes);
     return performance.now() - start;
-  }, readFileSync(wasmFile).toString("base64"));
+  }, readFileSync(pageWasmFile).toString("base64"));
   await page.close();
   return time;
 }

@@ -11,6 +11,8 @@ import { openNativeEngine } from "./native-engine.mjs";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 export const wasmFile = join(root, "build/wasm/wasm-bindings/saddlerule.wasm");
+/** The form that the page carries, without the answer to `about`. */
+export const pageWasmFile = join(root, "build/wasm/wasm-bindings/saddlerule-page.wasm");
 export const sample = (name) => join(root, "catalogue-samples", name);
 
 /** The shipped engine, as it is. `NATIVE_ENGINE` names a native_ask to be asked in its place. */

@@ -5,14 +5,14 @@ import { cpSync, mkdtempSync, readFileSync, readdirSync, rmSync, utimesSync, wri
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { nginxExample } from "../../web/building/hosting.mjs";
-import { root, wasmFile } from "./built-engine.mjs";
+import { root, pageWasmFile } from "./built-engine.mjs";
 import { Nginx } from "./nginx.mjs";
 
 /** The engine with a section of its own that nothing reads (WebAssembly core specification, "Custom Section"): other bytes. */
 function otherEngine(file) {
   const name = "later";
   const section = Buffer.from([0, name.length + 1, name.length, ...Buffer.from(name)]);
-  writeFileSync(file, Buffer.concat([readFileSync(wasmFile), section]));
+  writeFileSync(file, Buffer.concat([readFileSync(pageWasmFile), section]));
   return file;
 }
 

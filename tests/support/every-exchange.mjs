@@ -158,6 +158,10 @@ export const everyExchange = [
   { name: "forecast", request: { do: "forecast", today, rider, months: 12 } },
   { name: "side_view", request: { do: "side_view", today, rider, bike: "T", taped, taped_units: "cm" } },
   {
+    name: "read_bike",
+    request: { do: "read_bike", text: "#L07: saddle 52-66 cm, wheel 16, 80 EUR", units: "cm" },
+  },
+  {
     name: "read_riders",
     request: {
       do: "read_riders",

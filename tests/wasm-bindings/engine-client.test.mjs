@@ -4,7 +4,9 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import test from "node:test";
-import { openBuiltEngine, root, sample, wasmFile } from "../support/built-engine.mjs";
+import { openEngine } from "../../wasm-bindings/engine-client.js";
+import { everyExchange, shed } from "../support/every-exchange.mjs";
+import { openBuiltEngine, pageWasmFile, root, sample, wasmFile } from "../support/built-engine.mjs";
 
 const rider = { stage: "starting", readings: [{ on: "2026-11-20", inseam_mm: 495 }] };
 const assess = { do: "assess", today: "2026-11-25", rider };
@@ -108,4 +110,17 @@ test("two engines in one program know nothing of each other", async () => {
   const [one, other] = [await openBuiltEngine(), await openBuiltEngine()];
   one.ask({ do: "load" }, readFileSync(sample("loan-shed.json")));
   assert.equal(other.ask({ do: "list" }).list, null);
+});
+
+test("the page's engine answers all but `about` as the complete one does", async () => {
+  const complete = await openBuiltEngine();
+  const onPage = await openEngine(readFileSync(pageWasmFile));
+  for (const { name, request } of everyExchange) {
+    if (request.do === "about") continue;
+    const file = "load compare merge".includes(request.do) ? Buffer.from(JSON.stringify(shed)) : undefined;
+    assert.deepEqual(onPage.ask(request, file), complete.ask(request, file), name);
+  }
+  const { error } = onPage.ask({ do: "about" });
+  assert.equal(error.code, "request_value_unknown");
+  assert.equal(error.where, "do");
 });

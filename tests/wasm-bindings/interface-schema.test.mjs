@@ -20,6 +20,7 @@ const beyondAnySchema = {
   club_rider_twice: "one rider against another",
   club_rider_unknown: "a pair against the riders",
   riders_none: "what a table says",
+  message_heights_unclear: "what a message says",
   json_empty: "what the text of an entry says",
   json_not_json: "what the text of an entry says",
   json_figure_malformed: "what the text of an entry says",

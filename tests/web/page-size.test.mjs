@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import test from "node:test";
 import { pageFile } from "../support/open-page.mjs";
-import { root, wasmFile } from "../support/built-engine.mjs";
+import { root, pageWasmFile } from "../support/built-engine.mjs";
 
 /** In bytes, packed by the `gzip -9` that every server has. */
 const largestPage = 380_000;
@@ -16,7 +16,7 @@ test("the page with its engine and all its languages is at most 380 kB as a serv
   assert.ok(
     size <= largestPage,
     `${relative(root, pageFile)} is ${size} bytes packed, ${size - largestPage} more than ${largestPage}. ` +
-      `Its engine is ${readFileSync(wasmFile).length} bytes of wasm. ` +
+      `Its engine is ${readFileSync(pageWasmFile).length} bytes of wasm. ` +
       "`node web/build.mjs --sizes` tells where the page's bytes are.",
   );
 });

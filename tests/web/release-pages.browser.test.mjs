@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import test, { after, before } from "node:test";
 import { releaseFiles } from "../../web/building/release.mjs";
-import { root, wasmFile } from "../support/built-engine.mjs";
+import { root, pageWasmFile } from "../support/built-engine.mjs";
 import { clubPage, clubSite } from "../support/club-site.mjs";
 import { eventually as soon } from "../support/eventually.mjs";
 import { launchBrowser, screens } from "../support/open-page.mjs";
@@ -19,7 +19,7 @@ const { unzipSync } = createRequire(join(root, "web/package.json"))("fflate");
 /** Browsers of a busy machine take their time. */
 const eventually = (check) => soon(check, { tries: 200 });
 
-const release = await releaseFiles({ engine: wasmFile });
+const release = await releaseFiles({ engine: pageWasmFile });
 const guide = release["README.md"].toString();
 
 /** The frame as the guide has it, with other addresses. */

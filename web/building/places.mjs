@@ -6,4 +6,4 @@ import { fileURLToPath } from "node:url";
 export const web = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
 export const root = path.dirname(web);
 
-export const builtEngine = path.join(root, "build/wasm/wasm-bindings/saddlerule.wasm");
+export const builtEngine = path.join(root, "build/wasm/wasm-bindings/saddlerule-page.wasm");

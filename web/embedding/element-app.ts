@@ -16,7 +16,7 @@ import { headingsFrom } from "./heading-levels";
 import { mindHost } from "./in-its-host";
 import { followInline } from "./inline-list";
 import { printAlone } from "./print-alone";
-import { tagCodes } from "./tag-codes";
+import { tagAddresses } from "./tag-address";
 import { misunderstoodWords, readSettings } from "./settings";
 import type { Misunderstood } from "./settings";
 import { tellRefusal } from "./tell-refusal";
@@ -96,7 +96,7 @@ export function start(host: HTMLElement): Running {
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
-    tagCodes: tagCodes([]),
+    tagAddresses: tagAddresses([]),
     print: () => printAlone(host),
     // The first time it is drawn.
     onLanguage: () => fallback?.remove(),

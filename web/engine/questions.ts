@@ -9,6 +9,7 @@ import {
   sentReadings,
 } from "../state/request-building";
 import type { PageState } from "../state/page-state";
+import { messageRead, messageRefused } from "../state/screen-changes";
 import { suitsQuestion, suitsTableQuestion } from "../state/suits";
 import { closeUp } from "./close-up";
 import { clubQuestions } from "./club-questions";
@@ -17,7 +18,7 @@ import { hanging } from "./list-questions";
 import { rackQuestion } from "./rack-question";
 import { yearsQuestions } from "./years-questions";
 import type { RefusalNote } from "./refusal";
-import type { AssessAnswer, ChangesAnswer, JudgedBike, SetAside } from "./wire";
+import type { AssessAnswer, ChangesAnswer, JudgedBike, ReadBikeAnswer, SetAside } from "./wire";
 
 export interface DraftTold {
   /** The verdict on the draft alone. */
@@ -40,6 +41,15 @@ export const draftQuestion: Question<DraftTold> = {
     const ofDraft = set_aside.filter(({ where }) => where.startsWith("taped["));
     return { judged, problems: [...ofDraft, ...(judged?.notes ?? [])] };
   },
+};
+
+/** A message about the bike that is being taped. */
+const message: Question<ReadBikeAnswer> = {
+  name: "message",
+  engine: "bench",
+  pose: ({ tape }) => tape.message && { request: { do: "read_bike", ...tape.message } },
+  receive: messageRead,
+  refused: messageRefused,
 };
 
 /** What would put another bike first; asked only while it is unfolded. */
@@ -70,6 +80,7 @@ export const questions = [
   hanging,
   ...deskQuestions,
   draftQuestion,
+  message,
   closeUp,
   changesQuestion,
   overviewQuestion,

@@ -116,6 +116,7 @@ export type ProblemCode =
   | "riders_figure_out_of_range"
   | "riders_age_unreadable"
   | "riders_weight_unreadable"
+  | "message_heights_unclear"
   | "file_empty"
   | "file_blank"
   | "file_too_large"
@@ -742,6 +743,16 @@ export interface SideViewRequest {
   taped?: TapedBike[] | null;
   /** What bare lengths of taped bikes count in; centimetres where nothing is said */
   taped_units?: LengthUnit | null;
+}
+
+/** Reads what a message says of one bike */
+export interface ReadBikeRequest {
+  /** The task */
+  do: "read_bike";
+  /** The message, in English, German, French, Spanish or Dutch */
+  text: string;
+  /** What bare lengths count in; centimetres where nothing is said */
+  units?: LengthUnit | null;
 }
 
 /** Reads a table of riders */
@@ -1832,6 +1843,25 @@ export interface TableRow {
   problems: Note[];
 }
 
+/** What a message says of one bike */
+export interface ReadBikeAnswer {
+  /** Each as people type it into a cell; empty where the message does not say it */
+  cells: {
+    /** What is between # and a colon */
+    id: string;
+    /** The word balance where a word for such a bike is in the message */
+    kind: string;
+    /** The figure beside a word for wheel or tyre */
+    wheel: string;
+    /** The lowest saddle height, with its unit */
+    saddle_lowest: string;
+    /** The highest saddle height, with its unit */
+    saddle_highest: string;
+    /** The figure beside a currency */
+    price: string;
+  };
+}
+
 /** The riders of a table */
 export interface ReadRidersAnswer {
   /** The riders */
@@ -2264,6 +2294,7 @@ export type EngineRequest =
   | ChangesRequest
   | ForecastRequest
   | SideViewRequest
+  | ReadBikeRequest
   | ReadRidersRequest
   | WriteRidersRequest
   | ClubDayRequest

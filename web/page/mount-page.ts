@@ -5,7 +5,7 @@ import { hashWith, settingsFromAddress } from "../embedding/from-address";
 import type { AddressSettings } from "../embedding/from-address";
 import type { View } from "../embedding/settings";
 import { keepAsHigh, ownFrame, tellHeight } from "../embedding/height-told";
-import type { TagCodes } from "../embedding/tag-codes";
+import type { TagAddresses } from "../embedding/tag-address";
 import type { EngineOpener } from "../engine/engine-opening";
 import type { ListSource } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
@@ -27,7 +27,7 @@ export interface PageOptions {
   usually?: string;
   /** What a site adds. */
   site?: SiteParts;
-  tagCodes?: TagCodes;
+  tagAddresses?: TagAddresses;
 }
 
 /**
@@ -44,7 +44,7 @@ export function mountPage({
   listAt,
   usually = "",
   site,
-  tagCodes,
+  tagAddresses,
 }: PageOptions): void {
   const host = document.getElementById("saddlerule");
   if (host === null) return;
@@ -59,7 +59,7 @@ export function mountPage({
     deviceIsShared: !isServed,
     samples,
     ...(site && { site }),
-    ...(tagCodes && { tagCodes }),
+    ...(tagAddresses && { tagAddresses }),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },

@@ -6,7 +6,7 @@ import { keepAnswered } from "../engine/keep-answered";
 import { listWork } from "../engine/list-desk-work";
 import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
-import type { TagCodes } from "../embedding/tag-codes";
+import type { TagAddresses } from "../embedding/tag-address";
 import { nothingSaid, screenSaid } from "../embedding/settings";
 import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
@@ -56,7 +56,7 @@ export interface SaddleruleOptions {
   settings?: Settings;
   site?: SiteParts;
   /** Where the page has an address. */
-  tagCodes?: TagCodes;
+  tagAddresses?: TagAddresses;
   /** In a page that is not to be printed around it. */
   print?: () => void;
 }
@@ -123,7 +123,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       keepsOnDevice: device === undefined ? "notHere" : !deviceIsShared || "notFromFile",
       samples,
       site: options.site ?? null,
-      tagCodes: options.tagCodes ?? null,
+      tagAddresses: options.tagAddresses ?? null,
     };
     made.set(key, tools);
     return tools;

@@ -2,7 +2,7 @@
 import { createContext } from "preact";
 import type { ComponentType } from "preact";
 import { useContext } from "preact/hooks";
-import type { TagCodes } from "../embedding/tag-codes";
+import type { TagAddresses } from "../embedding/tag-address";
 import type { ListWork } from "../engine/list-desk-work";
 import type { ListSource, SaidOfFile } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
@@ -34,8 +34,8 @@ export interface PageTools {
   samples: Sample[];
   /** What a site adds to the page; null in its other forms. */
   site: SiteParts | null;
-  /** Codes for tags on bikes, where the page has an address that they can lead to. */
-  tagCodes: TagCodes | null;
+  /** Where the codes on tags lead, where the page has an address. */
+  tagAddresses: TagAddresses | null;
 }
 
 /** What is in the page of a site alone, so that its other forms need not carry it. */

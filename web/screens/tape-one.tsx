@@ -17,13 +17,14 @@ import { Fold } from "../parts/fold";
 import { ForWhom } from "../parts/for-whom";
 import { Notes, worded } from "../parts/notes";
 import { ScreenHead } from "../parts/screen-head";
+import { ShareText } from "../parts/share-text";
 import { VerdictHead } from "../parts/verdict-head";
 import { lacksOnlyStage } from "../parts/what-is-missing";
 import { answerTo } from "../state/answers";
 import type { Told } from "../state/answers";
 import type { PageState, TapedBike } from "../state/page-state";
 import { plainNumber } from "../state/request-building";
-import { draftKept, draftTaped, keptBikeRemoved, went } from "../state/screen-changes";
+import { draftKept, draftTaped, keptBikeRemoved, messageGiven, went } from "../state/screen-changes";
 import { stateWords } from "./bike/card-words";
 import { DeskBar } from "./desk/desk-bar";
 import { VerdictLine } from "./rack/verdict-line";
@@ -72,6 +73,9 @@ export function TapeOne({ state }: { state: PageState }) {
           <DraftVerdict state={state} />
         </div>
         <section class="sheet">
+          <Fold title={texts.tape.fromMessage}>
+            <FromMessage state={state} />
+          </Fold>
           <Fold title={texts.tape.more} more={`(${texts.optional})`}>
             <MoreOfDraft state={state} />
           </Fold>
@@ -109,6 +113,30 @@ export function TapeOne({ state }: { state: PageState }) {
         )}
         <Cautions />
       </div>
+    </>
+  );
+}
+
+/** Fills the fields from what a seller wrote or a code carries, and asks the seller what to write. */
+function FromMessage({ state }: { state: PageState }) {
+  const { texts, figures, change } = usePage();
+  const [text, setText] = useState("");
+  const { messageTold: told } = state.tape;
+  const words = texts.tape;
+  return (
+    <>
+      <label class="field">
+        <span class="label">{words.message}</span>
+        <textarea rows={3} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+      </label>
+      <button type="button" class="button wide" onClick={() => change(messageGiven(text))}>
+        {words.readMessage}
+      </button>
+      <p role="status">
+        {told !== "nothing" && (told === "read" ? words.messageRead : worded(texts, figures, told))}
+      </p>
+      <p class="soft">{words.askSeller}</p>
+      <ShareText title={words.title} text={words.sellerQuestion} />
     </>
   );
 }

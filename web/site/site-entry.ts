@@ -1,5 +1,5 @@
 // The site's script: Saddlerule with its engine and words in files beside it, and a service worker that keeps them.
-import { tagCodes } from "../embedding/tag-codes";
+import { tagAddresses } from "../embedding/tag-address";
 import { engineOpener } from "../engine/engine-opening";
 import { addressSource } from "../engine/list-address";
 import { mountPage } from "../page/mount-page";
@@ -18,7 +18,7 @@ async function start(): Promise<void> {
     listAt: (address) => addressSource(new URL(address, document.baseURI)),
     usually: await servedSettings(),
     site: siteParts,
-    tagCodes: tagCodes(["list", "currency"]),
+    tagAddresses: tagAddresses(["list", "currency"]),
   });
   // Keeping the site fetches every file: the page itself comes first.
   engine.compiled().then(keepSite, keepSite);

@@ -121,6 +121,10 @@ export interface TapeState {
   draft: TapedBike;
   kept: KeptBike[];
   nextNumber: number;
+  /** A message about a bike, until the engine has read it. */
+  message: { text: string; units: TypedUnit } | null;
+  /** What became of the last one. */
+  messageTold: "nothing" | "read" | RefusalNote;
 }
 
 /** What the engine tells of the list it holds; its bikes are asked for as they come near the screen. */
@@ -253,7 +257,7 @@ export function firstState(
     wants: noWants,
     waiting: [],
     removed: null,
-    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1 },
+    tape: { draft: emptyTapedBike(unit), kept: [], nextNumber: 1, message: null, messageTold: "nothing" },
     picked: [],
     keeping: noKeeping,
     list: noList,

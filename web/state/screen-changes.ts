@@ -1,4 +1,6 @@
 // Going from screen to screen.
+import type { RefusalNote } from "../engine/refusal";
+import type { ReadBikeAnswer } from "../engine/wire";
 import { emptyTapedBike, withoutFilters } from "./page-state";
 import type { PageState, Screen, TapedBike, WantsEntry } from "./page-state";
 import type { Language } from "../texts/languages";
@@ -49,6 +51,32 @@ export function draftTaped(part: Partial<TapedBike>): PageChange {
   return (state) => ({ ...state, tape: { ...state.tape, draft: { ...state.tape.draft, ...part } } });
 }
 
+/** A message about a bike is handed to the engine; what it reads comes back through `messageRead`. */
+export function messageGiven(text: string): PageChange {
+  return (state) => ({ ...state, tape: { ...state.tape, message: { text, units: state.tape.draft.unit } } });
+}
+
+/** Fills in what the message says, and leaves what was typed where it says nothing. */
+export function messageRead({ cells }: ReadBikeAnswer): PageChange {
+  return (state) => {
+    const said = {
+      name: cells.id,
+      lowest: cells.saddle_lowest,
+      highest: cells.saddle_highest,
+      wheel: cells.wheel,
+      price: cells.price,
+      kind: cells.kind,
+    };
+    const given = Object.fromEntries(Object.entries(said).filter(([, text]) => text !== ""));
+    const draft = { ...state.tape.draft, lowest: "", highest: "", ...given };
+    return { ...state, tape: { ...state.tape, draft, message: null, messageTold: "read" } };
+  };
+}
+
+export function messageRefused(why: RefusalNote): PageChange {
+  return (state) => ({ ...state, tape: { ...state.tape, message: null, messageTold: why } });
+}
+
 /** The draft joins the rack under `name`; the next one starts empty, in the same unit. */
 export function draftKept(name: string): PageChange {
   return (state) => {
@@ -57,6 +85,8 @@ export function draftKept(name: string): PageChange {
     return {
       ...state,
       tape: {
+        ...state.tape,
+        messageTold: "nothing",
         draft: emptyTapedBike(draft.unit),
         kept: [...kept, { id, bike: { ...draft, name } }],
         nextNumber: nextNumber + 1,

@@ -649,6 +649,13 @@ export const german: Translation = {
     waiting: "Gib eine Höhe ein, dann steht hier das Ergebnis.",
     mend: "Das Ergebnis steht hier, sobald die beiden Höhen zusammenpassen.",
     needRider: "Gib für ein Ergebnis zuerst die Schrittlänge des Kindes ein.",
+    fromMessage: "Aus einer Nachricht oder einem Code",
+    message: "Was der Verkäufer schrieb, oder der Text des Codes",
+    readMessage: "Übernehmen",
+    messageRead: "Übernommen. Bitte prüfe die Zahlen oben.",
+    askSeller: "Frag den Verkäufer nach beiden Höhen:",
+    sellerQuestion:
+      "Hallo! Könntest du am Fahrrad zwei Höhen für mich messen, senkrecht vom Boden bis zur Mitte des Sattels, oben? Einmal mit dem Sattel ganz unten, einmal so hoch, wie die Markierung an der Sattelstütze erlaubt. Und welche Größe haben die Räder? Danke!",
   },
   list: {
     title: "Die Liste",
@@ -666,7 +673,6 @@ export const german: Translation = {
       "{measured?Die Liste vom {measured}|Die Liste}, wie sie am {kept} gespeichert wurde. Eine neuere ließ sich nicht laden.",
     bikes: "{number} {number#Rad|Räder}",
     setAside: "{number} {number#Rad|Räder} beiseitegelegt",
-    setAsideWhy: "Diese ließen sich nicht verwenden. Alle anderen stehen bei den Rädern.",
     setAsideName: "Eintrag {number}",
     asWritten: "So steht es in der Datei",
     noneSetAside: "Alle Räder darin ließen sich verwenden.",
@@ -898,7 +904,6 @@ export const german: Translation = {
       none: "keine Bremsen",
     },
     workshop: "Räder messen",
-    workshopLead: "Rad für Rad. Die Eingabetaste führt ins nächste Feld.",
     unit: "Maßband in",
     more: "Mehr messen",
     next: "Nächstes Rad",
@@ -1199,7 +1204,11 @@ export const german: Translation = {
     size: "Größe der Schilder",
     tags: "{number} {number#Schild|Schilder} auf {sheets} {sheets#Blatt|Blättern}. Drucken, ausschneiden, je eins ans Rad binden.",
     codes: "Der Code auf dem Schild öffnet diese Seite bei diesem Rad.",
+    codesAsText:
+      "Der Code auf dem Schild enthält das Rad als Text: scannen, Text kopieren und bei „Ein Rad messen“ einfügen.",
     scan: "Scannen: Passt es?",
+    scanText: "Scannen, kopieren",
+    bikeAsText: "#{id}: {saddle}{wheel?, Rad {wheel}|}{kind?, {kind}|}",
     strip:
       "{sheets} {sheets#Blatt|Blätter} in wahrer Größe. Mit 100 % drucken und zuerst die Prüflinie messen.",
     trial: "Ein Blatt zur Probe drucken",
@@ -1304,6 +1313,8 @@ export const german: Translation = {
         "Eine Größe von {stature} passt kaum zu diesem Alter. Noch einmal messen oder den Geburtsmonat prüfen.",
       rider_stature_unlikely:
         "Kein Kind, das fährt, ist {stature} groß. Noch einmal messen oder die Einheit prüfen.",
+      message_heights_unclear:
+        "Die beiden Sattelhöhen sind in diesem Text nicht zu erkennen. Bitte tippe sie ein.",
       file_empty: "Die Datei ist leer.",
       file_blank: "In der Datei stehen nur Leerzeichen.",
       file_too_large: "Die Datei hat {size} MiB; erlaubt sind {limit} MiB. Teile sie in kleinere Listen.",

@@ -653,6 +653,13 @@ export const english = {
     waiting: "Enter one height to see the result.",
     mend: "The result shows here once both heights make sense.",
     needRider: "To see the result, enter your child’s inside leg first.",
+    fromMessage: "From a message or a tag’s code",
+    message: "What the seller wrote, or the text of the code",
+    readMessage: "Fill in",
+    messageRead: "Filled in. Please check the numbers above.",
+    askSeller: "Ask the seller for both heights:",
+    sellerQuestion:
+      "Hello! Could you measure two heights on the bike for me, straight up from the floor to the middle of the saddle’s top? Once with the saddle all the way down, once with the post up to its minimum-insertion mark. And what size are the wheels? Thank you!",
   },
 
   list: {
@@ -671,7 +678,6 @@ export const english = {
       "{measured?The list of {measured}|The list}, as saved on {kept}. A newer one could not be loaded.",
     bikes: "{number} {number#bike|bikes}",
     setAside: "{number} {number#bike|bikes} left out",
-    setAsideWhy: "These could not be used. All others are in the list.",
     setAsideName: "Bike {number}",
     asWritten: "As written in the file",
     noneSetAside: "Every bike in it could be used.",
@@ -914,7 +920,6 @@ export const english = {
     },
 
     workshop: "Measure bikes",
-    workshopLead: "One bike after another. Press Enter for the next field.",
     unit: "Tape measure in",
     more: "More measurements",
     next: "Next bike",
@@ -1204,7 +1209,11 @@ export const english = {
     size: "Size of a tag",
     tags: "{number} {number#tag|tags} on {sheets} {sheets#sheet|sheets}. Print, cut out, tie one to each bike.",
     codes: "The code on a tag opens this page at that bike.",
+    codesAsText:
+      "The code on a tag carries the bike as text: scan it, copy the text, and paste it under “Measure a bike”.",
     scan: "Scan: does it fit?",
+    scanText: "Scan and copy",
+    bikeAsText: "#{id}: {saddle}{wheel?, wheel {wheel}|}{kind?, {kind}|}",
     strip: "{sheets} {sheets#sheet|sheets} at true size. Print at 100%, then measure the check line first.",
     trial: "Print one sheet as a test",
     trialHow:
@@ -1297,6 +1306,7 @@ export const english = {
       rider_stature_doubtful:
         "A height of {stature} does not go with that age. Measure again, or check the month of birth.",
       rider_stature_unlikely: "",
+      message_heights_unclear: "The two saddle heights cannot be made out in this text. Please type them.",
       file_empty: "",
       file_blank: "",
       file_too_large: "",

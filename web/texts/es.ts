@@ -635,7 +635,7 @@ export const spanish: Translation = {
     kind: "Tipo de bici",
     kinds: {
       pedal: "Con pedales",
-      balance: "Sin pedales",
+      balance: "De equilibrio, sin pedales",
     },
     standover: "Altura del cuadro, donde se pone de pie",
     wheel: "Tamaño de rueda en pulgadas, o números del neumático",
@@ -648,6 +648,13 @@ export const spanish: Translation = {
     waiting: "Escribe una altura y aquí saldrá el resultado.",
     mend: "El resultado saldrá cuando las dos alturas tengan sentido.",
     needRider: "Para ver el resultado, escribe antes la entrepierna de tu peque.",
+    fromMessage: "De un mensaje o un código",
+    message: "Lo que escribió el vendedor, o el texto del código",
+    readMessage: "Rellenar",
+    messageRead: "Rellenado. Comprueba los números de arriba.",
+    askSeller: "Pide las dos alturas al vendedor:",
+    sellerQuestion:
+      "¡Hola! ¿Podrías medir dos alturas en la bici, en vertical, del suelo al centro de la parte de arriba del sillín? Una con el sillín abajo del todo y otra tan alto como permite la marca de la tija. ¿Y de qué tamaño son las ruedas? ¡Gracias!",
   },
   list: {
     title: "La lista",
@@ -665,7 +672,6 @@ export const spanish: Translation = {
       "{measured?La lista del {measured}|La lista}, tal como se guardó el {kept}: no se pudo cargar una más nueva.",
     bikes: "{number} {number#bici|bicis}",
     setAside: "{number} {number#bici apartada|bicis apartadas}",
-    setAsideWhy: "No se pudieron usar. El resto está con las bicis.",
     setAsideName: "Bici {number}",
     asWritten: "Tal como está en el archivo",
     noneSetAside: "Se pudieron usar todas las bicis.",
@@ -898,7 +904,6 @@ export const spanish: Translation = {
       none: "sin frenos",
     },
     workshop: "Medir bicis",
-    workshopLead: "Una bici tras otra. Intro pasa al campo siguiente.",
     unit: "Cinta en",
     more: "Medir más",
     next: "Bici siguiente",
@@ -1200,7 +1205,11 @@ export const spanish: Translation = {
     size: "Tamaño de las etiquetas",
     tags: "{number} {number#etiqueta|etiquetas} en {sheets} {sheets#hoja|hojas}. Imprime, recorta y ata una a cada bici.",
     codes: "El código de la etiqueta abre esta página en esa bici.",
+    codesAsText:
+      "El código de la etiqueta lleva la bici como texto: escanéalo, copia el texto y pégalo en «Medir una bici».",
     scan: "Escanea: ¿le va?",
+    scanText: "Escanea y copia",
+    bikeAsText: "#{id}: {saddle}{wheel?, rueda {wheel}|}{kind?, {kind}|}",
     strip: "{sheets} {sheets#hoja|hojas} a tamaño real. Imprime al 100 % y mide primero la línea de control.",
     trial: "Imprimir una hoja de prueba",
     trialHow:
@@ -1297,6 +1306,7 @@ export const spanish: Translation = {
       rider_stature_doubtful:
         "Una altura de {stature} no encaja con esa edad. Mide otra vez o revisa el mes de nacimiento.",
       rider_stature_unlikely: "Ningún niño que monta mide {stature}. Mide otra vez o revisa la unidad.",
+      message_heights_unclear: "En este texto no se distinguen las dos alturas del sillín. Escríbelas.",
       file_empty: "El archivo está vacío.",
       file_blank: "En el archivo solo hay espacios.",
       file_too_large:

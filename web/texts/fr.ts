@@ -648,6 +648,13 @@ export const french: Translation = {
     waiting: "Indiquez une hauteur, et le résultat s’affiche ici.",
     mend: "Le résultat s’affiche ici quand les deux hauteurs sont cohérentes.",
     needRider: "Pour un résultat, indiquez d’abord l’entrejambe de l’enfant.",
+    fromMessage: "D’un message ou d’un code",
+    message: "La réponse du vendeur, ou le texte du code",
+    readMessage: "Remplir",
+    messageRead: "C’est rempli. Vérifiez les nombres ci-dessus.",
+    askSeller: "Demandez les deux hauteurs au vendeur :",
+    sellerQuestion:
+      "Bonjour ! Pourriez-vous mesurer deux hauteurs sur le vélo, à la verticale, du sol au milieu du dessus de la selle ? Une fois avec la selle au plus bas, une fois aussi haut que le repère de la tige le permet. Et quelle est la taille des roues ? Merci !",
   },
   list: {
     title: "La liste",
@@ -665,7 +672,6 @@ export const french: Translation = {
       "{measured?La liste du {measured}|La liste}, enregistrée le {kept} : pas de version plus récente reçue.",
     bikes: "{number} {number#vélo|vélos}",
     setAside: "{number} {number#vélo mis|vélos mis} de côté",
-    setAsideWhy: "Ils n’ont pas pu être utilisés. Le reste de la liste est chargé.",
     setAsideName: "Vélo {number}",
     asWritten: "Comme dans le fichier",
     noneSetAside: "Tous les vélos ont pu être utilisés.",
@@ -897,7 +903,6 @@ export const french: Translation = {
       none: "pas de freins",
     },
     workshop: "Mesurer des vélos",
-    workshopLead: "Un vélo après l’autre. La touche Entrée mène au champ suivant.",
     unit: "Mètre en",
     more: "Plus à mesurer",
     next: "Vélo suivant",
@@ -1200,7 +1205,11 @@ export const french: Translation = {
     size: "Taille des étiquettes",
     tags: "{number} {number#étiquette|étiquettes} sur {sheets} {sheets#feuille|feuilles}. Imprimez, découpez, attachez-en une à chaque vélo.",
     codes: "Le code d’une étiquette ouvre cette page sur ce vélo.",
+    codesAsText:
+      "Le code d’une étiquette contient le vélo sous forme de texte : scannez, copiez le texte et collez-le dans « Mesurer un vélo ».",
     scan: "Scannez : va-t-il ?",
+    scanText: "Scannez, copiez",
+    bikeAsText: "#{id}: {saddle}{wheel?, roue {wheel}|}{kind?, {kind}|}",
     strip:
       "{sheets} {sheets#feuille|feuilles} en vraie grandeur. Imprimez à 100 %, puis mesurez d’abord la ligne de contrôle.",
     trial: "Imprimer une feuille d’essai",
@@ -1299,6 +1308,7 @@ export const french: Translation = {
         "Une taille de {stature} ne correspond guère à cet âge. Mesurez encore ou vérifiez le mois de naissance.",
       rider_stature_unlikely:
         "Aucun enfant qui fait du vélo ne mesure {stature}. Mesurez encore ou vérifiez l’unité.",
+      message_heights_unclear: "Ce texte ne permet pas de trouver les deux hauteurs de selle. Saisissez-les.",
       file_empty: "Le fichier est vide.",
       file_blank: "Il n’y a que des espaces dans le fichier.",
       file_too_large:

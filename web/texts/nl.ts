@@ -648,6 +648,13 @@ export const dutch: Translation = {
     waiting: "Vul een hoogte in, dan staat hier de uitkomst.",
     mend: "De uitkomst staat hier zodra de twee hoogtes kloppen.",
     needRider: "Vul voor een uitkomst eerst de binnenbeenlengte van het kind in.",
+    fromMessage: "Uit een bericht of een code",
+    message: "Wat de verkoper schreef, of de tekst van de code",
+    readMessage: "Invullen",
+    messageRead: "Ingevuld. Controleer de getallen hierboven.",
+    askSeller: "Vraag de verkoper om beide hoogtes:",
+    sellerQuestion:
+      "Hallo! Zou je twee hoogtes aan de fiets voor me willen meten, recht omhoog van de vloer tot het midden van het zadel? Eén keer met het zadel op zijn laagst, en één keer zo hoog als de markering op de zadelpen toelaat. En welke maat hebben de wielen? Bedankt!",
   },
   list: {
     title: "De lijst",
@@ -665,7 +672,6 @@ export const dutch: Translation = {
       "{measured?De lijst van {measured}|De lijst}, zoals bewaard op {kept}: een nieuwere kon niet worden geladen.",
     bikes: "{number} {number#fiets|fietsen}",
     setAside: "{number} {number#fiets|fietsen} apart gezet",
-    setAsideWhy: "Deze waren niet te gebruiken. De rest staat bij de fietsen.",
     setAsideName: "Fiets {number}",
     asWritten: "Zoals het in het bestand staat",
     noneSetAside: "Alle fietsen waren te gebruiken.",
@@ -897,7 +903,6 @@ export const dutch: Translation = {
       none: "geen remmen",
     },
     workshop: "Fietsen meten",
-    workshopLead: "Fiets na fiets. Enter gaat naar het volgende veld.",
     unit: "Meetlint in",
     more: "Meer meten",
     next: "Volgende fiets",
@@ -1200,7 +1205,11 @@ export const dutch: Translation = {
     size: "Maat van de labels",
     tags: "{number} {number#label|labels} op {sheets} {sheets#vel|vellen}. Afdrukken, uitknippen, aan elke fiets één.",
     codes: "De code op een label opent deze pagina bij die fiets.",
+    codesAsText:
+      "De code op een label bevat de fiets als tekst: scan hem, kopieer de tekst en plak die bij ‘Een fiets meten’.",
     scan: "Scan: past hij?",
+    scanText: "Scan en kopieer",
+    bikeAsText: "#{id}: {saddle}{wheel?, wiel {wheel}|}{kind?, {kind}|}",
     strip: "{sheets} {sheets#vel|vellen} op ware grootte. Druk af op 100% en meet eerst de controlelijn.",
     trial: "Eén vel als proef afdrukken",
     trialHow:
@@ -1297,6 +1306,7 @@ export const dutch: Translation = {
       rider_stature_doubtful:
         "Een lichaamslengte van {stature} past slecht bij deze leeftijd. Meet nog eens of kijk de geboortemaand na.",
       rider_stature_unlikely: "Geen kind dat fietst is {stature} lang. Meet nog eens of kijk de eenheid na.",
+      message_heights_unclear: "De twee zadelhoogtes zijn niet uit deze tekst te halen. Typ ze in.",
       file_empty: "Het bestand is leeg.",
       file_blank: "Er staan alleen spaties in het bestand.",
       file_too_large:

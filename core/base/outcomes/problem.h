@@ -68,6 +68,8 @@ enum class ProblemCode {
     riders_figure_out_of_range,
     riders_age_unreadable,
     riders_weight_unreadable,
+    // A bike in a message.
+    message_heights_unclear,
     // Files, before anybody looks at what they say.
     file_empty,
     file_blank,

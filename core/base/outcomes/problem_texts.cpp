@@ -99,6 +99,10 @@ constexpr ProblemText texts[] = {
     {ProblemCode::riders_weight_unreadable, "riders_weight_unreadable", "\"{text}\" is not a rider's weight",
      "a weight such as 18.5 kg or 40 lb"},
 
+    {ProblemCode::message_heights_unclear, "message_heights_unclear",
+     "{count} numbers in this text could be saddle heights",
+     "one or two with their unit, such as 48 cm and 62 cm"},
+
     {ProblemCode::file_empty, "file_empty", "the file is empty", "a list of bikes"},
     {ProblemCode::file_blank, "file_blank", "the file has nothing but blanks", "a list of bikes"},
     {ProblemCode::file_too_large, "file_too_large",

@@ -567,9 +567,10 @@ TEST_CASE("about names every constant with its source, every request and every p
     for (const json& problem : answer["problems"])
         CHECK_FALSE(problem["sentence"].get<std::string>().empty());
     CHECK(answer["requests"] ==
-          json::array({"load", "new_list", "list", "entry", "check_entry", "edit", "compare", "merge", "save",
-                       "assess", "changes", "forecast", "side_view", "read_riders", "write_riders",
-                       "club_day", "suits", "years_ahead", "about"}));
+          json::array({"load",         "new_list", "list",      "entry",       "check_entry",
+                       "edit",         "compare",  "merge",     "save",        "assess",
+                       "changes",      "forecast", "side_view", "read_bike",   "read_riders",
+                       "write_riders", "club_day", "suits",     "years_ahead", "about"}));
 }
 
 TEST_CASE("whose children a guess rests on is asked, answered, and refused where it is unknown", "[engine]") {

@@ -84,7 +84,6 @@ function PasteTable({ state }: { state: PageState }) {
       <label class="field">
         <span class="label">{words.paste}</span>
         <textarea
-          class="club-paste"
           rows={6}
           value={text}
           spellcheck={false}

@@ -1,10 +1,12 @@
 // Tags for the bikes, on sheets to cut: the mark, the saddle's range on a piece of tape, whom the bike fits, and a code that opens
-// the page at that bike.
+// the page at that bike, or carries it as a text.
 import { scaleBetween } from "../../drawings/height-scale";
 import { spanWords } from "../../drawings/span-bar";
+import { matrixCode } from "../../drawings/matrix-code";
 import { TapeStrip } from "../../drawings/tape-strip";
 import type { SuitsBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
+import type { Texts } from "../../texts/texts";
 import { paperRoom } from "./paper-size";
 import type { Paper } from "./paper-size";
 import { everyStage, legWords } from "./suits-rows";
@@ -31,13 +33,13 @@ interface BikeTagsProps {
   bikes: SuitsBike[];
   paper: Paper;
   size: TagSize;
-  /** The list comes with the page's address. */
-  coded: boolean;
+  /** The list comes with the page's address, so that codes can lead there; else they carry the bike as a text. */
+  addressed: boolean;
   /** One sheet to try the printer with. */
   trial: boolean;
 }
 
-export function BikeTags({ bikes, paper, size, coded, trial }: BikeTagsProps) {
+export function BikeTags({ bikes, paper, size, addressed, trial }: BikeTagsProps) {
   const { texts } = usePage();
   const sheets = tagSheets(bikes, paper, size);
   const [first] = bikes;
@@ -45,14 +47,14 @@ export function BikeTags({ bikes, paper, size, coded, trial }: BikeTagsProps) {
     <>
       <div class="stack on-screen">
         <p>{texts.suits.tags({ number: bikes.length, sheets: sheets.length })}</p>
-        {coded && <p>{texts.suits.codes}</p>}
-        {first && <BikeTag bike={first} size={size} coded={coded} />}
+        <p>{addressed ? texts.suits.codes : texts.suits.codesAsText}</p>
+        {first && <BikeTag bike={first} size={size} addressed={addressed} />}
       </div>
       {(trial ? sheets.slice(0, 1) : sheets).map((tags, number) => (
         <div key={number} class="tag-sheet paper-only">
           {trial && <CheckTag size={size} />}
           {(trial ? tags.slice(1) : tags).map((bike) => (
-            <BikeTag key={bike.id} bike={bike} size={size} coded={coded} />
+            <BikeTag key={bike.id} bike={bike} size={size} addressed={addressed} />
           ))}
         </div>
       ))}
@@ -79,18 +81,30 @@ function CheckTag({ size: { width, height } }: { size: TagSize }) {
   );
 }
 
+/** One line that people read, and that the engine reads in every language of the page. */
+function bikeAsText(
+  texts: Texts,
+  saddle: string,
+  { id, wheel_nominal_in: nominal, stages }: SuitsBike,
+): string {
+  const wheel = nominal === null ? null : texts.rack.wheel({ nominal });
+  const kind = stages.gliding && Object.keys(stages).length === 1 ? texts.tape.kinds.balance : null;
+  return texts.suits.bikeAsText({ id, saddle, wheel, kind });
+}
+
 interface BikeTagProps {
   bike: SuitsBike;
   size: TagSize;
-  coded: boolean;
+  addressed: boolean;
 }
 
-function BikeTag({ bike, size: { width, height }, coded }: BikeTagProps) {
-  const { texts, figures, tagCodes } = usePage();
+function BikeTag({ bike, size: { width, height }, addressed }: BikeTagProps) {
+  const { texts, figures, tagAddresses } = usePage();
   const { id, name, span_mm: span, stages } = bike;
-  const code = coded ? (tagCodes?.(id) ?? null) : null;
   const room = { "--wide": `${width}mm`, "--high": `${height}mm`, "--letters": `${height / 6.5}pt` };
   const saddle = spanWords(texts, figures, span);
+  const address = addressed ? (tagAddresses?.(id) ?? null) : null;
+  const code = matrixCode(address ?? bikeAsText(texts, saddle, bike));
   return (
     <article class="bike-tag" style={room}>
       <p class="tag-name">
@@ -123,7 +137,7 @@ function BikeTag({ bike, size: { width, height }, coded }: BikeTagProps) {
             >
               <path d={code.path} />
             </svg>
-            {texts.suits.scan}
+            {address === null ? texts.suits.scanText : texts.suits.scan}
           </p>
         )}
       </div>

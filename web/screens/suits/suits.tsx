@@ -72,7 +72,7 @@ function useTrialPrint(print: () => void): [boolean, () => void] {
 }
 
 function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
-  const { texts, tagCodes, print } = usePage();
+  const { texts, tagAddresses, print } = usePage();
   const words = texts.suits;
   const { unit, list } = state;
   const { bikes, count } = answer;
@@ -85,7 +85,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
   usePaper(paper);
   const rows = rowsOf(answer, stage);
   // Whoever scans a code must find the same list.
-  const coded = tagCodes !== null && listInHand(state.desk)?.named === true;
+  const addressed = tagAddresses !== null && listInHand(state.desk)?.named === true;
 
   const [trial, printTrial] = useTrialPrint(print);
   // The sheet is drawn while it is printed or saved: it is as long as the list.
@@ -110,7 +110,7 @@ function Turned({ state, answer }: { state: PageState; answer: SuitsAnswer }) {
         </div>
       </>
     ),
-    tags: () => <BikeTags bikes={bikes} paper={paper} size={size} coded={coded} trial={trial} />,
+    tags: () => <BikeTags bikes={bikes} paper={paper} size={size} addressed={addressed} trial={trial} />,
     strip: () => <WallStrip rows={rows} paper={paper} />,
   };
 
