@@ -302,6 +302,28 @@ void left_out_counts_field(JsonWriter& json, const std::vector<LeftOutBike>& lef
     });
 }
 
+/// `fits_months`: from which month and before which the bike fits, more likely than not; as often as that begins anew.
+void fits_months_field(JsonWriter& json, const std::optional<FitCurve>& curve) {
+    json.key("fits_months");
+    if (!curve)
+        return json.null();
+    const auto fits = [&](int month) { return (*curve)[static_cast<std::size_t>(month)] >= 0.5; };
+    json.array([&] {
+        for (int from = 0; from <= horizon_months; ++from) {
+            if (!fits(from))
+                continue;
+            int to = from + 1;
+            while (to <= horizon_months && fits(to))
+                ++to;
+            json.array([&] {
+                json.integer(from);
+                json.integer(to);
+            });
+            from = to;
+        }
+    });
+}
+
 void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAnswerParts& parts) {
     const std::size_t size = assessment.bikes.size();
     const std::size_t from = parts.rows ? std::min(parts.rows->from, size) : 0;
@@ -309,7 +331,11 @@ void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAns
     for (std::size_t place = from; place < from + count; ++place) {
         const JudgedBike& judged = assessment.bikes[place];
         if (parts.detail == Detail::spans)
-            json.object([&] { span_field(json, *judged.bike); });
+            json.object([&] {
+                span_field(json, *judged.bike);
+                fits_months_field(json,
+                                  judged.suits_stage ? assessment.judge.curve(*judged.bike) : FitCurve{});
+            });
         else if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
             write_judged(json, assessment.judge, judged, parts);
     }

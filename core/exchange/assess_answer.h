@@ -18,7 +18,7 @@ namespace saddlerule {
 enum class Detail {
     full,
     brief, ///< without raise list and checks, which are counted
-    spans, ///< only how low and how high the saddle goes, for a picture of the whole list
+    spans, ///< only how low and how high the saddle goes and when that fits, for a picture of the whole list
 };
 
 /// What surrounds an assessment in its answer.

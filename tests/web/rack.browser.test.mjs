@@ -208,6 +208,21 @@ test("all bikes at a glance: a bar for each, and a press on the picture leads to
     });
     assert.equal(await wanted.textContent(), bikes[Math.floor(share * 1000)].name);
   }
+  const rows = { from: 0, count: 1000 };
+  const spans = (await engineWith(list)).ask({ do: "assess", today, rider, detail: "spans", rows }).bikes;
+  for (const month of [14, 30, 60]) {
+    await page.getByRole("slider", { name: "Slide to see which bikes will fit later" }).fill(String(month));
+    const fits = ({ fits_months: stretches }) =>
+      stretches !== null && stretches.some(([from, to]) => from <= month && month < to);
+    const number = spans.filter(fits).length;
+    await page.getByText(`${month} months from now ${number} of these bikes probably fit`).waitFor();
+    const lit = await picture
+      .locator("path.fits_now")
+      .evaluateAll((paths) =>
+        paths.reduce((sum, path) => sum + path.getAttribute("d").match(/z/g).length, 0),
+      );
+    assert.equal(lit, number);
+  }
   assert.deepEqual(faults, []);
   await close();
 });

@@ -18,7 +18,7 @@ import { hanging } from "./list-questions";
 import { rackQuestion } from "./rack-question";
 import { yearsQuestions } from "./years-questions";
 import type { RefusalNote } from "./refusal";
-import type { AssessAnswer, ChangesAnswer, JudgedBike, ReadBikeAnswer, SetAside } from "./wire";
+import type { AssessAnswer, BikeSpan, ChangesAnswer, JudgedBike, ReadBikeAnswer, SetAside } from "./wire";
 
 export interface DraftTold {
   /** The verdict on the draft alone. */
@@ -73,7 +73,7 @@ export const overviewQuestion: Question<Overview> = {
       : null,
 };
 
-export type Overview = Pick<AssessAnswer, "groups" | "counts"> & { bikes: Pick<JudgedBike, "span_mm">[] };
+export type Overview = Pick<AssessAnswer, "groups" | "counts"> & { bikes: BikeSpan[] };
 
 export const questions = [
   rackQuestion,

@@ -1456,10 +1456,12 @@ export interface JudgedBike {
   checks?: Check[];
 }
 
-/** Where a bike's saddle goes */
+/** Where a bike's saddle goes, and when that fits */
 export interface BikeSpan {
   /** How low and how high the saddle goes */
   span_mm: HeightSpan;
+  /** From which month from today and before which it fits, more likely than not, up to 96; none for a bike for another way of riding, null where an end of its span is unknown */
+  fits_months: number[][] | null;
 }
 
 /** The rider as judged */
@@ -1541,7 +1543,7 @@ export interface AssessAnswer extends Assessment {
   bikes: JudgedBike[];
 }
 
-/** The same, of each bike only where its saddle goes */
+/** The same, of each bike only where its saddle goes and when that fits */
 export interface SpansAnswer extends Assessment {
   /** The bikes that were asked about */
   bikes: BikeSpan[];

@@ -167,6 +167,8 @@ export const german: Translation = {
     taped: "von dir gemessen",
     fitsFor: "passt {time}",
     overview: "Alle im Überblick",
+    look: "Schieben zeigt, welche Räder später passen",
+    lookSays: "{months} später {number#passt|passen} wahrscheinlich {number} dieser Räder.",
     emptyWhy: "Öffne die Liste deines Vereins, miss ein Rad oder probier es mit erfundenen aus.",
     noReading: "Gib die Schrittlänge ein, dann siehst du, welche davon passen.",
     toRider: "Zum Kind",

@@ -155,6 +155,8 @@ export const english = {
     taped: "measured by you",
     fitsFor: "fits {time}",
     overview: "All at a glance",
+    look: "Slide to see which bikes will fit later",
+    lookSays: "{months} from now {number} of these bikes probably {number#fits|fit}.",
     emptyWhy: "Open your club’s list, measure a bike, or try it out with made-up ones.",
     noReading: "Enter the inside leg to see which of these fit.",
     toRider: "Enter the inside leg",

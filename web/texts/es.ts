@@ -170,6 +170,8 @@ export const spanish: Translation = {
     taped: "medida por ti",
     fitsFor: "sirve {time}",
     overview: "Todas de un vistazo",
+    look: "Desliza para ver qué bicis servirán más adelante",
+    lookSays: "{months} después, {number} de estas bicis {number#sirve|sirven} probablemente.",
     emptyWhy: "Abre la lista de tu club, mide una bici o prueba con bicis inventadas.",
     noReading: "Escribe la entrepierna y verás cuáles le sirven.",
     toRider: "Escribir la entrepierna",

@@ -167,6 +167,8 @@ export const french: Translation = {
     taped: "mesuré par vous",
     fitsFor: "convient {time}",
     overview: "Vue d’ensemble",
+    look: "Faites glisser pour voir quels vélos conviendront plus tard",
+    lookSays: "{months} plus tard, {number} de ces vélos {number#convient|conviennent} probablement.",
     emptyWhy: "Ouvrez la liste de votre club, mesurez un vélo ou essayez avec des vélos inventés.",
     noReading: "Indiquez l’entrejambe pour voir lesquels conviennent.",
     toRider: "Indiquer l’entrejambe",

@@ -167,6 +167,8 @@ export const dutch: Translation = {
     taped: "door jou gemeten",
     fitsFor: "past {time}",
     overview: "Alles in één blik",
+    look: "Schuif om te zien welke fietsen later passen",
+    lookSays: "{months} later {number#past|passen} waarschijnlijk {number} van deze fietsen.",
     emptyWhy: "Open de lijst van je club, meet een fiets of probeer het met verzonnen fietsen.",
     noReading: "Vul de binnenbeenlengte in, dan zie je welke passen.",
     toRider: "Naar het kind",

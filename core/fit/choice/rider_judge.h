@@ -41,6 +41,10 @@ public:
         today_.check(bike, fit, results);
     }
     LifeOfFit life(const Bike& bike) const;
+    /// The chance that the bike fits, by months from today; see fit_curve.
+    std::optional<FitCurve> curve(const Bike& bike) const {
+        return fit_curve(forecast_, SaddleSpan::of(bike));
+    }
     std::variant<CostPerMonth, CostGap> cost(const Bike& bike, const LifeOfFit& life) const;
     /// Empty for a bike whose saddle cannot be set.
     std::vector<SaddleRaise> raises(const Bike& bike, const Fit& fit) const;

@@ -488,7 +488,30 @@ TEST_CASE("rows are a window of the ranked rack, with counts and heights of all 
     question["detail"] = "spans";
     const json spans = ask(engine, question)["bikes"];
     CHECK(spans.size() == 3);
-    CHECK(spans[1] == json({{"span_mm", all["bikes"][1]["span_mm"]}}));
+    CHECK(spans[1]["span_mm"] == all["bikes"][1]["span_mm"]);
+    CHECK(spans[1].size() == 2);
+    // Who fits now fits from this month on; what is too big does not yet, but will. The months are those of the forecast.
+    for (std::size_t place = 0; place < 3; ++place) {
+        const json& bike = all["bikes"][place];
+        json stretches = json::array();
+        json months = request("forecast");
+        months["rider"] = question["rider"];
+        months["bike"] = bike["id"];
+        months["months"] = 96;
+        const json forecast = ask(engine, months);
+        std::vector<bool> fits{forecast["today"]["fits_probability"].get<double>() >= 0.5};
+        for (const json& month : forecast["months"])
+            fits.push_back(month["fits_probability"].get<double>() >= 0.5);
+        for (const json& stretch : spans[place]["fits_months"]) {
+            for (int month = stretch[0].get<int>(); month < stretch[1].get<int>(); ++month) {
+                CHECK(fits[static_cast<std::size_t>(month)]);
+                fits[static_cast<std::size_t>(month)] = false;
+            }
+        }
+        CHECK(std::find(fits.begin(), fits.end(), true) == fits.end());
+        CHECK(spans[place]["fits_months"].size() >= 1);
+        CHECK((spans[place]["fits_months"][0][0] == 0) == (bike["verdict"] == "fits_now"));
+    }
     question["detail"] = "brief";
     question["rows"] = {{"from", 7}, {"count", 5}};
     CHECK(ask(engine, question)["bikes"].empty());

@@ -85,7 +85,7 @@ function LookAhead({ judged, forecast, label }: LookAheadProps) {
   return (
     <>
       <GrowthPicture forecast={forecast} bike={judged} label={label} lookedAt={lookedAt} onLook={look} />
-      <div class="growth-look">
+      <div class="month-slider growth-look">
         <input
           type="range"
           min="0"

@@ -1,9 +1,11 @@
 // All bikes of the rack at once, in its order and on its scale: seen as a shape, and a press leads to the place in the list.
+import { useState } from "preact/hooks";
 import { inside } from "../../drawings/height-scale";
 import type { HeightScale } from "../../drawings/height-scale";
 import type { ShownWindow } from "../../drawings/shown-window";
 import { overviewQuestion } from "../../engine/questions";
 import type { Overview } from "../../engine/questions";
+import type { BikeSpan, Verdict } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { lastAnswer } from "../../state/answers";
@@ -11,12 +13,14 @@ import type { PageState } from "../../state/page-state";
 import { unfolded } from "../../state/screen-changes";
 import { countWords } from "./rack-head";
 
-interface RackOverviewProps {
-  state: PageState;
+interface DrawingProps {
+  overview: Overview;
   scale: HeightScale;
   window: ShownWindow | null;
   onSeek: (sought: { place: number }) => void;
 }
+
+type RackOverviewProps = Omit<DrawingProps, "overview"> & { state: PageState };
 
 export function RackOverview({ state, ...drawing }: RackOverviewProps) {
   const { texts, change } = usePage();
@@ -31,23 +35,58 @@ export function RackOverview({ state, ...drawing }: RackOverviewProps) {
         {answer === null ? (
           <p role="status">{texts.whatIf.busy}</p>
         ) : (
-          <Shape overview={answer} {...drawing} />
+          <OverTime overview={answer} {...drawing} />
         )}
       </Fold>
     </div>
   );
 }
 
+const mostMonths = 60;
+
+/** A slider of months lights up what will fit by then, and lets go out what will not any more. */
+function OverTime(drawing: DrawingProps) {
+  const { texts, figures } = usePage();
+  const [months, look] = useState(0);
+  const { bikes } = drawing.overview;
+  const fits = months === 0 ? null : bikes.map(({ fits_months: stretches }) => fitsIn(months, stretches));
+  const says =
+    fits === null
+      ? texts.rack.look
+      : texts.rack.lookSays({
+          months: figures.months(months),
+          number: fits.filter((one) => one === "fits_now").length,
+        });
+  return (
+    <>
+      <Shape {...drawing} fits={fits} />
+      <div class="month-slider">
+        <input
+          type="range"
+          min="0"
+          max={mostMonths}
+          value={months}
+          aria-label={texts.rack.look}
+          aria-valuetext={says}
+          onInput={(event) => look(event.currentTarget.valueAsNumber)}
+        />
+        <p>{says}</p>
+      </div>
+    </>
+  );
+}
+
+/** The colour of a bike in that month: as one that fits now, is outgrown or was not measured. */
+function fitsIn(month: number, stretches: BikeSpan["fits_months"]): Verdict {
+  if (stretches === null) return "not_measured";
+  return stretches.some(([from = 0, to = 0]) => from <= month && month < to) ? "fits_now" : "outgrown";
+}
+
 /** In pixels: what a bike is given, where there is room, and the highest picture. */
 const bikeHeight = 6;
 const mostHeight = 320;
 
-function Shape({
-  overview,
-  scale,
-  window,
-  onSeek,
-}: Omit<RackOverviewProps, "state"> & { overview: Overview }) {
+function Shape({ overview, scale, window, onSeek, fits }: DrawingProps & { fits: Verdict[] | null }) {
   const { texts } = usePage();
   const { bikes, groups } = overview;
   const at = (mm: number | null, open: number): number => (mm === null ? open : inside(scale.percent(mm)));
@@ -75,14 +114,25 @@ function Shape({
       {groups.map(({ verdict, bikes: count }, number) => {
         const from = first;
         first += count;
+        const places = Array.from({ length: count }, (_, bike) => from + bike);
+        const colours = fits === null ? [verdict] : [...new Set(places.map((place) => fits[place]))];
         return (
           <g key={number}>
-            <path class={verdict} d={Array.from({ length: count }, (_, bike) => bar(from + bike)).join("")} />
+            {colours.map((colour) => (
+              <path
+                key={colour}
+                class={colour}
+                d={places
+                  .filter((place) => fits === null || fits[place] === colour)
+                  .map(bar)
+                  .join("")}
+              />
+            ))}
             {from > 0 && <path class="overview-line" d={`M0 ${from}H100`} />}
           </g>
         );
       })}
-      {window !== null && (
+      {window !== null && fits === null && (
         <rect
           class="overview-window"
           x={at(window.low, 0)}
