@@ -8,7 +8,7 @@ import { join } from "node:path";
 import test, { after, before } from "node:test";
 import { openBuiltEngine, root, sample } from "../support/built-engine.mjs";
 import { eventually } from "../support/eventually.mjs";
-import { launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
+import { goTo, launchBrowser, openList, openPage, screens } from "../support/open-page.mjs";
 import { texts } from "../support/shown-verdicts.mjs";
 
 const today = "2026-11-25";
@@ -223,6 +223,54 @@ test("all bikes at a glance: a bar for each, and a press on the picture leads to
       );
     assert.equal(lit, number);
   }
+  assert.deepEqual(faults, []);
+  await close();
+});
+
+test("groups fold away under their headings, stay folded when the list is opened again, and are all on paper", async () => {
+  const { page, faults, close } = await openRack(sample("loan-shed.json"));
+  const { counts } = (await engineWith(sample("loan-shed.json"))).ask({ do: "assess", today, rider });
+  const head = (name) => page.locator(".screen.rack").getByRole("button", { name });
+  const inSight = (verdict) => page.locator(`.screen.rack .row .span-bar.${verdict}`).count();
+  const fits = head(/^Saddle height fits \d/);
+  assert.ok((await fits.textContent()).endsWith(`${counts.fits_now} bikes`));
+  assert.equal(await fits.getAttribute("aria-expanded"), "true");
+  await fits.click();
+  await eventually(async () => assert.equal(await inSight("fits_now"), 0));
+  assert.equal(await fits.getAttribute("aria-expanded"), "false");
+  assert.ok(
+    (await fits.textContent()).endsWith(`${counts.fits_now} bikes`),
+    "the number says what is hidden",
+  );
+
+  // The next stop of the Tab key is the next heading, and then its first bike.
+  await fits.focus();
+  await page.keyboard.press("Tab");
+  const focused = () =>
+    page.evaluate(() => document.querySelector("#saddlerule").shadowRoot.activeElement.textContent);
+  assert.match(await focused(), /^Borderline/);
+  await page.keyboard.press("Tab");
+  assert.doesNotMatch(await focused(), /bikes?$/);
+
+  await openList(page, sample("swap-morning.json"));
+  await goTo(page, "Bikes");
+  await eventually(async () =>
+    assert.equal(await fits.getAttribute("aria-expanded"), "false"),
+  );
+  await openList(page, sample("loan-shed.json"));
+  await goTo(page, "Bikes");
+
+  // In the picture of all, a press on a folded bike unfolds it.
+  await page.getByText("All at a glance").click();
+  const picture = page.locator(".overview");
+  await picture.waitFor();
+  await picture.click({ position: { x: 20, y: 2 } });
+  await eventually(async () => assert.ok((await inSight("fits_now")) > 0));
+
+  await fits.click();
+  await eventually(async () => assert.equal(await inSight("fits_now"), 0));
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  await eventually(async () => assert.equal(await inSight("fits_now"), counts.fits_now));
   assert.deepEqual(faults, []);
   await close();
 });

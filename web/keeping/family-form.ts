@@ -132,6 +132,7 @@ const wants = shape<WaitingRider["wants"]>({
   resalePercent: text(),
   order: oneOf("lasts", "cost", "light", "closest"),
   detail: whereSaid(flag, false),
+  folded: whereSaid(listOf(text()), []),
 });
 
 const taped = shape<Family["tape"]["draft"]>({

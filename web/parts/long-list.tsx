@@ -11,6 +11,8 @@ const nearby = 240;
 /** Items that follow each other under one heading. */
 export interface ListGroup {
   length: number;
+  /** Only its heading is drawn. */
+  folded?: boolean;
   head: ComponentChildren;
 }
 
@@ -52,11 +54,18 @@ export function LongList<Item>({
   /** The pieces that are there with their items. */
   const standing = useRef(new Set<number>());
   const frame = useRef<Frame>({ owes: false, fetches: false }).current;
-  const parts = inPieces(groups);
+  const parts = inPieces(groups, whole);
   const pieces = parts.at(-1)?.endPiece ?? 0;
-  heights.current.headed = parts.filter(({ head }) => head !== null).map(({ firstPiece }) => firstPiece);
+  // What follows a folded group is below its heading.
+  heights.current.headed = parts
+    .filter(({ head }) => head !== null)
+    .map(({ firstPiece, endPiece }) => (firstPiece < endPiece ? firstPiece : firstPiece - 1));
   const [near, lookAgain] = useNearPieces(place, heights.current, pieces, frame);
-  const hearKey = useTabPastEdge(place, length, lookAgain);
+  const hearKey = useTabPastEdge(
+    place,
+    (at, to) => partOf(at - 1, parts) === partOf(to - 1, parts),
+    lookAgain,
+  );
   const first = whole ? 0 : Math.min(near.first, Math.max(0, pieces - 1));
   const end = whole ? pieces : Math.min(Math.max(near.end, first + 1), pieces);
 
@@ -144,17 +153,22 @@ interface GroupInPieces extends ListGroup {
   endPiece: number;
 }
 
-/** No piece has items of two groups. */
-function inPieces(groups: ListGroup[]): GroupInPieces[] {
+/** No piece has items of two groups. Folded ones have none, but where all is drawn. */
+function inPieces(groups: ListGroup[], whole: boolean): GroupInPieces[] {
   let firstPlace = 0;
   let firstPiece = 0;
   return groups.map((group) => {
-    const endPiece = firstPiece + Math.ceil(group.length / pieceLength);
+    const pieces = group.folded && !whole ? 0 : Math.ceil(group.length / pieceLength);
+    const endPiece = firstPiece + pieces;
     const part = { ...group, firstPlace, firstPiece, endPiece };
     firstPlace += group.length;
     firstPiece = endPiece;
     return part;
   });
+}
+
+function partOf(place: number, parts: GroupInPieces[]): GroupInPieces | undefined {
+  return parts.find(({ firstPlace, length }) => place >= firstPlace && place < firstPlace + length);
 }
 
 function placesOf(piece: number, parts: GroupInPieces[]): number[] {
@@ -172,7 +186,7 @@ function scrollTo(
   parts: GroupInPieces[],
   heights: PieceHeights,
 ): void {
-  const part = parts.find(({ firstPlace, length }) => place < firstPlace + length);
+  const part = partOf(place, parts);
   if (list === null || part === undefined) return;
   const piece = part.firstPiece + Math.floor((place - part.firstPlace) / pieceLength);
   const mark = document.createElement("i");

@@ -14,10 +14,13 @@ interface Wanted {
   since: number;
 }
 
-/** Gives what is to hear the list's keys. `draw` looks which items are near the screen. */
+/**
+ * Gives what is to hear the list's keys. `follows`: whether there is nothing else to come to between one item and another;
+ * `draw` looks which items are near the screen.
+ */
 export function useTabPastEdge(
   list: RefObject<HTMLElement>,
-  length: number,
+  follows: (at: number, place: number) => boolean,
   draw: () => void,
 ): (event: KeyboardEvent) => void {
   const wanted = useRef<Wanted | null>(null);
@@ -45,7 +48,7 @@ export function useTabPastEdge(
     const leaves = event.key === "Tab" && event.target === stops(at, back)[1];
     const since = wanted.current?.place === place ? wanted.current.since : event.timeStamp;
     wanted.current = null;
-    if (!leaves || place < 1 || place > length || next !== undefined) return;
+    if (!leaves || next !== undefined || !follows(at, place)) return;
     if (event.timeStamp - since > patience) return;
     event.preventDefault();
     wanted.current = { place, back, since };

@@ -92,6 +92,8 @@ export interface WantsEntry {
   order: Order;
   /** Every bike is told about in sentences, not in a line. */
   detail: boolean;
+  /** The groups of bikes of which only the heading is shown, by `groupName`. */
+  folded: string[];
 }
 
 /** What is typed about one rider. The one in hand is in the state itself; the others wait like this. */
@@ -208,6 +210,7 @@ export const noWants: WantsEntry = {
   resalePercent: "50",
   order: "lasts",
   detail: false,
+  folded: [],
 };
 
 export const noList: ListState = {
@@ -218,8 +221,8 @@ export const noList: ListState = {
 };
 
 /** Every filter off; the order, how much is told and what money is counted with stay. */
-export function withoutFilters({ order, resalePercent, detail }: WantsEntry): WantsEntry {
-  return { ...noWants, order, resalePercent, detail };
+export function withoutFilters({ order, resalePercent, detail, folded }: WantsEntry): WantsEntry {
+  return { ...noWants, order, resalePercent, detail, folded };
 }
 
 /** As many places as a tall screen shows, and as many again to scroll into. */

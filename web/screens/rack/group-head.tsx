@@ -1,25 +1,42 @@
-// Over the bikes of one verdict: it stays in sight while they are looked through.
+// Over the bikes of one verdict: it stays in sight while they are looked through, and folds them away.
 import type { BikeGroup, Stage } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { VerdictSign } from "../../parts/verdict-sign";
-
-export function GroupHead({ group: { verdict, suits_stage: suits, bikes }, stage }: GroupHeadProps) {
-  const { texts } = usePage();
-  const other = stage === "gliding" ? "pedal" : "balance";
-  return (
-    <h3 class="group-head">
-      <VerdictSign verdict={verdict} />
-      <span>
-        {texts.rack.verdicts[verdict]}
-        {!suits && ` (${texts.wishes.kinds[other]})`}
-      </span>{" "}
-      <small>{texts.list.bikes({ number: bikes })}</small>
-    </h3>
-  );
-}
+import { wanted } from "../../state/screen-changes";
 
 interface GroupHeadProps {
   group: BikeGroup;
   /** How the rider rides: bikes that do not suit that are of the other kind. */
   stage: Stage;
+  /** The names of all groups that are folded. */
+  folded: string[];
+}
+
+export const groupName = ({ verdict, suits_stage: suits }: BikeGroup): string =>
+  suits ? verdict : `${verdict} other`;
+
+export function GroupHead({ group, stage, folded }: GroupHeadProps) {
+  const { texts, change } = usePage();
+  const other = stage === "gliding" ? "pedal" : "balance";
+  const name = groupName(group);
+  const open = !folded.includes(name);
+  return (
+    <h3>
+      <button
+        type="button"
+        class="group-head"
+        aria-expanded={open}
+        onClick={() =>
+          change(wanted({ folded: open ? [...folded, name] : folded.filter((one) => one !== name) }))
+        }
+      >
+        <VerdictSign verdict={group.verdict} />
+        <span>
+          {texts.rack.verdicts[group.verdict]}
+          {!group.suits_stage && ` (${texts.wishes.kinds[other]})`}
+        </span>{" "}
+        <small>{texts.list.bikes({ number: group.bikes })}</small>
+      </button>
+    </h3>
+  );
 }

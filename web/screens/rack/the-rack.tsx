@@ -23,7 +23,7 @@ import { saysSomething } from "../../state/request-building";
 import { shown } from "../../state/list-steps";
 import { rowsNeared, wanted, went } from "../../state/screen-changes";
 import { isOwned } from "../../state/years-ahead";
-import { GroupHead } from "./group-head";
+import { GroupHead, groupName } from "./group-head";
 import { DisplayUnit, VerdictCounts } from "./rack-head";
 import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
@@ -58,11 +58,18 @@ export function TheRack({ state }: { state: PageState }) {
   // The same one for the same rider, so that no row is drawn again.
   const window = useMemo(() => shownWindow(judgedRider), [judgedRider]);
   const [sought, seek] = useState<{ place: number } | null>(null);
+  const { folded } = state.wants;
   const detail = state.wants.detail || state.printing !== null;
   const { low, high } = scaleOver(heightsOf(answer, list), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
   usePrinting(state, bikes);
+  const unfoldAndSeek = (sought: { place: number }): void => {
+    let end = 0;
+    const group = answer?.groups.find(({ bikes: count }) => sought.place < (end += count));
+    if (group !== undefined) change(wanted({ folded: folded.filter((one) => one !== groupName(group)) }));
+    seek(sought);
+  };
   const setAside = list.loaded?.counts.set_aside ?? 0;
 
   if (bikes.length === 0 && (answer?.left_out_counts.bikes ?? 0) === 0) return <RackEmpty state={state} />;
@@ -88,7 +95,7 @@ export function TheRack({ state }: { state: PageState }) {
           <>
             <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
-            <RackOverview state={state} scale={scale} window={window} onSeek={seek} />
+            <RackOverview state={state} scale={scale} window={window} onSeek={unfoldAndSeek} />
           </>
         )}
         {answer !== null && (
@@ -114,9 +121,10 @@ export function TheRack({ state }: { state: PageState }) {
             length={bikes.length}
             groups={answer?.groups.map((group) => ({
               length: group.bikes,
-              head: <GroupHead group={group} stage={answer.rider.stage} />,
+              folded: folded.includes(groupName(group)),
+              head: <GroupHead group={group} stage={answer.rider.stage} folded={folded} />,
             }))}
-            look={String(detail)}
+            look={[detail, ...folded].join()}
             sought={sought}
             itemAt={bikes.at}
             onNear={near}
