@@ -654,9 +654,9 @@ export const french: Translation = {
     message: "La réponse du vendeur, ou le texte du code",
     readMessage: "Remplir",
     messageRead: "C’est rempli. Vérifiez les nombres ci-dessus.",
-    askSeller: "Demandez les deux hauteurs au vendeur :",
+    askSeller: "Demandez les deux hauteurs au vendeur :",
     sellerQuestion:
-      "Bonjour ! Pourriez-vous mesurer deux hauteurs sur le vélo, à la verticale, du sol au milieu du dessus de la selle ? Une fois avec la selle au plus bas, une fois aussi haut que le repère de la tige le permet. Et quelle est la taille des roues ? Merci !",
+      "Bonjour ! Pourriez-vous mesurer deux hauteurs sur le vélo, à la verticale, du sol au milieu du dessus de la selle ? Une fois avec la selle au plus bas, une fois aussi haut que le repère de la tige le permet. Et quelle est la taille des roues ? Merci !",
   },
   list: {
     title: "La liste",
@@ -1208,7 +1208,7 @@ export const french: Translation = {
     tags: "{number} {number#étiquette|étiquettes} sur {sheets} {sheets#feuille|feuilles}. Imprimez, découpez, attachez-en une à chaque vélo.",
     codes: "Le code d’une étiquette ouvre cette page sur ce vélo.",
     codesAsText:
-      "Le code d’une étiquette contient le vélo sous forme de texte : scannez, copiez le texte et collez-le dans « Mesurer un vélo ».",
+      "Le code d’une étiquette contient le vélo sous forme de texte : scannez, copiez le texte et collez-le dans « Mesurer un vélo ».",
     scan: "Scannez : va-t-il ?",
     scanText: "Scannez, copiez",
     bikeAsText: "#{id}: {saddle}{wheel?, roue {wheel}|}{kind?, {kind}|}",

@@ -1208,7 +1208,7 @@ export const dutch: Translation = {
     tags: "{number} {number#label|labels} op {sheets} {sheets#vel|vellen}. Afdrukken, uitknippen, aan elke fiets één.",
     codes: "De code op een label opent deze pagina bij die fiets.",
     codesAsText:
-      "De code op een label bevat de fiets als tekst: scan hem, kopieer de tekst en plak die bij ‘Een fiets meten’.",
+      "De code op een label bevat de fiets als tekst: scan hem, kopieer de tekst en plak die bij “Een fiets meten”.",
     scan: "Scan: past hij?",
     scanText: "Scan en kopieer",
     bikeAsText: "#{id}: {saddle}{wheel?, wiel {wheel}|}{kind?, {kind}|}",
