@@ -21,8 +21,11 @@ constexpr Words span_words = " to and bis und \u00E0 et a y hasta tot en ";
 constexpr Words money_words = " eur euro euros gbp usd chf ";
 
 bool is_one_of(std::string_view word, Words words) {
-    const std::size_t at = words.find(word);
-    return at != Words::npos && words[at - 1] == ' ' && words[at + word.size()] == ' ';
+    for (std::size_t at = words.find(word); at != Words::npos; at = words.find(word, at + 1)) {
+        if (words[at - 1] == ' ' && words[at + word.size()] == ' ')
+            return true;
+    }
+    return false;
 }
 
 /// The message in small letters, with what keeps words apart in one form.

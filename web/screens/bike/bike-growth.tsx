@@ -8,6 +8,7 @@ import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../e
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
+import { MonthSlider } from "../../parts/month-slider";
 import type { Texts } from "../../texts/texts";
 import { fitsAfter, pauseWords, rangeWords as rangeOf } from "../rack/verdict-words";
 import { MoveList } from "./move-list";
@@ -85,18 +86,14 @@ function LookAhead({ judged, forecast, label }: LookAheadProps) {
   return (
     <>
       <GrowthPicture forecast={forecast} bike={judged} label={label} lookedAt={lookedAt} onLook={look} />
-      <div class="month-slider growth-look">
-        <input
-          type="range"
-          min="0"
-          max={months.length - 1}
-          value={lookedAt}
-          aria-label={texts.growth.look}
-          aria-valuetext={says}
-          onInput={(event) => look(event.currentTarget.valueAsNumber)}
-        />
-        <p>{says}</p>
-      </div>
+      <MonthSlider
+        class="growth-look"
+        label={texts.growth.look}
+        months={lookedAt}
+        most={months.length - 1}
+        says={says}
+        onLook={look}
+      />
     </>
   );
 }

@@ -8,6 +8,7 @@ import type { Overview } from "../../engine/questions";
 import type { BikeSpan, Verdict } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
+import { MonthSlider } from "../../parts/month-slider";
 import { lastAnswer } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
 import { unfolded } from "../../state/screen-changes";
@@ -60,18 +61,7 @@ function OverTime(drawing: DrawingProps) {
   return (
     <>
       <Shape {...drawing} fits={fits} />
-      <div class="month-slider">
-        <input
-          type="range"
-          min="0"
-          max={mostMonths}
-          value={months}
-          aria-label={texts.rack.look}
-          aria-valuetext={says}
-          onInput={(event) => look(event.currentTarget.valueAsNumber)}
-        />
-        <p>{says}</p>
-      </div>
+      <MonthSlider label={texts.rack.look} months={months} most={mostMonths} says={says} onLook={look} />
     </>
   );
 }

@@ -43,6 +43,7 @@ TEST_CASE("a seller's answer gives the two heights in any order and language") {
     check_read({"Hallo, unten 48,5 cm und oben 62 cm, Gruß", "48,5 cm", "62 cm"});
     check_read({"en bas 485 mm, en haut 620 mm", "485 mm", "620 mm"});
     check_read({"la más baja 48 y la más alta 62", "48 cm", "62 cm"});
+    check_read({"Sill\u00EDn de 48 a 62 cm", "48 cm", "62 cm"});
     check_read({"Zadel van 48 tot 62 cm", "48 cm", "62 cm"});
     check_read({"zwischen 48 und 62 cm, 4 Jahre alt", "48 cm", "62 cm"});
     check_read({"19 1/2 in to 24 in", "19 1/2 in", "24 in"});
