@@ -254,9 +254,7 @@ test("groups fold away under their headings, stay folded when the list is opened
 
   await openList(page, sample("swap-morning.json"));
   await goTo(page, "Bikes");
-  await eventually(async () =>
-    assert.equal(await fits.getAttribute("aria-expanded"), "false"),
-  );
+  await eventually(async () => assert.equal(await fits.getAttribute("aria-expanded"), "false"));
   await openList(page, sample("loan-shed.json"));
   await goTo(page, "Bikes");
 
