@@ -302,25 +302,15 @@ void left_out_counts_field(JsonWriter& json, const std::vector<LeftOutBike>& lef
     });
 }
 
-/// `fits_months`: from which month and before which the bike fits, more likely than not; as often as that begins anew.
-void fits_months_field(JsonWriter& json, const std::optional<FitCurve>& curve) {
+void fits_months_field(JsonWriter& json, const std::optional<std::vector<MonthStretch>>& stretches) {
     json.key("fits_months");
-    if (!curve)
+    if (!stretches)
         return json.null();
-    const auto fits = [&](int month) { return (*curve)[static_cast<std::size_t>(month)] >= 0.5; };
-    json.array([&] {
-        for (int from = 0; from <= horizon_months; ++from) {
-            if (!fits(from))
-                continue;
-            int to = from + 1;
-            while (to <= horizon_months && fits(to))
-                ++to;
-            json.array([&] {
-                json.integer(from);
-                json.integer(to);
-            });
-            from = to;
-        }
+    json.array_of(*stretches, [&](const MonthStretch& stretch) {
+        json.array([&] {
+            json.integer(stretch.from);
+            json.integer(stretch.to);
+        });
     });
 }
 
@@ -333,8 +323,7 @@ void write_bikes(JsonWriter& json, const Assessment& assessment, const AssessAns
         if (parts.detail == Detail::spans)
             json.object([&] {
                 span_field(json, *judged.bike);
-                fits_months_field(json,
-                                  judged.suits_stage ? assessment.judge.curve(*judged.bike) : FitCurve{});
+                fits_months_field(json, assessment.judge.likely_months(*judged.bike));
             });
         else if (!parts.only || std::binary_search(parts.only->begin(), parts.only->end(), judged.bike->id))
             write_judged(json, assessment.judge, judged, parts);

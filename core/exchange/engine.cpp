@@ -195,7 +195,7 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
     }
     if (about == nullptr)
         fields.report({.code = ProblemCode::request_value_unknown,
-                       .figures = {{"value", "about"}, {"known", "what an engine without texts answers"}},
+                       .figures = {{"value", "about"}, {"known", "the other requests"}},
                        .where = "do",
                        .position = {}});
     if (auto problem = fields.finish())

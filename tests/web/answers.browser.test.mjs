@@ -243,7 +243,9 @@ for (const [name, viewport] of Object.entries(screens)) {
       const what = wheel[random(wheel.length)];
       done.push(what);
       await actions[what]();
-      await letPass(page, random(1200));
+      // Now and then an answer is waited for: a slow machine would hardly see one that is fresh.
+      if (turn % 8 === 7) await settle(page);
+      else await letPass(page, random(1200));
       for (const { mark } of await compared(page, family, done)) ++seen[mark];
     }
     await settle(page);
@@ -254,8 +256,7 @@ for (const [name, viewport] of Object.entries(screens)) {
       last.every(({ mark }) => mark === "fresh"),
       "what is answered is not marked",
     );
-    // How many of each depends on how fast the machine draws; that there are some is what makes this a test.
-    assert.ok(seen.fresh > 15 && seen.old + seen.hidden > 15, JSON.stringify(seen));
+    assert.ok(seen.fresh > 50 && seen.old + seen.hidden > 20, JSON.stringify(seen));
     assert.deepEqual(faults, []);
     await close();
   });

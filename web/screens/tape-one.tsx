@@ -135,7 +135,8 @@ function FromMessage({ state }: { state: PageState }) {
       <p role="status">
         {told !== "nothing" && (told === "read" ? words.messageRead : worded(texts, figures, told))}
       </p>
-      <p class="soft">{words.askSeller}</p>
+      <p>{words.askSeller}</p>
+      <p class="soft">{words.sellerQuestion}</p>
       <ShareText title={words.title} text={words.sellerQuestion} />
     </>
   );

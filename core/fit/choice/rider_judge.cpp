@@ -10,6 +10,13 @@ LifeOfFit RiderJudge::life(const Bike& bike) const {
     return life_of_fit(forecast_, SaddleSpan::of(bike));
 }
 
+std::optional<std::vector<MonthStretch>> RiderJudge::likely_months(const Bike& bike) const {
+    if (!suits_stage(bike))
+        return std::vector<MonthStretch>();
+    const auto curve = fit_curve(forecast_, SaddleSpan::of(bike));
+    return curve ? std::optional(saddlerule::likely_months(*curve)) : std::nullopt;
+}
+
 std::variant<CostPerMonth, CostGap> RiderJudge::cost(const Bike& bike, const LifeOfFit& life) const {
     std::optional<TimeOfFit> time;
     if (life.months_of_fit)

@@ -41,10 +41,8 @@ public:
         today_.check(bike, fit, results);
     }
     LifeOfFit life(const Bike& bike) const;
-    /// The chance that the bike fits, by months from today; see fit_curve.
-    std::optional<FitCurve> curve(const Bike& bike) const {
-        return fit_curve(forecast_, SaddleSpan::of(bike));
-    }
+    /// When the bike fits, more likely than not: never where it does not suit the stage, unknown where an end of its span is.
+    std::optional<std::vector<MonthStretch>> likely_months(const Bike& bike) const;
     std::variant<CostPerMonth, CostGap> cost(const Bike& bike, const LifeOfFit& life) const;
     /// Empty for a bike whose saddle cannot be set.
     std::vector<SaddleRaise> raises(const Bike& bike, const Fit& fit) const;

@@ -122,6 +122,21 @@ LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span) {
     return life;
 }
 
+std::vector<MonthStretch> likely_months(const FitCurve& curve) {
+    constexpr double as_likely_as_not = 0.5;
+    std::vector<MonthStretch> stretches;
+    bool fitted = false;
+    for (int month = 0; month <= horizon_months; ++month) {
+        const bool fits = curve[static_cast<std::size_t>(month)] >= as_likely_as_not;
+        if (fits && !fitted)
+            stretches.push_back({.from = month, .to = month});
+        if (fits)
+            stretches.back().to = month + 1;
+        fitted = fits;
+    }
+    return stretches;
+}
+
 std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan& span) {
     if (!span.lowest || !span.highest)
         return std::nullopt;

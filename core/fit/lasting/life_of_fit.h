@@ -65,6 +65,15 @@ LifeOfFit life_of_fit(const FitForecast& forecast, const SaddleSpan& span);
 using FitCurve = std::array<double, horizon_months + 1>;
 std::optional<FitCurve> fit_curve(const FitForecast& forecast, const SaddleSpan& span);
 
+/// Months from today, the last one excluded.
+struct MonthStretch {
+    int from = 0;
+    int to = 0;
+};
+
+/// When it fits, more likely than not; as often as that begins anew.
+std::vector<MonthStretch> likely_months(const FitCurve& curve);
+
 /// What one month asks of a child, as normal scores: children between `reach` and `leave` fit.
 struct FitLimits {
     double reach = 0.0; ///< children above it get over the lowest saddle
