@@ -244,9 +244,11 @@ std::string Engine::State::forecast(RequestFields& fields, std::string_view requ
     const Bike* bike = named_bike(fields, fields.optional_text("bike"), taped);
     const auto months = fields.optional_number("months", forecast_months);
     fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
+    const bool centiles = fields.optional_flag("centiles").value_or(false);
     if (auto problem = fields.finish())
         return error_answer(*problem);
-    return forecast_answer(rider, today, static_cast<int>(*months), bike);
+    return forecast_answer(rider, today,
+                           {.months = static_cast<int>(*months), .bike = bike, .centiles = centiles});
 }
 
 std::string Engine::State::side_view(RequestFields& fields, std::string_view request_text) {

@@ -3,9 +3,13 @@
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
 #include "core/fit/growth/inseam_forecast.h"
+#include "core/fit/growth/inseams_of_age.h"
+#include "core/fit/growth/rider_history.h"
 #include "core/fit/lasting/life_of_fit.h"
 #include "core/fit/verdict/saddle_window.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstddef>
 
 namespace saddlerule {
@@ -94,9 +98,64 @@ void write_windows(JsonWriter& json, const Rider& rider, CalendarDate today, int
     }
 }
 
+/// The shares of children that the lines of a centile chart leave below them.
+constexpr double centile_lines[] = {0.1, 0.25, 0.5, 0.75, 0.9};
+constexpr int rows_a_year = 4;
+
+/// Whole years from before the first reading to beyond today, as far as there are children who ride.
+struct YearsDrawn {
+    int first;
+    int last;
+};
+
+YearsDrawn years_drawn(Days youngest, Days today) {
+    const int first = static_cast<int>(std::floor(youngest.in_years()));
+    const int last = static_cast<int>(std::ceil(today.in_years()));
+    return {.first = std::min(first, std::max(1, first - 1)), .last = std::max(last, std::min(18, last + 2))};
+}
+
+void write_centile_row(JsonWriter& json, const Rider& rider, double years) {
+    const InseamsOfAge children(rider, Days::years(years));
+    json.object([&] {
+        number_field(json, "age_years", years, 2);
+        json.key("inseams_mm").array_of(centile_lines, [&](double share) {
+            write(json, children.centile(share));
+        });
+    });
+}
+
+/// The readings among the inseams of other children, by age. Null where the age or every reading is unknown.
+void write_centiles(JsonWriter& json, const Rider& rider, CalendarDate today) {
+    const RiderHistory history = rider_history(rider, today);
+    if (!history.born || history.days.empty()) {
+        json.null();
+        return;
+    }
+    const CalendarDate born = *history.born;
+    const YearsDrawn years = years_drawn(history.days.front().on - born, today - born);
+    json.object([&] {
+        json.key("shares").array_of(centile_lines, [&](double share) { json.number(share, 2); });
+        json.key("rows").array([&] {
+            for (int row = years.first * rows_a_year; row <= years.last * rows_a_year; ++row)
+                write_centile_row(json, rider, static_cast<double>(row) / rows_a_year);
+        });
+        json.key("readings").array_of(history.days, [&](const DayReading& day) {
+            const Days age = day.on - born;
+            json.object([&] {
+                field(json, "on", day.on);
+                number_field(json, "age_years", age.in_years(), 2);
+                field(json, "inseam_mm", day.inseam);
+                number_field(json, "share_shorter", InseamsOfAge(rider, age).share_shorter(day.inseam), 3);
+            });
+        });
+    });
+}
+
 } // namespace
 
-std::string forecast_answer(const Rider& rider, CalendarDate today, int months, const Bike* bike) {
+std::string forecast_answer(const Rider& rider, CalendarDate today, const ForecastQuestion& question) {
+    const int months = question.months;
+    const Bike* bike = question.bike;
     const RiderGrowth growth = RiderGrowth::of(rider, today);
     const InseamForecast forecast(growth);
     std::optional<FitCurve> chances;
@@ -126,6 +185,11 @@ std::string forecast_answer(const Rider& rider, CalendarDate today, int months, 
         json.key("stages").array_of(stage_timeline(rider, today), [&](const StageFrom& stage) {
             write_stage(json, stage, rider.confidence);
         });
+        json.key("centiles");
+        if (question.centiles)
+            write_centiles(json, rider, today);
+        else
+            json.null();
     });
     return json.take();
 }

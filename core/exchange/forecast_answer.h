@@ -11,9 +11,14 @@
 
 namespace saddlerule {
 
-/// `months` entries, the first one month after today. Of a bike (null: of none) each has the chance that it fits then, null where
-/// an end of its span is unknown.
-std::string forecast_answer(const Rider& rider, CalendarDate today, int months, const Bike* bike);
+struct ForecastQuestion {
+    int months = 1;             ///< how many, the first one month after today
+    const Bike* bike = nullptr; ///< where there is one, each month has the chance that it fits then
+    bool centiles = false;      ///< with the child's readings among those of other children
+};
+
+/// The chance that a bike fits is null where an end of its span is unknown; the centiles are where the age is.
+std::string forecast_answer(const Rider& rider, CalendarDate today, const ForecastQuestion& question);
 
 /// `measured` and so on.
 std::string_view name_of(InseamBasis basis);

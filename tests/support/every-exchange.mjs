@@ -156,6 +156,10 @@ export const everyExchange = [
   { name: "assess, spans", request: { do: "assess", today, rider: guessed, detail: "spans", rows } },
   { name: "changes", request: { do: "changes", today, rider, wants: { max_price: 100 } } },
   { name: "forecast", request: { do: "forecast", today, rider, months: 12 } },
+  {
+    name: "forecast among other children",
+    request: { do: "forecast", today, rider: { ...rider, born: "2020-03" }, months: 1, centiles: true },
+  },
   { name: "side_view", request: { do: "side_view", today, rider, bike: "T", taped, taped_units: "cm" } },
   {
     name: "read_bike",

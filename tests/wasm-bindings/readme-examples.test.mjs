@@ -42,7 +42,7 @@ for (const { request, answer } of examples) {
 test("every task has an example", async () => {
   const { requests } = (await openBuiltEngine()).ask({ do: "about" });
   assert.deepEqual(
-    examples.map(({ request }) => JSON.parse(request).do),
+    [...new Set(examples.map(({ request }) => JSON.parse(request).do))],
     requests,
   );
 });

@@ -46,11 +46,12 @@ after(async () => {
   rmSync(folder, { recursive: true });
 });
 
-async function openBike(viewport = screens.phone) {
+async function openBike(viewport = screens.phone, tellMore = async (_page) => {}) {
   const opened = await openPage(browser, viewport, { now: `${today}T10:00:00` });
   const { page } = opened;
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  await tellMore(page);
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await openList(page, file);
   await page.getByRole("button", { name: "See the bikes" }).first().click();
@@ -315,4 +316,73 @@ test("on paper the picture, the setting and the cautions stay, and nothing to pr
   assert.ok(await page.getByRole("button", { name: "Back to the bikes" }).isHidden());
   assert.ok(await page.getByRole("radio", { name: "On the pedal" }).isHidden());
   await close();
+});
+
+const amongOthers = "Your child’s legs among other children’s";
+
+test("without the month of birth there is no chart of other children's legs", async () => {
+  const { page } = await openBike();
+  await page.getByRole("img", { name: /^Chart: the saddle height/ }).waitFor();
+  assert.equal(await page.getByText(amongOthers).count(), 0);
+  await page.close();
+});
+
+test("the child's readings are drawn among other children's legs, and said, once they are asked for", async () => {
+  const { page } = await openBike(screens.phone, async (page) => {
+    await page.getByText("Age, height and weight").first().click();
+    await page.getByRole("combobox", { name: "Month" }).first().selectOption("3");
+    await page.getByRole("combobox", { name: "Year" }).first().selectOption("2021");
+    await page.getByRole("radio", { name: "Girl" }).check();
+    await page.getByText("Earlier measurements").first().click();
+    await page.getByRole("button", { name: "Add an earlier measurement" }).click();
+    await page.locator("input[type=date]").fill("2026-04-20");
+    await page.getByRole("textbox", { name: "Inside leg" }).last().fill("47.5");
+  });
+  const fold = page.getByText(amongOthers);
+  await fold.waitFor();
+  const chart = page.getByRole("img", { name: /^Chart: inside leg in shoes by age/ });
+  assert.equal(await chart.count(), 0);
+  await fold.click();
+  await chart.waitFor();
+  await page.getByText("The grey lines are for children in Great Britain.").waitFor();
+
+  const engine = await openBuiltEngine();
+  const readings = ["2026-04-20", today].map((on, place) => ({
+    on,
+    inseam: ["47.5", "49.5"][place],
+    unit: "cm",
+    shoes: true,
+  }));
+  const rider = { population: "gb", stage: "starting", sex: "girl", born: "2021-03", readings };
+  const { centiles } = engine.ask({ do: "forecast", today, rider, months: 1, centiles: true });
+  for (const { share_shorter: shorter } of centiles.readings)
+    await page
+      .getByText(`longer legs than ${Math.round(shorter * 100)}% of children of that age`)
+      .first()
+      .waitFor();
+
+  // A reading is drawn where its share says, between the lines beside it.
+  const drawn = await chart.evaluate((svg) => {
+    const points = (path) =>
+      [...path.getAttribute("d").matchAll(/([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [+x, +y]);
+    return {
+      lines: [...svg.querySelectorAll(".centile-line")].map(points),
+      child: [...svg.querySelectorAll("circle")].map((one) => [
+        +one.getAttribute("cx"),
+        +one.getAttribute("cy"),
+      ]),
+    };
+  });
+  assert.equal(drawn.child.length, 2);
+  const heightAt = (line, x) => {
+    const after = line.findIndex(([along]) => along >= x);
+    const [[x1, y1], [x2, y2]] = [line[after - 1], line[after]];
+    return y1 + ((x - x1) / (x2 - x1)) * (y2 - y1);
+  };
+  drawn.child.forEach(([x, y], place) => {
+    const above = drawn.lines.filter((line) => heightAt(line, x) > y).length;
+    const { share_shorter: shorter } = centiles.readings[place];
+    assert.equal(above, centiles.shares.filter((share) => share < shorter).length, `reading ${place + 1}`);
+  });
+  await page.close();
 });

@@ -723,6 +723,8 @@ export interface ForecastRequest {
   months: number;
   /** The id of a bike: then each month has the chance that it fits */
   bike?: string | null;
+  /** Whether to answer with the readings among those of other children */
+  centiles?: boolean | null;
   /** Bikes beside the list */
   taped?: TapedBike[] | null;
   /** What bare lengths of taped bikes count in; centimetres where nothing is said */
@@ -1676,6 +1678,38 @@ export interface ForecastAnswer {
   readings: DayReading[];
   /** The ways of riding ahead */
   stages: StageWindow[];
+  /** The readings among those of other children; null where nobody asked for it, and where the age or every reading is unknown */
+  centiles: Centiles | null;
+}
+
+/** Inside legs in shoes by age: of a population's children of the rider's sex, and the rider's own */
+export interface Centiles {
+  /** The share of children that each line leaves below it, 0 to 1, rising */
+  shares: number[];
+  /** Every quarter of a year, from before the first reading to beyond today */
+  rows: CentileRow[];
+  /** What was measured, oldest first */
+  readings: CentileReading[];
+}
+
+/** The inside legs of children of one age */
+export interface CentileRow {
+  /** The age, years */
+  age_years: number;
+  /** One for each share */
+  inseams_mm: number[];
+}
+
+/** A day's reading among those of children of its age */
+export interface CentileReading {
+  /** The day */
+  on: Day;
+  /** The age on it, years */
+  age_years: number;
+  /** The inside leg in shoes */
+  inseam_mm: number;
+  /** The share of children of that age with shorter legs, 0 to 1 */
+  share_shorter: number;
 }
 
 /** A point of the drawing */

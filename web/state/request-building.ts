@@ -186,7 +186,7 @@ export function draftRequest(state: PageState): AssessRequest | null {
   };
 }
 
-/** About one bike: with the chance that it fits, month by month. */
+/** About one bike: with the chance that it fits, month by month, and the child among others. */
 export function forecastRequest(state: PageState, bike: string, months: number): ForecastRequest {
   return {
     do: "forecast",
@@ -194,6 +194,7 @@ export function forecastRequest(state: PageState, bike: string, months: number):
     rider: riderRequest(state.rider),
     months,
     bike,
+    centiles: true,
     ...tapedBeside(state.tape.kept),
   };
 }

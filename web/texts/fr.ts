@@ -618,6 +618,21 @@ export const french: Translation = {
     tableHigh: "Haut",
     tableCaption:
       "Entrejambe avec chaussures, en {unit} : le milieu de la prévision, et la plage pour 8 enfants sur 10",
+    among: {
+      title: "Les jambes de votre enfant et celles des autres",
+      drawing:
+        "Graphique : l’entrejambe avec chaussures selon l’âge, chez d’autres enfants et chez le vôtre.",
+      key: "Chaque ligne grise : la part des enfants aux jambes plus courtes, selon l’âge en années. Cercles bleus : vos mesures.",
+      whose: {
+        us: "Comparé aux enfants des États-Unis.",
+        gb: "Comparé aux enfants de Grande-Bretagne.",
+        nl: "Comparé aux enfants des Pays-Bas.",
+        any: "Comparé aux enfants des États-Unis, de Grande-Bretagne et des Pays-Bas, à parts égales.",
+      },
+      says: "{day} : jambes plus longues que {share} des enfants de cet âge.",
+      caution:
+        "Un saut d’une ligne à l’autre est souvent une erreur de mesure : mesurez encore une fois. Si la croissance vous inquiète, parlez-en à un médecin.",
+    },
     about: "Ce que veut dire le graphique",
     explanation: [
       "La bande bleue est la hauteur de selle qui conviendra à votre enfant, mois après mois. Le bleu pâle montre où seront 8 enfants sur 10 comme lui. Un sur dix grandit plus vite, un sur dix moins vite.",

@@ -618,6 +618,20 @@ export const dutch: Translation = {
     tableHigh: "Hoog",
     tableCaption:
       "Binnenbeenlengte met schoenen, in {unit}: het midden van de voorspelling, en waar 8 van de 10 kinderen zitten",
+    among: {
+      title: "De benen van je kind naast die van andere kinderen",
+      drawing: "Grafiek: de binnenbeenlengte met schoenen naar leeftijd, bij andere kinderen en bij je kind.",
+      key: "Elke grijze lijn: het deel van de kinderen met kortere benen, naar leeftijd in jaren. Blauwe cirkels: je metingen.",
+      whose: {
+        us: "Vergeleken met kinderen in de Verenigde Staten.",
+        gb: "Vergeleken met kinderen in Groot-Brittannië.",
+        nl: "Vergeleken met kinderen in Nederland.",
+        any: "Vergeleken met kinderen in de Verenigde Staten, Groot-Brittannië en Nederland, in gelijke delen.",
+      },
+      says: "{day}: langere benen dan {share} van de kinderen van die leeftijd.",
+      caution:
+        "Een sprong van lijn naar lijn is vaak een meetfout: meet nog eens. Vraag bij twijfel over de groei een arts.",
+    },
     about: "Wat de grafiek betekent",
     explanation: [
       "De blauwe band is de zadelhoogte die je kind maand na maand nodig heeft. Lichtblauw laat zien waar 8 van de 10 kinderen als het jouwe zitten. Een op de tien groeit sneller, een op de tien langzamer.",

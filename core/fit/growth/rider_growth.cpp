@@ -2,6 +2,7 @@
 
 #include "core/fit/growth/growth_limits.h"
 #include "core/fit/growth/growth_reference.h"
+#include "core/fit/growth/inseams_of_age.h"
 #include "core/fit/growth/population.h"
 #include "core/fit/growth/rider_history.h"
 
@@ -182,11 +183,7 @@ Weighed from_stature(const Candidate& candidate, Length stature, const Rider& ri
 }
 
 Weighed from_age(const Candidate& candidate, const Rider& rider) {
-    ScoreEstimate prior = legs_before_reading(rider.population, candidate.sex, candidate.age_today);
-    const Lms<Length> reference = leg_length_reference(candidate.sex, candidate.age_today);
-    const double sole =
-        rider.accuracy.sole_sd / reference.median * reference.shape.slope(reference.shape.ratio(prior.mean));
-    prior.variance += sole * sole;
+    const ScoreEstimate prior = inseam_before_reading(rider, candidate.sex, candidate.age_today);
     const LegGrowth legs = LegGrowth::before_readings(candidate.sex, candidate.age_today, prior);
     return {.hypothesis = {.sex = candidate.sex,
                            .age_today = candidate.age_today,

@@ -1,10 +1,18 @@
 // How long one bike lasts: the picture, the same in words, the steps of the saddle, and what it all rests on.
 import { useState } from "preact/hooks";
+import { CentileChart } from "../../drawings/centile-chart";
 import { GrowthPicture } from "../../drawings/growth-picture";
 import { monthsDrawn } from "../../drawings/growth-scale";
 import { spanWords } from "../../drawings/span-bar";
 import { isGuess } from "../../drawings/shown-window";
-import type { DateRange, ForecastAnswer, JudgedBike, JudgedRider } from "../../engine/wire";
+import type {
+  Centiles,
+  DateRange,
+  ForecastAnswer,
+  JudgedBike,
+  JudgedRider,
+  Population,
+} from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
@@ -51,12 +59,47 @@ export function BikeGrowth({ judged, rider, forecast }: BikeGrowthProps) {
           <ForecastTable forecast={forecast} />
         </Fold>
       )}
+      {forecast?.centiles && (
+        <Fold title={texts.growth.among.title}>
+          <AmongChildren centiles={forecast.centiles} population={forecast.population} />
+        </Fold>
+      )}
       <Fold title={texts.growth.about}>
         {texts.growth.explanation.map((paragraph) => (
           <p key={paragraph}>{paragraph}</p>
         ))}
       </Fold>
     </section>
+  );
+}
+
+interface AmongChildrenProps {
+  centiles: Centiles;
+  population: Population;
+}
+
+/** For those who like to look: the child's own readings among other children's legs. */
+function AmongChildren({ centiles, population }: AmongChildrenProps) {
+  const { texts, figures } = usePage();
+  const { among } = texts.growth;
+  return (
+    <>
+      <p>{among.whose[population]}</p>
+      <CentileChart centiles={centiles} label={among.drawing} />
+      <p class="soft">{among.key}</p>
+      <ul class="stack">
+        {centiles.readings.map(({ on, share_shorter: shorter }) => (
+          <li key={on}>
+            {among.says({
+              day: figures.day(on),
+              // Nobody is told that all children have shorter legs, or none.
+              share: figures.share(Math.min(0.99, Math.max(0.01, shorter))),
+            })}
+          </li>
+        ))}
+      </ul>
+      <p>{among.caution}</p>
+    </>
   );
 }
 
