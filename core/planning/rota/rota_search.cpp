@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdint>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 namespace saddlerule {
@@ -402,11 +403,24 @@ private:
     void shrink(std::size_t width) {
         if (next_.size() <= width)
             return;
-        std::nth_element(next_.begin(), next_.begin() + static_cast<std::ptrdiff_t>(width), next_.end(),
-                         [](const State& a, const State& b) { return a.bound < b.bound; });
-        for (std::size_t i = width; i < next_.size(); ++i)
-            result_.left_out = std::min(result_.left_out, next_[i].bound);
-        next_.resize(width);
+        // Not the states themselves, which are large; the first of equals, so that every compiler's library keeps the same ones.
+        struct Place {
+            RotaWorth bound;
+            std::uint32_t at;
+        };
+        std::vector<Place> places;
+        places.reserve(next_.size());
+        for (std::uint32_t i = 0; i < next_.size(); ++i)
+            places.push_back({.bound = next_[i].bound, .at = i});
+        std::nth_element(places.begin(), places.begin() + static_cast<std::ptrdiff_t>(width), places.end(),
+                         [](const Place& a, const Place& b) {
+                             return a.bound < b.bound || (!(b.bound < a.bound) && a.at < b.at);
+                         });
+        for (std::size_t i = width; i < places.size(); ++i) {
+            result_.left_out = std::min(result_.left_out, places[i].bound);
+            next_[places[i].at].from = no_state;
+        }
+        std::erase_if(next_, [](const State& state) { return state.from == no_state; });
         fill_table(table_.size());
     }
 
