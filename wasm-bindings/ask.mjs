@@ -26,7 +26,11 @@ function stopWithUsage(message) {
 function readArguments() {
   try {
     return parseArgs({
-      options: { catalogue: { type: "string" }, wasm: { type: "string" }, help: { type: "boolean" } },
+      options: {
+        catalogue: { type: "string" },
+        wasm: { type: "string" },
+        help: { type: "boolean" },
+      },
     }).values;
   } catch (error) {
     return stopWithUsage(error.message);
@@ -75,19 +79,10 @@ function requestsIn(text) {
 const loaded = file ? engine.ask({ do: "load" }, file) : {};
 let refused = false;
 
-/** Whether the answer has reasons to word. What other answers hold is their list's own, whatever its fields are called. */
-function hasReasons(text) {
-  try {
-    return ["assess", "years_ahead"].includes(JSON.parse(text).do);
-  } catch {
-    return false;
-  }
-}
-
 function answerTo(one) {
   const answer = loaded.error ? loaded : engine.ask(one, file);
   refused ||= answer.error !== undefined;
-  return JSON.stringify(hasReasons(one) ? worded(answer) : answer, null, 2);
+  return JSON.stringify(worded(answer), null, 2);
 }
 
 // Whoever reads the answers may have enough of them (`| head`): no reason to go on, nor to complain.

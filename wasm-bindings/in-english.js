@@ -1,5 +1,6 @@
 // The engine answers in codes and figures; this puts English sentences beside them, for those who read answers as they are.
-// The sentences are in english.json. `{name}` in one is a figure of the check, or else a limit by its name.
+// The sentences are in english.json. `{name}` in one is a figure of the problem or the check, or else a limit by its name;
+// `{count#once|{count} times}` is chosen by whether the figure is 1.
 
 /** How many decimals are worth saying, by unit. */
 const decimals = {
@@ -20,10 +21,74 @@ function rounded(value, places) {
   return String(value < 0 && size > 0 ? -size : size);
 }
 
+/** Fields that hold what is somebody's own, whatever the names in it. */
+const ofTheList = ["cells", "set", "undo"];
+
+const filled = (sentence, textOf) => sentence.replace(/\{(\w+)\}/g, (_, name) => textOf(name));
+
+/** Problems in words. */
+function problemsInEnglish({ problems, problem_words, request_words, known_names, units }) {
+  function figureText(figure) {
+    if (figure === undefined) return "";
+    if (typeof figure !== "object" || figure === null) return String(figure ?? "?");
+    const { text, value, unit, word, date, names, are, problem } = figure;
+    if (unit !== undefined) return (text ?? figureText(value)) + units[unit];
+    if (word !== undefined) return problem_words[word] ?? request_words[word];
+    if (names !== undefined)
+      return filled(known_names[are], () => names.join(are === "either" ? " or " : ", "));
+    return date ?? sentence(problem);
+  }
+
+  function sentence({ code, figures, ...place }) {
+    const form = problems[code].problem.replace(
+      /\{(\w+)#((?:[^{}|]|\{\w+\})*)\|((?:[^{}|]|\{\w+\})*)\}/g,
+      (_, name, one, many) => (figures[name] === 1 ? one : many),
+    );
+    return placeText(place, form.startsWith("{field}: ")) + filled(form, (name) => figureText(figures[name]));
+  }
+
+  /** `named`: the sentence begins with the field. */
+  function placeText({ line, column, row, column_name: name }, named) {
+    if (line !== undefined) return `line ${line}, column ${column}: `;
+    if (row === undefined) return "";
+    return `row ${row}, ${named ? "" : `${name}: `}`.replace(", : ", ": ");
+  }
+
+  /** The problem with `problem` and `expected` before its figures. */
+  function inWords(problem) {
+    const { code, figures } = problem;
+    const expected = filled(problems[code].expected, (name) => figureText(figures[name]));
+    return Object.fromEntries(
+      Object.entries(problem).flatMap(([name, value]) =>
+        name === "figures"
+          ? [
+              ["problem", sentence(problem)],
+              ["expected", expected],
+              [name, value],
+            ]
+          : [[name, value]],
+      ),
+    );
+  }
+
+  return {
+    isProblem: ({ code, where, figures }) =>
+      Object.hasOwn(problems, code) && where !== undefined && figures !== undefined,
+    inWords,
+    /** As `about` lists it. */
+    listed: ({ code }) => ({
+      code,
+      sentence: problems[code].problem,
+      expected: problems[code].expected,
+    }),
+  };
+}
+
 /**
  * @param {object} english what english.json holds
  * @param {{ name: string, value: unknown, unit: string }[]} constants those that `about` lists
- * @returns {(answer: object) => object} the same answer with `why` behind each code that has a sentence
+ * @returns {(answer: object) => object} the same answer with `why` behind each code of a check or a choice, and in each problem
+ *   the sentence `problem` and what is `expected`
  */
 export function inEnglish(english, constants) {
   const figureText = (value, unit) => rounded(value, decimals[unit]) + english.units[unit];
@@ -47,8 +112,7 @@ export function inEnglish(english, constants) {
   }
 
   const sentenceOf = (check) =>
-    english.checks[check.code].replace(/\{(\w+)\}/g, (_, name) => textOf(check, name)) +
-    (english.rests_on[check.basis] ?? "");
+    filled(english.checks[check.code], (name) => textOf(check, name)) + (english.rests_on[check.basis] ?? "");
 
   /** The object with `why` behind its field `code`. */
   const withWhy = (object, code, why) =>
@@ -63,6 +127,7 @@ export function inEnglish(english, constants) {
       ),
     );
 
+  const problems = problemsInEnglish(english);
   const worded = {
     checks: (checks) => checks.map((check) => withWhy(check, "code", sentenceOf(check))),
     worth: (reasons) => reasons.map((one) => withWhy(one, "code", english.worth[one.code])),
@@ -70,17 +135,21 @@ export function inEnglish(english, constants) {
     wheel_sizes: (sizes) => sizes.map((one) => withWhy(one, "reason", english.wheel_sizes[one.reason])),
   };
 
-  /** Goes where sentences are wanted: bikes and their standing, riders and their stretches. */
+  /** Goes where sentences are wanted: problems of all kinds, bikes and their standing, riders and their stretches. */
   function put(value) {
     if (Array.isArray(value)) return value.map(put);
     if (typeof value !== "object" || value === null) return value;
+    if (problems.isProblem(value)) return problems.inWords(value);
     return Object.fromEntries(
-      Object.entries(value).map(([name, field]) => [
-        name,
-        Object.hasOwn(worded, name) ? worded[name](field) : put(field),
-      ]),
+      Object.entries(value).map(([name, field]) => {
+        if (ofTheList.includes(name)) return [name, field];
+        return [name, Object.hasOwn(worded, name) ? worded[name](field) : put(field)];
+      }),
     );
   }
 
-  return put;
+  return (answer) =>
+    Array.isArray(answer.requests)
+      ? { ...answer, problems: answer.problems.map(problems.listed) }
+      : put(answer);
 }

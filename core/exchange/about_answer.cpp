@@ -1,6 +1,6 @@
 #include "core/exchange/about_answer.h"
 
-#include "core/base/outcomes/problem_texts.h"
+#include "core/base/outcomes/problem.h"
 #include "core/exchange/assess_answer.h"
 #include "core/exchange/json_writer.h"
 #include "core/exchange/rider_request.h"
@@ -157,14 +157,13 @@ constexpr std::string_view requests[] = {
     "read_riders", "write_riders", "club_day", "suits",   "years_ahead", "about"};
 
 void write_problems(JsonWriter& json) {
-    for (std::size_t i = 0; i < problem_code_count(); ++i) {
-        const ProblemText& text = text_of(static_cast<ProblemCode>(i));
-        json.object([&] {
-            field(json, "code", text.name);
-            field(json, "sentence", text.sentence);
-            field(json, "expected", text.expected);
-        });
-    }
+    for (std::size_t i = 0; i < problem_code_count(); ++i)
+        json.object([&] { field(json, "code", code_name(static_cast<ProblemCode>(i))); });
+}
+
+void write_problem_words(JsonWriter& json) {
+    for (std::size_t i = 0; i < problem_word_count(); ++i)
+        json.text(word_name(static_cast<ProblemWord>(i)));
 }
 
 } // namespace
@@ -178,6 +177,7 @@ std::string about_answer() {
         json.key("references").array_of(references, write_text);
         json.key("requests").array_of(requests, write_text);
         json.key("problems").array([&] { write_problems(json); });
+        json.key("problem_words").array([&] { write_problem_words(json); });
     });
     return json.take();
 }

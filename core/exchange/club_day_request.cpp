@@ -64,12 +64,11 @@ public:
 private:
     void read_riders() {
         const JsonValue* given = fields_.optional("riders");
-        fields_.require(given != nullptr, "riders", "a list of riders in square brackets");
-        const auto items = fields_.optional_list("riders", "riders");
+        fields_.require(given != nullptr, "riders", ProblemWord::list_of_riders);
+        const auto items = fields_.optional_list("riders", ProblemWord::list_of_riders);
         if (items.size() > most_club_riders)
-            fields_.report(
-                "riders", ProblemCode::club_too_many_riders,
-                {{"count", std::to_string(items.size())}, {"limit", std::to_string(most_club_riders)}});
+            fields_.report("riders", ProblemCode::club_too_many_riders,
+                           {{"count", items.size()}, {"limit", most_club_riders}});
         else
             for (std::size_t i = 0; i < items.size(); ++i)
                 read_rider(items[i], i);
@@ -87,7 +86,7 @@ private:
     void read_rider(const JsonValue& item, std::size_t index) {
         RequestFields fields(item, fields_.path_of(with_index("riders", index)));
         ClubRider rider{.id = fields.optional_text("id").value_or(""), .stage_assumed = false, .notes = {}};
-        fields.require(!rider.id.empty(), "id", "a name or number of the rider's own");
+        fields.require(!rider.id.empty(), "id", ProblemWord::own_name);
         std::optional<Rider> measured;
         if (const JsonValue* value = fields.optional("rider")) {
             const std::string path = fields.path_of("rider");
@@ -131,14 +130,14 @@ private:
     /// `strict`: an id that is not known is a problem.
     std::vector<ClubPair> read_pairs(std::string_view name, bool strict) {
         std::vector<ClubPair> pairs;
-        const auto items = fields_.optional_list(name, "pairs");
+        const auto items = fields_.optional_list(name, ProblemWord::list_of_pairs);
         for (std::size_t i = 0; i < items.size(); ++i) {
             const std::string place = with_index(name, i);
             RequestFields fields(items[i], fields_.path_of(place));
             const auto rider_id = fields.optional_text("rider");
             const auto bike_id = fields.optional_text("bike");
-            fields.require(rider_id.has_value(), "rider", "the id of a rider");
-            fields.require(bike_id.has_value(), "bike", "the id of a bike");
+            fields.require(rider_id.has_value(), "rider", ProblemWord::id_of_rider);
+            fields.require(bike_id.has_value(), "bike", ProblemWord::id_of_bike);
             const auto round = fields.optional_number("round", possible_rounds);
             const auto rider = rider_id ? rider_index_.find(*rider_id) : std::nullopt;
             const auto bike = bike_id ? bike_index_.find(*bike_id) : std::nullopt;
@@ -176,20 +175,17 @@ private:
                                {{"id", bike}, {"rider", rider}});
             if (pair.round && *pair.round >= question.rounds)
                 fields_.report(place + ".round", ProblemCode::request_value_out_of_range,
-                               {{"value", std::to_string(*pair.round + 1)},
-                                {"low", "1"},
-                                {"high", std::to_string(question.rounds)}});
+                               {{"value", *pair.round + 1}, {"low", 1}, {"high", question.rounds}});
             for (const std::size_t other : pairs_of[pair.bike]) {
                 if (pair.round && question.locked[other].round == pair.round)
                     fields_.report(place + ".round", ProblemCode::club_round_locked_twice,
-                                   {{"id", bike}, {"round", std::to_string(*pair.round + 1)}});
+                                   {{"id", bike}, {"round", *pair.round + 1}});
             }
             pairs_of[pair.bike].push_back(i);
             if (pairs_of[pair.bike].size() > static_cast<std::size_t>(question.rounds))
-                fields_.report(place + ".bike", ProblemCode::club_bike_locked_too_often,
-                               {{"id", bike},
-                                {"count", std::to_string(pairs_of[pair.bike].size())},
-                                {"rounds", std::to_string(question.rounds)}});
+                fields_.report(
+                    place + ".bike", ProblemCode::club_bike_locked_too_often,
+                    {{"id", bike}, {"count", pairs_of[pair.bike].size()}, {"rounds", question.rounds}});
         }
         for (std::size_t i = 0; i < question.never.size(); ++i) {
             const ClubPair& pair = question.never[i];

@@ -43,16 +43,14 @@ public:
         RequestFields fields(change, std::move(path));
         const JsonValue* value = nullptr;
         std::optional<Step> step;
-        std::string known;
         for (const auto& [name, named] : step_names) {
-            known += (known.empty() ? "" : ", ") + std::string(name);
             if (step)
                 continue; // a second one is refused as a field that is not known
             value = fields.optional(name);
             if (value)
                 step = named;
         }
-        fields.require(step.has_value(), "", "one of " + known);
+        fields.require(step.has_value(), "", all_names(step_names));
         if (step)
             apply(*step, *value, fields);
         return fields.finish();
@@ -105,13 +103,14 @@ private:
     std::optional<std::size_t> required_number(RequestFields& fields, std::string_view name,
                                                std::size_t most) {
         if (most == 0) {
-            fields.report(name, ProblemCode::request_value_out_of_range,
-                          {{"value", "the number"}, {"low", "1"}, {"high", "0, as the list is empty"}});
+            fields.report(
+                name, ProblemCode::request_value_out_of_range,
+                {{"value", ProblemWord::the_number}, {"low", 1}, {"high", ProblemWord::none_in_empty_list}});
             return std::nullopt;
         }
         const auto allowed = *ClosedRange<double>::between(1.0, static_cast<double>(most));
         const auto number = fields.optional_number(name, allowed);
-        fields.require(number.has_value(), name, "the number of an entry");
+        fields.require(number.has_value(), name, ProblemWord::number_of_entry);
         return number ? std::optional(static_cast<std::size_t>(*number)) : std::nullopt;
     }
 
@@ -172,11 +171,13 @@ private:
         const auto name = fields.optional_text("repair_all");
         const auto code = name ? slip_named(*name) : std::nullopt;
         if (!code || editor_.touched_at_all()) {
-            std::string known = "the first change only:";
+            KnownNames known;
             for (std::size_t kind = 0; kind < slip_kinds; ++kind)
-                known += ' ' + std::string(code_name(slip_code(kind)));
-            fields.report("repair_all", ProblemCode::request_value_unknown,
-                          {{"value", name.value_or(std::string())}, {"known", known}});
+                known.names.emplace_back(code_name(slip_code(kind)));
+            fields.report(
+                "repair_all", ProblemCode::request_value_unknown,
+                {{"value", name.value_or(std::string())},
+                 {"known", code ? ProblemFigure(ProblemWord::first_change_only) : ProblemFigure(known)}});
             return;
         }
         SlipFinder finder(list_);
@@ -201,12 +202,12 @@ private:
 void apply_changes(RequestFields& fields, std::string_view request_text, const KeptList& list,
                    ListEditor& editor) {
     const JsonValue* changes = fields.optional("changes");
-    fields.require(changes != nullptr, "changes", "a list of changes");
+    fields.require(changes != nullptr, "changes", ProblemWord::some_changes);
     if (!changes)
         return;
     if (changes->kind != Kind::array) {
         fields.report("changes", ProblemCode::request_field_wrong_type,
-                      {{"found", changes->kind_name()}, {"kind", "a list of changes in square brackets"}});
+                      {{"found", changes->kind_name()}, {"kind", ProblemWord::list_of_changes}});
         return;
     }
     ChangeReader reader(request_text, list, editor);
@@ -238,15 +239,14 @@ std::vector<FieldCell> cells_of_request(RequestFields& fields, const JsonValue& 
     std::vector<FieldCell> cells;
     if (value.kind != Kind::object) {
         fields.report(name, ProblemCode::request_field_wrong_type,
-                      {{"found", value.kind_name()}, {"kind", "a group of cells in braces"}});
+                      {{"found", value.kind_name()}, {"kind", ProblemWord::cells_in_braces}});
     }
     for (const JsonMember& member : value.members) {
         if (member.value.kind == Kind::text || member.value.kind == Kind::null) {
             cells.push_back({member.name, member.value.text});
         } else {
-            fields.report(
-                std::string(name) + '.' + member.name, ProblemCode::request_field_wrong_type,
-                {{"found", member.value.kind_name()}, {"kind", "a cell: a text in double quotes, or null"}});
+            fields.report(std::string(name) + '.' + member.name, ProblemCode::request_field_wrong_type,
+                          {{"found", member.value.kind_name()}, {"kind", ProblemWord::cell_or_null}});
         }
     }
     return cells;

@@ -138,10 +138,7 @@ std::string Engine::State::answer_one(const JsonValue& request, std::string_view
                                       const GivenFile& file) {
     RequestFields fields(request, "");
     const auto task = fields.optional_choice("do", task_names);
-    std::string known;
-    for (const auto& [name, value] : task_names)
-        known += (known.empty() ? "one of " : ", ") + std::string(name);
-    fields.require(task.has_value(), "do", known);
+    fields.require(task.has_value(), "do", all_names(task_names));
     return task ? answer(*task, fields, request_text, file) : error_answer(*fields.finish());
 }
 
@@ -195,7 +192,7 @@ std::string Engine::State::answer(Task task, RequestFields& fields, std::string_
     }
     if (about == nullptr)
         fields.report({.code = ProblemCode::request_value_unknown,
-                       .figures = {{"value", "about"}, {"known", "the other requests"}},
+                       .figures = {{"value", "about"}, {"known", ProblemWord::other_requests}},
                        .where = "do",
                        .position = {}});
     if (auto problem = fields.finish())
@@ -243,7 +240,7 @@ std::string Engine::State::forecast(RequestFields& fields, std::string_view requ
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const Bike* bike = named_bike(fields, fields.optional_text("bike"), taped);
     const auto months = fields.optional_number("months", forecast_months);
-    fields.require(months && std::floor(*months) == *months, "months", "a whole number of months, 1 to 96");
+    fields.require(months && std::floor(*months) == *months, "months", ProblemWord::whole_months);
     const bool centiles = fields.optional_flag("centiles").value_or(false);
     if (auto problem = fields.finish())
         return error_answer(*problem);
@@ -256,7 +253,7 @@ std::string Engine::State::side_view(RequestFields& fields, std::string_view req
     const Rider rider = required_rider(fields, today);
     const TapedBikes taped = taped_bikes(fields, request_text, loaded());
     const auto id = fields.optional_text("bike");
-    fields.require(id.has_value(), "bike", "the id of a bike");
+    fields.require(id.has_value(), "bike", ProblemWord::id_of_bike);
     const Bike* bike = named_bike(fields, id, taped);
     if (auto problem = fields.finish())
         return error_answer(*problem);
@@ -274,7 +271,7 @@ std::string Engine::answer(std::string_view request, std::string file, const Rea
                            const MayGoOn& may_go_on) {
     if (const std::size_t ill_formed = first_ill_formed(request); ill_formed < request.size())
         return error_answer({.code = ProblemCode::request_not_utf8,
-                             .figures = {{"byte", std::to_string(ill_formed + 1)}},
+                             .figures = {{"byte", ill_formed + 1}},
                              .where = {},
                              .position = {}});
     const auto read = read_json(request, request_limits);

@@ -95,7 +95,7 @@ std::string ListDesk::entry(RequestFields& fields) {
     auto number = fields.optional_number("number", entry_numbers);
     const auto id = fields.optional_text("id");
     const bool with_next_id = fields.optional_flag("next_id").value_or(false);
-    fields.require(number || id, "number", "the number of an entry, or \"id\"");
+    fields.require(number || id, "number", ProblemWord::number_or_id);
     std::size_t place = number ? static_cast<std::size_t>(*number) : 0;
     if (id && !number && list_)
         place = number_of_id(list_->catalogue, *id);
@@ -110,7 +110,7 @@ std::string ListDesk::entry(RequestFields& fields) {
 
 std::string ListDesk::check_entry(RequestFields& fields) {
     const JsonValue* value = fields.optional("cells");
-    fields.require(value != nullptr, "cells", "the cells of an entry");
+    fields.require(value != nullptr, "cells", ProblemWord::cells_of_entry);
     std::vector<FieldCell> cells;
     if (value)
         cells = cells_of_request(fields, *value, "cells");

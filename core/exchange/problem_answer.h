@@ -10,7 +10,8 @@
 namespace saddlerule {
 
 /// The fields of a problem inside an object that is open: code, where, line and column or row and column
-/// name where there are any, sentence, what was expected, figures.
+/// name where there are any, and figures: a quote as a text (`{ "text", "unit" }` where it counts in a unit), a number as one
+/// (`{ "value", "unit" }`), the rest as `{ "word" }`, `{ "date" }`, `{ "names", "are" }` or `{ "problem" }`.
 void problem_fields(JsonWriter& json, const Problem& problem);
 
 void write(JsonWriter& json, const Problem& problem);

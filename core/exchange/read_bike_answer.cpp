@@ -8,7 +8,7 @@ namespace saddlerule {
 
 std::string read_bike(RequestFields& fields) {
     const auto text = fields.optional_text("text");
-    fields.require(text.has_value(), "text", "a message about one bike");
+    fields.require(text.has_value(), "text", ProblemWord::message);
     const LengthUnit units = fields.optional_choice("units", typing_units).value_or(LengthUnit::centimetre);
     if (auto problem = fields.finish())
         return error_answer(*problem);

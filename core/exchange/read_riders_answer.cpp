@@ -50,7 +50,7 @@ void write_read_row(JsonWriter& json, const TableRider& one) {
 std::string read_riders(RequestFields& fields) {
     const CalendarDate today = fields.required_day("today");
     const auto text = fields.optional_text("text");
-    fields.require(text.has_value(), "text", "a table of riders as text");
+    fields.require(text.has_value(), "text", ProblemWord::rider_table);
     const LengthUnit units = fields.optional_choice("units", typing_units).value_or(LengthUnit::centimetre);
     if (auto problem = fields.finish())
         return error_answer(*problem);
@@ -72,9 +72,9 @@ std::string read_riders(RequestFields& fields) {
 
 std::string write_riders(RequestFields& fields) {
     const JsonValue* given = fields.optional("riders");
-    fields.require(given != nullptr, "riders", "a list of riders in square brackets");
+    fields.require(given != nullptr, "riders", ProblemWord::list_of_riders);
     std::vector<RiderCells> rows;
-    const auto items = fields.optional_list("riders", "riders");
+    const auto items = fields.optional_list("riders", ProblemWord::list_of_riders);
     for (std::size_t i = 0; i < items.size(); ++i) {
         RequestFields cells(items[i], fields.path_of(with_index("riders", i)));
         RiderCells& row = rows.emplace_back();

@@ -1,16 +1,23 @@
 #include "core/exchange/request_fields.h"
 
-#include "core/base/outcomes/figure_text.h"
 #include "core/base/typed_text/length_text.h"
 
 #include <algorithm>
 
 namespace saddlerule {
+namespace {
+
+KnownNames either(std::string one, std::string_view other) {
+    return {.are = KnownNames::Are::either, .names = {std::move(one), std::string(other)}};
+}
+
+} // namespace
+
 RequestFields::RequestFields(const JsonValue& object, std::string path)
     : object_(object), path_(std::move(path)) {
     if (object.kind != JsonValue::Kind::object)
         report("", ProblemCode::request_field_wrong_type,
-               {{"found", object.kind_name()}, {"kind", "a group of fields in braces"}});
+               {{"found", object.kind_name()}, {"kind", ProblemWord::group_in_braces}});
 }
 
 const JsonValue* RequestFields::optional(std::string_view name) {
@@ -35,7 +42,7 @@ std::optional<std::string> RequestFields::optional_text(std::string_view name) {
         return std::nullopt;
     if (value->kind != JsonValue::Kind::text) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", value->kind_name()}, {"kind", "a text in double quotes"}});
+               {{"found", value->kind_name()}, {"kind", ProblemWord::text_in_double_quotes}});
         return std::nullopt;
     }
     return value->text;
@@ -50,7 +57,7 @@ std::optional<std::vector<std::string>> RequestFields::optional_texts(std::strin
     if (value->kind != JsonValue::Kind::array ||
         !std::all_of(value->items.begin(), value->items.end(), is_text)) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", value->kind_name()}, {"kind", "a list of texts in square brackets"}});
+               {{"found", value->kind_name()}, {"kind", ProblemWord::list_of_texts}});
         return std::nullopt;
     }
     for (const JsonValue& item : value->items)
@@ -58,14 +65,12 @@ std::optional<std::vector<std::string>> RequestFields::optional_texts(std::strin
     return texts;
 }
 
-std::span<const JsonValue> RequestFields::optional_list(std::string_view name, std::string_view of_what) {
+std::span<const JsonValue> RequestFields::optional_list(std::string_view name, ProblemWord kind) {
     const JsonValue* value = optional(name);
     if (!value)
         return {};
     if (value->kind != JsonValue::Kind::array) {
-        report(name, ProblemCode::request_field_wrong_type,
-               {{"found", value->kind_name()},
-                {"kind", "a list of " + std::string(of_what) + " in square brackets"}});
+        report(name, ProblemCode::request_field_wrong_type, {{"found", value->kind_name()}, {"kind", kind}});
         return {};
     }
     return value->items;
@@ -77,14 +82,14 @@ std::optional<double> RequestFields::optional_number(std::string_view name, Clos
         return std::nullopt;
     if (value->kind != JsonValue::Kind::number) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", value->kind_name()}, {"kind", "a number"}});
+               {{"found", value->kind_name()}, {"kind", ProblemWord::a_number}});
         return std::nullopt;
     }
     if (!allowed.contains(value->number)) {
         report(name, ProblemCode::request_value_out_of_range,
-               {{"value", figure_text(value->number)},
-                {"low", figure_text(allowed.low())},
-                {"high", figure_text(allowed.high())}});
+               {{"value", Number{value->number}},
+                {"low", Number{allowed.low()}},
+                {"high", Number{allowed.high()}}});
         return std::nullopt;
     }
     return value->number;
@@ -96,7 +101,7 @@ std::optional<bool> RequestFields::optional_flag(std::string_view name) {
         return std::nullopt;
     if (value->kind != JsonValue::Kind::boolean) {
         report(name, ProblemCode::request_field_wrong_type,
-               {{"found", value->kind_name()}, {"kind", "true or false"}});
+               {{"found", value->kind_name()}, {"kind", ProblemWord::true_or_false}});
         return std::nullopt;
     }
     return value->boolean;
@@ -108,7 +113,8 @@ std::optional<CalendarDate> RequestFields::optional_day(std::string_view name) {
         return std::nullopt;
     const auto day = CalendarDate::from_iso(*text);
     if (!day)
-        report(name, ProblemCode::request_date_malformed, {{"value", *text}, {"form", "YYYY-MM-DD"}});
+        report(name, ProblemCode::request_date_malformed,
+               {{"value", *text}, {"form", ProblemWord::day_form}});
     return day;
 }
 
@@ -121,7 +127,7 @@ std::optional<CalendarDate> RequestFields::optional_day_or_month(std::string_vie
     const auto day = CalendarDate::from_iso(*text);
     if (!day)
         report(name, ProblemCode::request_date_malformed,
-               {{"value", *text}, {"form", "YYYY-MM-DD or YYYY-MM"}});
+               {{"value", *text}, {"form", ProblemWord::day_or_month_form}});
     return day;
 }
 
@@ -133,7 +139,7 @@ std::optional<Length> RequestFields::optional_length(std::string_view name, std:
     if (const auto number = optional_number(in_millimetres, limits)) {
         if (object_.find(name))
             report(name, ProblemCode::request_field_unknown,
-                   {{"field", name}, {"known", "either " + in_millimetres + " or " + std::string(name)}});
+                   {{"field", name}, {"known", either(in_millimetres, name)}});
         known_.emplace_back(name);
         known_.emplace_back(unit_name);
         return Length::millimetres(*number);
@@ -150,10 +156,9 @@ std::optional<Length> RequestFields::optional_length(std::string_view name, std:
         return std::nullopt;
     }
     if (!allowed.contains(*length)) {
-        report(name, ProblemCode::request_value_out_of_range,
-               {{"value", *text},
-                {"low", figure_text(limits.low()) + " mm"},
-                {"high", figure_text(limits.high()) + " mm"}});
+        report(
+            name, ProblemCode::request_value_out_of_range,
+            {{"value", *text}, {"low", Number{limits.low(), "mm"}}, {"high", Number{limits.high(), "mm"}}});
         return std::nullopt;
     }
     return *length;
@@ -167,7 +172,7 @@ std::optional<Mass> RequestFields::optional_mass(std::string_view name, ClosedRa
     if (const auto number = optional_number(in_kilograms, limits)) {
         if (object_.find(name))
             report(name, ProblemCode::request_field_unknown,
-                   {{"field", name}, {"known", "either " + in_kilograms + " or " + std::string(name)}});
+                   {{"field", name}, {"known", either(in_kilograms, name)}});
         known_.emplace_back(name);
         known_.emplace_back(unit_name);
         return Mass::kilograms(*number);
@@ -184,10 +189,9 @@ std::optional<Mass> RequestFields::optional_mass(std::string_view name, ClosedRa
         return std::nullopt;
     }
     if (!allowed.contains(*mass)) {
-        report(name, ProblemCode::request_value_out_of_range,
-               {{"value", *text},
-                {"low", figure_text(limits.low()) + " kg"},
-                {"high", figure_text(limits.high()) + " kg"}});
+        report(
+            name, ProblemCode::request_value_out_of_range,
+            {{"value", *text}, {"low", Number{limits.low(), "kg"}}, {"high", Number{limits.high(), "kg"}}});
         return std::nullopt;
     }
     return *mass;
@@ -195,11 +199,11 @@ std::optional<Mass> RequestFields::optional_mass(std::string_view name, ClosedRa
 
 CalendarDate RequestFields::required_day(std::string_view name) {
     const auto day = optional_day(name);
-    require(day.has_value(), name, "a date, YYYY-MM-DD");
+    require(day.has_value(), name, ProblemWord::day);
     return day.value_or(*CalendarDate::from_ymd(2000, 1, 1));
 }
 
-void RequestFields::require(bool present, std::string_view name, std::string_view kind) {
+void RequestFields::require(bool present, std::string_view name, const ProblemFigure& kind) {
     if (!present)
         report(name, ProblemCode::request_field_missing, {{"field", name}, {"kind", kind}});
 }
@@ -223,10 +227,8 @@ std::optional<Problem> RequestFields::finish() {
     for (std::size_t i = 0; i < object_.members.size() && !first_problem_; ++i) {
         const std::string& name = object_.members[i].name;
         if (std::find(known_.begin(), known_.end(), name) == known_.end()) {
-            std::string known;
-            for (const std::string& field : known_)
-                known += (known.empty() ? "" : ", ") + field;
-            report(name, ProblemCode::request_field_unknown, {{"field", name}, {"known", "one of " + known}});
+            report(name, ProblemCode::request_field_unknown,
+                   {{"field", name}, {"known", KnownNames{.names = known_}}});
         }
         for (std::size_t j = 0; j < i; ++j) {
             if (object_.members[j].name == name)

@@ -59,8 +59,8 @@ public:
 
     std::optional<std::string> optional_text(std::string_view name);
     std::optional<std::vector<std::string>> optional_texts(std::string_view name);
-    /// The items of a list of such things; none where it is absent.
-    std::span<const JsonValue> optional_list(std::string_view name, std::string_view of_what);
+    /// The items of a list; none where it is absent. `kind` is the word for such a list.
+    std::span<const JsonValue> optional_list(std::string_view name, ProblemWord kind);
     std::optional<double> optional_number(std::string_view name, ClosedRange<double> allowed);
     std::optional<bool> optional_flag(std::string_view name);
     /// `YYYY-MM-DD`.
@@ -83,18 +83,16 @@ public:
         const auto text = optional_text(name);
         if (!text)
             return std::nullopt;
-        std::string known;
         for (const auto& choice : choices) {
             if (choice.name == *text)
                 return choice.value;
-            known += (known.empty() ? "" : ", ") + std::string(choice.name);
         }
-        report(name, ProblemCode::request_value_unknown, {{"value", *text}, {"known", known}});
+        report(name, ProblemCode::request_value_unknown, {{"value", *text}, {"known", all_names(choices)}});
         return std::nullopt;
     }
 
     /// Reports a missing field.
-    void require(bool present, std::string_view name, std::string_view kind);
+    void require(bool present, std::string_view name, const ProblemFigure& kind);
     void report(std::string_view name, ProblemCode code, Figures figures);
     void report(Problem problem);
 

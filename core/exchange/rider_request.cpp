@@ -21,7 +21,7 @@ Result<Reading> reading_from_request(const JsonValue& value, const std::string& 
     Reading reading{
         .on = fields.required_day("on"), .inseam = {}, .shoes = fields.optional_flag("shoes").value_or(true)};
     const auto inseam = fields.optional_length("inseam", "unit", possible_length);
-    fields.require(inseam.has_value(), "inseam_mm", "a number of millimetres");
+    fields.require(inseam.has_value(), "inseam_mm", ProblemWord::number_of_millimetres);
     reading.inseam = inseam.value_or(Length());
     if (auto problem = fields.finish())
         return *std::move(problem);
@@ -34,7 +34,7 @@ void read_readings(RequestFields& fields, Rider& rider) {
         return;
     if (list->kind != JsonValue::Kind::array) {
         fields.report("readings", ProblemCode::request_field_wrong_type,
-                      {{"found", list->kind_name()}, {"kind", "a list of measurements in square brackets"}});
+                      {{"found", list->kind_name()}, {"kind", ProblemWord::list_of_readings}});
         return;
     }
     for (const JsonValue& item : list->items) {
@@ -72,7 +72,7 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
     rider.mass = fields.optional_mass("mass", possible_mass);
     const auto said = fields.optional_choice("stage", stage_names);
     const auto stage = said ? said : unsaid_stage;
-    fields.require(stage.has_value(), "stage", "gliding, side_wheels, starting or riding");
+    fields.require(stage.has_value(), "stage", ProblemWord::stages);
     rider.stage = stage.value_or(Stage::starting);
     rider.confidence = fields.optional_choice("confidence", confidence_names).value_or(Confidence::usual);
     rider.riding_from = fields.optional_day_or_month("riding_from");
@@ -86,7 +86,7 @@ Result<Rider> rider_from_request(const JsonValue& value, const std::string& path
 
 Rider required_rider(RequestFields& fields, CalendarDate today) {
     const JsonValue* value = fields.optional("rider");
-    fields.require(value != nullptr, "rider", "a group of fields in braces");
+    fields.require(value != nullptr, "rider", ProblemWord::group_in_braces);
     if (value == nullptr)
         return {};
     auto rider = rider_from_request(*value, fields.path_of("rider"), today);

@@ -21,7 +21,7 @@ constexpr WireName<bool> only_names[] = {{"set_aside", true}};
 SaveWishes save_wishes(RequestFields& fields) {
     SaveWishes wishes;
     const auto form = fields.optional_choice("form", form_names);
-    fields.require(form.has_value(), "form", "json or csv");
+    fields.require(form.has_value(), "form", ProblemWord::json_or_csv);
     const TableForm table{.separator = fields.optional_choice("separator", separator_names).value_or(','),
                           .decimal_mark = fields.optional_choice("decimal", decimal_names).value_or('.')};
     if (form == ListForm::table)

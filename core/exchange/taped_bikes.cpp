@@ -28,7 +28,7 @@ TapedBikes taped_bikes(RequestFields& fields, std::string_view request_text, con
         return taped;
     if (entries->kind != JsonValue::Kind::array) {
         fields.report("taped", ProblemCode::request_field_wrong_type,
-                      {{"found", entries->kind_name()}, {"kind", "a list of bikes in square brackets"}});
+                      {{"found", entries->kind_name()}, {"kind", ProblemWord::list_of_bikes}});
         return taped;
     }
     const BikeContext context{.text = request_text,

@@ -58,7 +58,7 @@ std::optional<Currency> currency_of(RequestFields& fields, const Catalogue* list
         const auto currency = Currency::from_code(*code);
         if (!currency)
             fields.report("currency", ProblemCode::request_value_unknown,
-                          {{"value", *code}, {"known", "the codes of ISO 4217, such as EUR"}});
+                          {{"value", *code}, {"known", ProblemWord::currency_codes}});
         return currency;
     }
     if (list != nullptr && list->currency)
@@ -132,7 +132,7 @@ private:
 void read_rider(RequestFields& fields, const JsonValue& item, std::size_t place, YearsRequest& request) {
     RequestFields rider_fields(item, fields.path_of("riders[" + std::to_string(place) + "]"));
     const auto id = rider_fields.optional_text("id");
-    rider_fields.require(id.has_value(), "id", "a text in double quotes");
+    rider_fields.require(id.has_value(), "id", ProblemWord::text_in_double_quotes);
     Rider rider = required_rider(rider_fields, request.question.today);
     rider.pedals_from = rider_fields.optional_day_or_month("pedals_from");
     if (id && std::find(request.ids.begin(), request.ids.end(), *id) != request.ids.end())
@@ -145,19 +145,20 @@ void read_rider(RequestFields& fields, const JsonValue& item, std::size_t place,
 
 void read_riders(RequestFields& fields, YearsRequest& request) {
     const JsonValue* riders = fields.optional("riders");
-    fields.require(riders != nullptr, "riders", "a list of riders in square brackets");
+    fields.require(riders != nullptr, "riders", ProblemWord::list_of_riders);
     if (riders == nullptr)
         return;
     if (riders->kind != JsonValue::Kind::array) {
         fields.report("riders", ProblemCode::request_field_wrong_type,
-                      {{"found", riders->kind_name()}, {"kind", "a list of riders in square brackets"}});
+                      {{"found", riders->kind_name()}, {"kind", ProblemWord::list_of_riders}});
         return;
     }
     if (riders->items.empty() || riders->items.size() > most_rota_riders) {
-        fields.report("riders", ProblemCode::request_value_out_of_range,
-                      {{"value", std::to_string(riders->items.size()) + " riders"},
-                       {"low", "1"},
-                       {"high", std::to_string(most_rota_riders)}});
+        fields.report(
+            "riders", ProblemCode::request_value_out_of_range,
+            {{"value", Number{.value = static_cast<double>(riders->items.size()), .unit = "riders"}},
+             {"low", 1},
+             {"high", most_rota_riders}});
         return;
     }
     for (std::size_t place = 0; place < riders->items.size(); ++place)
@@ -203,9 +204,9 @@ void read_limits(RequestFields& fields, FamilyQuestion& question) {
         question.most_bikes = static_cast<int>(*most);
         if (*question.most_bikes < kept)
             fields.report("max_bikes", ProblemCode::request_value_out_of_range,
-                          {{"value", std::to_string(*question.most_bikes)},
-                           {"low", std::to_string(kept) + " (owned bikes that are kept)"},
-                           {"high", "20000"}});
+                          {{"value", *question.most_bikes},
+                           {"low", Number{.value = static_cast<double>(kept), .unit = "kept_bikes"}},
+                           {"high", Number{possible_bikes.high()}}});
     }
 }
 

@@ -153,7 +153,7 @@ const saved = (form) => {
 };
 const open = (file) => {
   const answer = engine.ask({ do: "load", rows: { from: 0, count: 100 } }, file);
-  assert.equal(answer.error, undefined, answer.error?.problem);
+  assert.equal(answer.error, undefined, answer.error?.code);
   return answer;
 };
 
@@ -203,7 +203,7 @@ function assertKept(file) {
     if (wanted.length === 0) continue;
     const again = engine.ask({ do: "load", rows: { from: 0, count: 100 } }, bytes(table.text));
     if (again.error?.code === "file_no_usable_bike") continue;
-    assert.equal(again.error, undefined, `${again.error?.problem}\n${table.text}`);
+    assert.equal(again.error, undefined, `${again.error?.code}\n${table.text}`);
     const back = content(saved({ form: "json" }).text);
     assert.deepEqual(back.bikes, wanted, table.text);
     assert.deepEqual(back.head, all.head, table.text);

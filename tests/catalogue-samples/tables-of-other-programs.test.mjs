@@ -11,7 +11,7 @@ const engine = await openBuiltEngine();
 
 function savedAsJson(bytes, encoding) {
   const answer = engine.ask({ do: "load", ...(encoding && { encoding }) }, bytes);
-  assert.equal(answer.error, undefined, answer.error?.problem);
+  assert.equal(answer.error, undefined, answer.error?.code);
   const { text, left_out } = engine.ask({ do: "save", form: "json" });
   assert.deepEqual(left_out, []);
   return { answer, list: JSON.parse(text) };

@@ -4,6 +4,7 @@
 #include "core/lists/catalogue/catalogue_reader.h"
 #include "core/lists/keeping/json_list_writer.h"
 #include "core/lists/keeping/table_list_writer.h"
+#include "tests/support/problem_in_english.h"
 
 #include <cstdlib>
 #include <memory>

@@ -74,7 +74,7 @@ export async function judge(lists) {
   /** Why `shown` is no answer to `question`; null where it is one. */
   return function fault(shown, { list, bike, taped, ...question }) {
     const answer = ask(list, { do: "assess", ...question });
-    if (answer.error !== undefined) return `${shown.what}, although the engine says: ${answer.error.problem}`;
+    if (answer.error !== undefined) return `${shown.what}, although the engine says: ${answer.error.code}`;
     const wrong = (is, expected) =>
       is === expected ? null : `${shown.what} says “${is}”, not “${expected}”`;
     const says = (words, expected) =>

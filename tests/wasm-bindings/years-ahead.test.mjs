@@ -11,6 +11,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import test from "node:test";
 import { openBuiltEngine } from "../support/built-engine.mjs";
+import { worded } from "../support/in-english.mjs";
 
 const today = "2026-11-28";
 const monthsBeforeNewYear = 2; // November and December
@@ -433,7 +434,7 @@ test("questions that cannot be answered get a sentence with its place", async ()
     [{ buy_from: "soon" }, "request_date_malformed", "buy_from"],
     [{ horizon: 3 }, "request_field_unknown", "horizon"],
   ]) {
-    const { error } = engine.ask({ ...question, ...more });
+    const { error } = worded(engine.ask({ ...question, ...more }));
     assert.ok(error, `${JSON.stringify(more)} is refused`);
     assert.equal(error.code, code, JSON.stringify(error));
     assert.equal(error.where, where, JSON.stringify(error));

@@ -43,7 +43,7 @@ const broken = {
   "NaN for a figure": ["nan.json", list([bike("one")]).replace("48", "NaN"), /NaN/],
   "ten thousand levels": ["deep.json", "[".repeat(10000), /level|deep|nest/i],
   "no bikes": ["none.json", list([]), /bike/i],
-  "nine MiB": ["huge.json", Buffer.alloc(9 * 1024 * 1024, 0x20), /8 MiB/],
+  "nine MiB": ["huge.json", Buffer.alloc(9 * 1024 * 1024, 0x20), /8\u00a0MiB/],
 };
 
 for (const [what, [name, content, says]] of Object.entries(broken)) {

@@ -389,7 +389,7 @@ describe("bad input from a host", () => {
       "a login page",
       "/private.json",
       /A web page came instead of a list/,
-      /address_web_page\).*expected: the address of the file itself.*from: http.*\/login/,
+      /address_web_page\).*Perhaps the address is that of a page.*from: http.*\/login/,
     ],
     [
       "an error page that says 200",

@@ -61,7 +61,7 @@ const kinds = {
   "how long it fits": [growth],
   "other checks": [checks],
   cautions: [cautions],
-  "problems and how to fix them": [english.problems, list],
+  "problems and how to fix them": [english.problems.wording, list],
   "everything that is saved, shared and deleted": [english.keep, english.card],
   "what is asked of the child": [english.rider, english.family, english.wishes],
   "a list in the making": [english.desk, english.opening],

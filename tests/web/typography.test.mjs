@@ -11,7 +11,7 @@ const noBreak = "[\\u00a0\\u202f]";
 const quotes = { en: "“”", de: "„“", fr: "«»", es: "«»“”", nl: "“”" };
 
 /** Texts about files show marks and names as they are in the file: "bikes", \, '. */
-const quotesCode = /^problems\.(wording\.(json|file|bike|list|table|request)_|fragments)/;
+const quotesCode = /^problems\.(wording\.(json|file|bike|list|table|request)_|words)/;
 
 /** What has to be typed like this, or is read by the engine like this. */
 const code = /Access-Control-Allow-Origin: \S+|# units: cm|^#X: /g;

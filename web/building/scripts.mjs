@@ -39,7 +39,6 @@ async function bundled(how, sizes = false) {
   const script = await build({
     ...form,
     minify: !readable,
-    loader: { ".json": "text" },
     metafile: true,
     ...how,
   });

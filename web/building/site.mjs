@@ -3,7 +3,7 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { sampleTexts, styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
 import { firstSight } from "./first-sight.mjs";
 import { iconText } from "./page-icon.mjs";
 import { web } from "./places.mjs";
@@ -32,6 +32,7 @@ export async function siteFiles({ engine, sizes }) {
     engine: put("engine.wasm", await readFile(engine)),
     thread: put("engine-thread.js", await scriptText("engine/engine-thread.ts")),
     words,
+    samples: await sampleTexts(),
   };
   const own = values("site-files", places);
   const sealed = styleAsText(await sheetText("saddlerule.css"));

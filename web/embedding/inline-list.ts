@@ -20,15 +20,7 @@ function writtenIn(host: Element): Written | null {
   return text === null ? null : { text, done: ["took its <script> away"] };
 }
 
-const unreadable: Refusal = {
-  error: {
-    code: "inline_rewritten",
-    where: "",
-    problem: "the editor of this website has changed the list",
-    expected: "the list in a file, and its address in the attribute list",
-    figures: {},
-  },
-};
+const unreadable: Refusal = { error: { code: "inline_rewritten", where: "", figures: {} } };
 
 const advice = 'To be safe, put the list into a file and name its address: list="/bikes.json".';
 

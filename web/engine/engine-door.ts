@@ -125,8 +125,6 @@ function ownFailure(failure: unknown): Refusal {
     error: {
       code: "internal",
       where: "",
-      problem: `the engine made a mistake of its own (${cause})`,
-      expected: "",
       figures: { what: cause },
     },
   };

@@ -32,13 +32,8 @@ type Code = `address_${
   | "policy"
   | "offline"}`;
 
-function refusal(
-  code: Code,
-  problem: string,
-  expected: string,
-  figures: Record<string, string> = {},
-): Refusal {
-  return { error: { code, where: "", problem, expected, figures } };
+function refusal(code: Code, figures: Record<string, string> = {}): Refusal {
+  return { error: { code, where: "", figures } };
 }
 
 /** The last part of an address, as a file would be called. */
@@ -53,13 +48,11 @@ function nameOf({ pathname, host }: URL): string {
 
 /** For a page that reaches no network: `address` as it was written. */
 export function unreachedSource(address: string): ListSource {
-  const problem = "this page never goes online";
-  const expected = "the list saved to this device and opened here";
   return {
     name: address,
     sample: false,
     named: true,
-    bytes: () => Promise.resolve(refusal("address_offline", problem, expected)),
+    bytes: () => Promise.resolve(refusal("address_offline")),
   };
 }
 
@@ -100,7 +93,7 @@ async function fetched(
   } catch {
     // Stopped by its reader, nothing is said about it.
     const seconds = String(watch.lateAfter() / 1000);
-    if (seconds !== "0") return refusal("address_slow", "the list did not come in time", "", { seconds });
+    if (seconds !== "0") return refusal("address_slow", { seconds });
     return await whyUnreached(address, await watch.isRefusedByPolicy(), watch.signal);
   } finally {
     watch.end();
@@ -148,32 +141,22 @@ function watchOver(address: URL, { silent, whole }: Patience, stop: AbortSignal)
 
 /** A server may have led elsewhere, as to a page that asks for a login. */
 function webPage({ redirected, url }: Response): Refusal {
-  const problem = "a web page came in place of the list";
-  return refusal(
-    "address_web_page",
-    problem,
-    "the address of the file itself",
-    redirected ? { from: url } : {},
-  );
+  return refusal("address_web_page", redirected ? { from: url } : {});
 }
 
 function refusedBy(response: Response, { host }: URL): Refusal | null {
   const { ok, status, headers } = response;
   const figures = { status: String(status), host };
-  if (status === 404 || status === 410)
-    return refusal("address_gone", "there is no list at this address", "", figures);
-  if (status === 401 || status === 403)
-    return refusal("address_refused", "the server does not give it", "", figures);
-  if (!ok) return refusal("address_server", "the server could not give it", "", figures);
+  if (status === 404 || status === 410) return refusal("address_gone", figures);
+  if (status === 401 || status === 403) return refusal("address_refused", figures);
+  if (!ok) return refusal("address_server", figures);
   if (/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "")) return webPage(response);
   // Packed on the way, it is larger than it says.
   if (Number(headers.get("content-length") ?? 0) > mostFetched) return tooLarge;
   return null;
 }
 
-const tooLarge = refusal("address_too_large", "the file is too large for a list", "a list of bikes", {
-  limit: "8",
-});
+const tooLarge = refusal("address_too_large", { limit: "8" });
 
 /** Nobody waits for the rest; where the connection has broken meanwhile, there is none. */
 function letGo(body: { cancel: () => Promise<void> } | null | undefined): void {
@@ -235,11 +218,11 @@ function joined(parts: Uint8Array[], length: number): Uint8Array {
  */
 async function whyUnreached(address: URL, policy: boolean, stop: AbortSignal): Promise<Refusal> {
   const figures = { host: address.host, origin: location.origin, server: address.origin };
-  if (policy) return refusal("address_policy", "this page may not fetch from there", "", figures);
+  if (policy) return refusal("address_policy", figures);
   const elsewhere = address.origin !== location.origin;
   if (elsewhere && navigator.onLine && (await answersAtAll(address, stop)))
-    return refusal("address_not_allowed", "another site may not read this list", "", figures);
-  return refusal("address_no_signal", "the list could not be reached", "", figures);
+    return refusal("address_not_allowed", figures);
+  return refusal("address_no_signal", figures);
 }
 
 async function answersAtAll(address: URL, stop: AbortSignal): Promise<boolean> {

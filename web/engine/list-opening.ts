@@ -230,19 +230,13 @@ export function fileSource(file: File, encoding?: "windows-1252"): ListSource {
   };
 }
 
-function refusal(code: string, problem: string, expected: string, figures: Record<string, string>): Refusal {
-  return { error: { code, where: "", problem, expected, figures } };
+function refusal(code: string, figures: Record<string, number> = {}): Refusal {
+  return { error: { code, where: "", figures } };
 }
 
 function tooLarge(size: number): Refusal {
-  const figures = { size: String(Math.ceil(size / mebibyte)), limit: "8" };
-  return refusal("file_too_large", "the file is far too large", "a list of bikes", figures);
+  return refusal("file_too_large", { size: Math.ceil(size / mebibyte), limit: 8 });
 }
 
 /** Moved, or taken away, since it was chosen. */
-export const unreadable = refusal(
-  "file_not_given",
-  "the device could not read the file",
-  "a file that is still where it was",
-  {},
-);
+export const unreadable = refusal("file_not_given");

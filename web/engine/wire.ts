@@ -861,7 +861,7 @@ export interface AboutRequest {
   do: "about";
 }
 
-/** A problem or a question: a stable code, where it is, the figures of this case, and English for both */
+/** A problem or a question: a stable code, where it is, and the figures of this case */
 export interface NoteFields {
   /** The stable code */
   code: ProblemCode;
@@ -875,13 +875,150 @@ export interface NoteFields {
   row?: number;
   /** The column as its heading has it; empty for the whole row */
   column_name?: string;
-  /** What is wrong, as an English sentence */
-  problem: string;
-  /** What would be right, in English; empty where the sentence says it all */
-  expected: string;
-  /** The parts of the sentence by name, as text */
-  figures: Record<string, string>;
+  /** What is wrong, as an English sentence; ask.mjs adds it */
+  problem?: string;
+  /** What would be right, in English; empty where the sentence says it all; ask.mjs adds it */
+  expected?: string;
+  /** The parts of the sentence by name */
+  figures: Record<string, ProblemFigure>;
 }
+
+/** A part of what a problem says: a quote as a text, a count as a number (null: too large), and all else as an object */
+export type ProblemFigure =
+  | string
+  | number
+  | null
+  | {
+      /** A number as somebody wrote it */
+      text: string;
+      /** What it counts in */
+      unit: FigureUnit;
+    }
+  | {
+      /** How many; null where that is too large to be told */
+      value: number | null;
+      /** The unit that it is told in */
+      unit: FigureUnit;
+    }
+  | {
+      /** What a file has or a field should hold, and the like */
+      word: ProblemWord;
+    }
+  | {
+      /** A day */
+      date: Day;
+    }
+  | {
+      /** Names of fields or values */
+      names: string[];
+      /** all: there are no others; either: one of them and not the other; guess: perhaps it was meant */
+      are: "all" | "either" | "guess";
+    }
+  | {
+      /** The cause, a problem of its own */
+      problem: Note;
+    };
+
+/** What figures of problems count in */
+export type FigureUnit = "mm" | "cm" | "m" | "in" | "ft" | "kg" | "degrees" | "riders" | "kept_bikes";
+
+/** Every word that a problem can have among its figures */
+export type ProblemWord =
+  | "a_number"
+  | "a_text"
+  | "a_list"
+  | "a_group_of_fields"
+  | "an_empty_cell"
+  | "a_bike_without_fields"
+  | "a_field_twice"
+  | "too_many_columns"
+  | "a_byte_not_utf_8"
+  | "a_nul_character"
+  | "a_pdf"
+  | "a_png"
+  | "a_jpeg"
+  | "a_gif"
+  | "a_webp"
+  | "a_picture_or_film"
+  | "a_gzip"
+  | "a_7z"
+  | "a_rar"
+  | "an_xls"
+  | "a_sqlite"
+  | "an_rtf"
+  | "an_xlsx"
+  | "an_ods"
+  | "a_text_document"
+  | "a_zip"
+  | "markup"
+  | "utf_32"
+  | "utf_16_without_mark"
+  | "utf_8_cut_off"
+  | "windows_1252"
+  | "windows_1252_or_latin_1"
+  | "a_value"
+  | "a_name_in_quotes"
+  | "a_comma_or_bracket"
+  | "utf_8"
+  | "plain_text"
+  | "text_in_quotes"
+  | "text_or_whole_number"
+  | "length_or_text"
+  | "number_without_quotes"
+  | "yes_or_no"
+  | "wheel_text"
+  | "brakes_list"
+  | "texts_list"
+  | "tyre_marking"
+  | "bikes_list"
+  | "list_units"
+  | "the_number_1"
+  | "mm_as_cm"
+  | "cm_as_mm"
+  | "cm_as_inches"
+  | "inches_as_cm"
+  | "shoes_off"
+  | "shoes_on"
+  | "trouser_seam"
+  | "digits_swapped"
+  | "misread"
+  | "length_example"
+  | "mass_example"
+  | "length_units"
+  | "mass_units"
+  | "group_in_braces"
+  | "text_in_double_quotes"
+  | "list_of_texts"
+  | "list_of_riders"
+  | "list_of_pairs"
+  | "list_of_bikes"
+  | "list_of_readings"
+  | "list_of_changes"
+  | "some_changes"
+  | "cells_in_braces"
+  | "cell_or_null"
+  | "cells_of_entry"
+  | "true_or_false"
+  | "number_of_millimetres"
+  | "number_of_rows"
+  | "number_of_entry"
+  | "number_or_id"
+  | "whole_months"
+  | "id_of_rider"
+  | "id_of_bike"
+  | "own_name"
+  | "day"
+  | "day_form"
+  | "day_or_month_form"
+  | "stages"
+  | "json_or_csv"
+  | "message"
+  | "rider_table"
+  | "currency_codes"
+  | "other_requests"
+  | "first_change_only"
+  | "the_number"
+  | "none_in_empty_list";
 
 /** A problem or a question */
 export type Note = NoteFields;
@@ -2290,15 +2427,17 @@ export interface AboutAnswer {
   references: string[];
   /** Every task */
   requests: string[];
-  /** Every problem code with its wording */
+  /** Every problem code */
   problems: {
     /** The stable code */
     code: ProblemCode;
-    /** What is wrong, with {name} for each figure */
-    sentence: string;
-    /** What would be right; empty where the sentence says it all */
-    expected: string;
+    /** What is wrong, with {name} for each figure; ask.mjs adds it */
+    sentence?: string;
+    /** What would be right; empty where the sentence says it all; ask.mjs adds it */
+    expected?: string;
   }[];
+  /** Every word that a problem can have among its figures */
+  problem_words: ProblemWord[];
 }
 
 /** A request that was refused */

@@ -5,11 +5,6 @@ declare module "*.css" {
   export default sheet;
 }
 
-declare module "*.json" {
-  const text: string;
-  export default text;
-}
-
 /** The script of the engine's worker. */
 declare module "engine-thread" {
   const text: string;

@@ -1,11 +1,5 @@
 // The invented lists, in the site's script.
-import loanShed from "../../catalogue-samples/loan-shed.json";
-import swapMorning from "../../catalogue-samples/swap-morning.json";
-import { sampleFiles, samplesFrom } from "../engine/samples";
+import { samples } from "site-files";
+import { samplesFrom } from "../engine/samples";
 
-const texts: Record<string, string> = {
-  [sampleFiles.loanShed]: loanShed,
-  [sampleFiles.swapMorning]: swapMorning,
-};
-
-export const siteSamples = samplesFrom((name) => Promise.resolve(texts[name] ?? ""));
+export const siteSamples = samplesFrom((_, place) => Promise.resolve(samples[place] ?? ""));

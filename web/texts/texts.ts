@@ -68,7 +68,3 @@ export function byCode(table: object, code: string, figures: GivenFigures = {}):
   if (typeof text === "function") return (text as (figures: GivenFigures) => string)(figures);
   return text === "" ? undefined : (text as string);
 }
-
-export function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

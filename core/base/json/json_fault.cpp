@@ -114,11 +114,10 @@ private:
         const std::size_t open = stop_.open.size();
         if (open == 0)
             return problem(ProblemCode::json_empty, text_.size());
-        return problem(ProblemCode::json_cut_off, text_.size(),
-                       {{"open", open == 1 ? "1 bracket is" : std::to_string(open) + " brackets are"}});
+        return problem(ProblemCode::json_cut_off, text_.size(), {{"open", open}});
     }
 
-    Problem unexpected(std::string_view wanted) const {
+    Problem unexpected(ProblemWord wanted) const {
         return problem_here(
             ProblemCode::json_character_unexpected,
             {{"text", '"' + std::string(first_characters(rest(), 1)) + '"'}, {"expected", wanted}});
@@ -136,7 +135,7 @@ private:
         return problem_here(ProblemCode::json_bracket_mismatched,
                             {{"found", std::string(1, here())},
                              {"open", std::string(1, open.character)},
-                             {"line", std::to_string(line)},
+                             {"line", line},
                              {"close", open.character == '{' ? "}" : "]"}});
     }
 
@@ -173,7 +172,7 @@ private:
             return problem(ProblemCode::json_comma_extra, *comma);
         if (c == '}' || c == ']')
             return mismatched();
-        return unexpected("a value");
+        return unexpected(ProblemWord::a_value);
     }
 
     Problem in_word() const {
@@ -208,7 +207,7 @@ private:
             return problem_here(ProblemCode::json_name_without_quotes,
                                 {{"text", excerpt(word_around(offset_).second)}});
         }
-        return unexpected("a field's name in quotes");
+        return unexpected(ProblemWord::a_name_in_quotes);
     }
 
     Problem after_name() {
@@ -248,7 +247,7 @@ private:
         }
         if (c == '"' || c == '{' || c == '[' || belongs_to_word(c))
             return problem_here(ProblemCode::json_comma_missing);
-        return unexpected("a comma or a closing bracket");
+        return unexpected(ProblemWord::a_comma_or_bracket);
     }
 
     /// Something like 012, 49.5.1 or truely: its front was taken for a value.
@@ -289,8 +288,9 @@ private:
             if (static_cast<unsigned char>(c) < 0x20)
                 return problem(ProblemCode::json_text_control_character, i, {{"character", hexadecimal(c)}});
             if (c == '"') {
-                return problem_here(ProblemCode::json_character_unexpected,
-                                    {{"text", "a byte that is not UTF-8"}, {"expected", "UTF-8"}});
+                return problem_here(
+                    ProblemCode::json_character_unexpected,
+                    {{"text", ProblemWord::a_byte_not_utf_8}, {"expected", ProblemWord::utf_8}});
             }
             if (c != '\\')
                 continue;

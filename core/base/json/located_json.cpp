@@ -131,11 +131,11 @@ private:
 
     bool refuse(ProblemCode code, std::size_t offset, std::size_t limit, std::size_t length = 0) {
         problem_ = Problem{.code = code,
-                           .figures = {{"limit", std::to_string(limit)}},
+                           .figures = {{"limit", limit}},
                            .where = {},
                            .position = TextPositions(text_).at(offset)};
         if (length > 0)
-            problem_->figures.add("length", std::to_string(length));
+            problem_->figures.add("length", length);
         return false;
     }
 
@@ -260,32 +260,33 @@ const JsonMember* JsonValue::find(std::string_view name) const {
     return member == members.end() ? nullptr : &*member;
 }
 
-std::string_view JsonValue::kind_name() const {
+ProblemFigure JsonValue::kind_name() const {
     switch (kind) {
     case Kind::null:
         return "null";
     case Kind::boolean:
         return boolean ? "true" : "false";
     case Kind::number:
-        return "a number";
+        return ProblemWord::a_number;
     case Kind::text:
-        return "a text";
+        return ProblemWord::a_text;
     case Kind::array:
-        return "a list";
+        return ProblemWord::a_list;
     case Kind::object:
         break;
     }
-    return "a group of fields";
+    return ProblemWord::a_group_of_fields;
 }
 
 Result<JsonValue> read_json(std::string_view utf8, const JsonLimits& limits, const ElementSink* sink) {
     // The parser takes a NUL for the end of the text; what follows it would be lost without a word.
     const std::size_t nul = utf8.find('\0');
     if (nul != std::string_view::npos) {
-        return Problem{.code = ProblemCode::json_character_unexpected,
-                       .figures = {{"text", "a NUL character"}, {"expected", "text"}},
-                       .where = {},
-                       .position = TextPositions(utf8).at(nul)};
+        return Problem{
+            .code = ProblemCode::json_character_unexpected,
+            .figures = {{"text", ProblemWord::a_nul_character}, {"expected", ProblemWord::plain_text}},
+            .where = {},
+            .position = TextPositions(utf8).at(nul)};
     }
     return TreeBuilder(utf8, limits, sink).build();
 }

@@ -30,8 +30,8 @@ struct JsonValue {
     /// The first member of that name, or nullptr (also for what is not an object).
     const JsonMember* find(std::string_view name) const;
 
-    /// For sentences: "a number", "a text", "true", "false", "null", "a list", "a group of fields".
-    std::string_view kind_name() const;
+    /// What it is, for a problem: a word for its kind, or `true`, `false` and `null` as they are in the text.
+    ProblemFigure kind_name() const;
 
     /// As it was written; `whole` is the text that it was read from.
     std::string_view written_in(std::string_view whole) const { return whole.substr(begin, end - begin); }

@@ -40,10 +40,6 @@ std::string figure_text(double value, int decimals) {
     return text;
 }
 
-std::string times_text(std::size_t count) {
-    return count == 1 ? "once" : std::to_string(count) + " times";
-}
-
 std::string_view first_characters(std::string_view text, std::size_t count) {
     std::size_t seen = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {

@@ -11,9 +11,6 @@ namespace saddlerule {
 /// separators of thousands: "49.5", "-3", "0". What is not finite or is 1e15 and more in size gives "?".
 std::string figure_text(double value, int decimals = 2);
 
-/// "once", "3 times".
-std::string times_text(std::size_t count);
-
 /// The first `count` Unicode characters of valid UTF-8, or all of it where it is no longer.
 std::string_view first_characters(std::string_view text, std::size_t count);
 

@@ -15,32 +15,30 @@ struct Signature {
 
 // Signatures as the formats' own specifications give them, from memory.
 constexpr std::array signatures{
-    Signature{"%PDF-"sv, 0, {"a PDF document"}},
-    Signature{"\x89PNG\r\n\x1A\n"sv, 0, {"a picture (PNG)"}},
-    Signature{"\xFF\xD8\xFF"sv, 0, {"a picture (JPEG)"}},
-    Signature{"GIF8"sv, 0, {"a picture (GIF)"}},
-    Signature{"WEBP"sv, 8, {"a picture (WebP)"}},
-    Signature{"ftyp"sv, 4, {"a picture or a film"}},
-    Signature{"\x1F\x8B"sv, 0, {"a gzip archive"}},
-    Signature{"7z\xBC\xAF\x27\x1C"sv, 0, {"a 7z archive"}},
-    Signature{"Rar!\x1A\x07"sv, 0, {"a RAR archive"}},
-    Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv,
-              0,
-              {"an old office document, perhaps a spreadsheet (xls)", true}},
-    Signature{"SQLite format 3\0"sv, 0, {"a database (SQLite)"}},
-    Signature{R"({\rtf)"sv, 0, {"a text document (RTF)"}},
+    Signature{"%PDF-"sv, 0, {ProblemWord::a_pdf}},
+    Signature{"\x89PNG\r\n\x1A\n"sv, 0, {ProblemWord::a_png}},
+    Signature{"\xFF\xD8\xFF"sv, 0, {ProblemWord::a_jpeg}},
+    Signature{"GIF8"sv, 0, {ProblemWord::a_gif}},
+    Signature{"WEBP"sv, 8, {ProblemWord::a_webp}},
+    Signature{"ftyp"sv, 4, {ProblemWord::a_picture_or_film}},
+    Signature{"\x1F\x8B"sv, 0, {ProblemWord::a_gzip}},
+    Signature{"7z\xBC\xAF\x27\x1C"sv, 0, {ProblemWord::a_7z}},
+    Signature{"Rar!\x1A\x07"sv, 0, {ProblemWord::a_rar}},
+    Signature{"\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"sv, 0, {ProblemWord::an_xls, true}},
+    Signature{"SQLite format 3\0"sv, 0, {ProblemWord::a_sqlite}},
+    Signature{R"({\rtf)"sv, 0, {ProblemWord::an_rtf}},
 };
 
 /// A ZIP archive is told from the office documents that are ZIP archives by the names of the files inside.
 FileKind kind_of_zip(std::string_view bytes) {
     const auto holds = [&](std::string_view name) { return bytes.find(name) != std::string_view::npos; };
     if (holds("xl/workbook"sv))
-        return {"a spreadsheet (xlsx)", true};
+        return {ProblemWord::an_xlsx, true};
     if (holds("mimetypeapplication/vnd.oasis.opendocument.spreadsheet"sv))
-        return {"a spreadsheet (ods)", true};
+        return {ProblemWord::an_ods, true};
     if (holds("word/document"sv) || holds("mimetypeapplication/vnd.oasis.opendocument.text"sv))
-        return {"a text document"};
-    return {"a ZIP archive"};
+        return {ProblemWord::a_text_document};
+    return {ProblemWord::a_zip};
 }
 
 } // namespace

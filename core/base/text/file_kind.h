@@ -1,13 +1,15 @@
 // File kinds: what a file that holds no text seems to be, told by its first bytes.
 #pragma once
 
+#include "core/base/outcomes/problem_figure.h"
+
 #include <optional>
 #include <string_view>
 
 namespace saddlerule {
 
 struct FileKind {
-    std::string_view name; ///< for a sentence: "a PDF document"
+    ProblemWord name;
     bool spreadsheet = false;
 };
 

@@ -1,6 +1,5 @@
 #include "core/base/text/utf8_text.h"
 
-#include "core/base/outcomes/figure_text.h"
 #include "core/base/text/file_kind.h"
 #include "core/base/text/text_position.h"
 
@@ -67,7 +66,7 @@ std::size_t well_formed_length(std::string_view bytes, std::size_t offset) {
 
 /// Only a likely name. Windows-1252 has letters and quotes where Latin-1 has control characters (0x80 to
 /// 0x9F).
-std::string_view likely_encoding(std::string_view bytes, std::size_t ill_formed) {
+ProblemWord likely_encoding(std::string_view bytes, std::size_t ill_formed) {
     const std::string_view rest = bytes.substr(ill_formed);
     const bool lead = byte_at(rest, 0) >= 0xC2 && byte_at(rest, 0) <= 0xF4;
     const bool half_a_character =
@@ -75,12 +74,12 @@ std::string_view likely_encoding(std::string_view bytes, std::size_t ill_formed)
             return (static_cast<std::uint8_t>(c) & 0xC0U) == 0x80U;
         });
     if (half_a_character)
-        return "UTF-8 that was cut off";
+        return ProblemWord::utf_8_cut_off;
     const bool windows = std::any_of(rest.begin(), rest.end(), [](char c) {
         const auto byte = static_cast<std::uint8_t>(c);
         return byte >= 0x80 && byte <= 0x9F;
     });
-    return windows ? "Windows-1252" : "Windows-1252 or Latin-1";
+    return windows ? ProblemWord::windows_1252 : ProblemWord::windows_1252_or_latin_1;
 }
 
 std::string hexadecimal(std::uint8_t byte) {
@@ -107,14 +106,14 @@ std::optional<Problem> refused_before_decoding(std::string_view bytes) {
     if (bytes.size() > largest_file) {
         const double mib = static_cast<double>(bytes.size()) / (1024.0 * 1024.0);
         // Rounded up, so that a file just over the limit is not said to have just the limit.
-        return file_problem(ProblemCode::file_too_large, {{"size", figure_text(std::ceil(mib * 10.0) / 10.0)},
-                                                          {"limit", std::to_string(largest_file_mib)}});
+        return file_problem(ProblemCode::file_too_large,
+                            {{"size", Number{std::ceil(mib * 10.0) / 10.0}}, {"limit", largest_file_mib}});
     }
     if (bytes.starts_with(utf32_little_mark) || bytes.starts_with(utf32_big_mark))
-        return file_problem(ProblemCode::file_encoding_not_read, {{"encoding", "UTF-32"}});
+        return file_problem(ProblemCode::file_encoding_not_read, {{"encoding", ProblemWord::utf_32}});
     if (looks_like_utf16(bytes)) {
         return file_problem(ProblemCode::file_encoding_not_read,
-                            {{"encoding", "UTF-16 without a byte order mark"}});
+                            {{"encoding", ProblemWord::utf_16_without_mark}});
     }
     return std::nullopt;
 }

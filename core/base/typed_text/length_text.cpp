@@ -1,6 +1,5 @@
 #include "core/base/typed_text/length_text.h"
 
-#include "core/base/outcomes/figure_text.h"
 #include "core/base/typed_text/decimal_text.h"
 
 #include <algorithm>
@@ -92,11 +91,9 @@ constexpr std::pair<std::string_view, double> fraction_characters[] = {
     {"\xE2\x85\x9C", 0.375},     {"\xE2\x85\x9D", 0.625},     {"\xE2\x85\x9E", 0.875},
 };
 
-constexpr std::string_view example = "49.5 cm or 19 1/2 in";
-
 Problem problem_with(ProblemCode code, std::string_view text) {
     return {.code = code,
-            .figures = {{"text", trimmed(text)}, {"example", example}},
+            .figures = {{"text", trimmed(text)}, {"example", ProblemWord::length_example}},
             .where = {},
             .position = {}};
 }
@@ -194,7 +191,7 @@ Result<Part> take_part(std::string_view& text, std::string_view whole_text) {
             return problem_with(ProblemCode::figure_not_a_number, whole_text);
         Problem problem = problem_with(ProblemCode::figure_unit_unknown, whole_text);
         problem.figures.add("unit", word);
-        problem.figures.add("units", "mm, cm, m, in or ft");
+        problem.figures.add("units", ProblemWord::length_units);
         return problem;
     }
     return Part{*number, unit};
@@ -221,8 +218,8 @@ std::string_view unit_name(LengthUnit unit) {
     return found->name;
 }
 
-std::string length_figure(Length length, LengthUnit unit) {
-    return figure_text(length / length_of(1.0, unit)) + ' ' + std::string(unit_name(unit));
+Number length_figure(Length length, LengthUnit unit) {
+    return {.value = length / length_of(1.0, unit), .unit = unit_name(unit)};
 }
 
 Length length_of(double value, LengthUnit unit) {

@@ -22,8 +22,8 @@ std::string_view unit_name(LengthUnit unit);
 
 Length length_of(double value, LengthUnit unit);
 
-/// "49.5 cm": in that unit, to two decimals.
-std::string length_figure(Length length, LengthUnit unit);
+/// The length as a problem tells it: in that unit.
+Number length_figure(Length length, LengthUnit unit);
 
 /// Reads one length, zero or more.
 ///

@@ -24,11 +24,9 @@ constexpr std::array<std::pair<std::string_view, MassUnit>, 8> unit_words{{
 /// As a length of that many units is too large for anything that rides.
 constexpr double largest_number = 1e6;
 
-constexpr std::string_view mass_example = "18 kg or 40 lb";
-
 Problem mass_problem(ProblemCode code, std::string_view text) {
     return {.code = code,
-            .figures = {{"text", trimmed(text)}, {"example", mass_example}},
+            .figures = {{"text", trimmed(text)}, {"example", ProblemWord::mass_example}},
             .where = {},
             .position = {}};
 }
@@ -69,7 +67,7 @@ Result<Mass> read_mass(std::string_view text, MassUnit bare) {
     if (!unit) {
         Problem problem = mass_problem(ProblemCode::figure_unit_unknown, text);
         problem.figures.add("unit", word);
-        problem.figures.add("units", "kg or lb");
+        problem.figures.add("units", ProblemWord::mass_units);
         return problem;
     }
     if (number->value > largest_number)

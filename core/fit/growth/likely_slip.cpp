@@ -46,30 +46,28 @@ LikelySlip likely_slip(Length inseam, bool shoes, Length sole, const PlausibleBa
 
     struct Factor {
         double factor;
-        LikelySlip slip;
+        ProblemWord word;
     };
     const std::array<Factor, 4> factors{{
-        {0.1, {"mm_as_cm", "perhaps millimetres were typed as centimetres", {}}},
-        {10.0, {"cm_as_mm", "perhaps centimetres were typed as millimetres", {}}},
-        {1.0 / 2.54, {"cm_as_inches", "perhaps centimetres were typed as inches", {}}},
-        {2.54, {"inches_as_cm", "perhaps inches were typed as centimetres", {}}},
+        {0.1, ProblemWord::mm_as_cm},
+        {10.0, ProblemWord::cm_as_mm},
+        {1.0 / 2.54, ProblemWord::cm_as_inches},
+        {2.54, ProblemWord::inches_as_cm},
     }};
-    for (const auto& [factor, slip] : factors) {
+    for (const auto& [factor, word] : factors) {
         if (within(inseam * factor, easy_to_believe))
-            return {slip.code, slip.sentence, inseam * factor};
+            return {word, inseam * factor};
     }
     if (shoes && short_side && within(inseam + sole, believable))
-        return {"shoes_off", "perhaps the shoes were off", inseam + sole};
+        return {ProblemWord::shoes_off, inseam + sole};
     if (!shoes && !short_side && within(inseam - sole, believable))
-        return {"shoes_on", "perhaps the shoes were on", inseam - sole};
+        return {ProblemWord::shoes_on, inseam - sole};
     if (short_side && within(inseam + seam_shortfall, easy_to_believe))
-        return {"trouser_seam",
-                "perhaps it is the inside leg of a pair of trousers, which is shorter than that of the child",
-                {}};
+        return {ProblemWord::trouser_seam, {}};
     const auto swapped = with_digits_swapped(inseam, band);
     if (swapped && within(*swapped, easy_to_believe))
-        return {"digits_swapped", "perhaps two digits were swapped", swapped};
-    return {"unknown", "perhaps the book slipped or a number was misread", {}};
+        return {ProblemWord::digits_swapped, swapped};
+    return {ProblemWord::misread, {}};
 }
 
 } // namespace saddlerule

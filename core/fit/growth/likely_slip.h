@@ -1,10 +1,10 @@
 // Likely slip: what went wrong with a length that is hard to believe, if the usual mistakes explain it.
 #pragma once
 
+#include "core/base/outcomes/problem_figure.h"
 #include "core/base/quantities/length.h"
 
 #include <optional>
-#include <string_view>
 
 namespace saddlerule {
 
@@ -19,8 +19,7 @@ struct PlausibleBand {
 };
 
 struct LikelySlip {
-    std::string_view code;     ///< stable, for a page that words it itself
-    std::string_view sentence; ///< a part of an English sentence
+    ProblemWord word;
     std::optional<Length> corrected;
 };
 

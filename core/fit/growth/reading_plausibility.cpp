@@ -1,6 +1,5 @@
 #include "core/fit/growth/reading_plausibility.h"
 
-#include "core/base/outcomes/figure_text.h"
 #include "core/fit/growth/growth_limits.h"
 #include "core/fit/growth/growth_reference.h"
 #include "core/fit/growth/likely_slip.h"
@@ -27,8 +26,8 @@ PlausibleBand any_child(Stage stage) {
             .high = longest_inseam};
 }
 
-std::string in_centimetres(Length length) {
-    return figure_text(length.in_centimetres(), 1) + " cm";
+Number in_centimetres(Length length) {
+    return {.value = length.in_centimetres(), .unit = "cm", .decimals = 1};
 }
 
 std::initializer_list<Sex> possible_sexes(const std::optional<Sex>& sex) {
@@ -157,8 +156,7 @@ private:
         const PlausibleBand as_read{
             .low = band.low + moved, .middle = band.middle + moved, .high = band.high + moved};
         const LikelySlip slip = likely_slip(reading.inseam, reading.shoes, sole, as_read);
-        Figures figures{
-            {"inseam", in_centimetres(reading.inseam)}, {"slip", slip.sentence}, {"slip_code", slip.code}};
+        Figures figures{{"inseam", in_centimetres(reading.inseam)}, {"slip", slip.word}};
         if (slip.corrected)
             figures.add("corrected", in_centimetres(*slip.corrected));
         note(ProblemCode::reading_outside_plausible, place_of(index), std::move(figures));
@@ -168,7 +166,7 @@ private:
         if (day.spread <= usual_spread)
             return;
         note(ProblemCode::readings_spread, place_of(first_reading_of(day)),
-             {{"on", day.on.to_iso()}, {"spread", in_centimetres(day.spread)}});
+             {{"on", day.on}, {"spread", in_centimetres(day.spread)}});
     }
 
     void ask_about_growth(const DayReading& before, const DayReading& after) {
@@ -183,9 +181,9 @@ private:
         note(shrunk ? ProblemCode::reading_below_earlier : ProblemCode::reading_grown_too_fast,
              place_of(first_reading_of(after)),
              {{"inseam", in_centimetres(after.inseam)},
-              {"on", after.on.to_iso()},
+              {"on", after.on},
               {"before", in_centimetres(before.inseam)},
-              {"before_on", before.on.to_iso()},
+              {"before_on", before.on},
               {"difference", in_centimetres(shrunk ? -difference : difference)}});
     }
 

@@ -23,7 +23,7 @@ RiderHistory rider_history(const Rider& rider, CalendarDate today) {
     RiderHistory history;
     const auto note = [&](ProblemCode code, std::string where, CalendarDate date) {
         history.notes.push_back({.code = code,
-                                 .figures = {{"date", date.to_iso()}, {"today", today.to_iso()}},
+                                 .figures = {{"date", date}, {"today", today}},
                                  .where = std::move(where),
                                  .position = {}});
     };
@@ -61,7 +61,7 @@ RiderHistory rider_history(const Rider& rider, CalendarDate today) {
         const auto months = static_cast<int>((today - newest).in_months());
         history.notes.push_back(
             {.code = ProblemCode::reading_old,
-             .figures = {{"date", newest.to_iso()}, {"months", std::to_string(months)}},
+             .figures = {{"date", newest}, {"months", months}},
              .where = place_of_reading(static_cast<std::size_t>(found - rider.readings.begin())),
              .position = {}});
     }

@@ -18,15 +18,6 @@ namespace {
 using Kind = JsonValue::Kind;
 using Fault = std::optional<Problem>;
 
-/// "pedal, balance" for the names of a table.
-template <typename Names>
-std::string listed(const Names& names) {
-    std::string list;
-    for (const auto& [name, value] : names)
-        list += (list.empty() ? "" : ", ") + std::string(name);
-    return list;
-}
-
 const std::string* longer_than_allowed(const JsonMember& member);
 
 /// The first text or name in the value that is too long. The depth of a value was limited when it was read.
@@ -62,16 +53,16 @@ public:
         if (entry_.kind != Kind::object)
             return problem(ProblemCode::bike_not_a_group, entry_.begin, {}, {{"found", entry_.kind_name()}});
         if (entry_.members.size() > most_fields) {
-            return problem(
-                ProblemCode::bike_too_many_fields, entry_.begin, {},
-                {{"count", std::to_string(entry_.members.size())}, {"limit", std::to_string(most_fields)}});
+            return problem(ProblemCode::bike_too_many_fields, entry_.begin, {},
+                           {{"count", entry_.members.size()}, {"limit", most_fields}});
         }
         // Comes first: cells beyond the header mean that those before them have slipped.
         if (const JsonMember* nameless = entry_.find({})) {
             member_ = nameless;
             const std::string value = as_written(nameless->value);
             return field_problem(ProblemCode::bike_field_without_name, nameless->value,
-                                 {{"value", value.empty() ? "an empty cell" : value}});
+                                 {{"value", value.empty() ? ProblemFigure(ProblemWord::an_empty_cell)
+                                                          : ProblemFigure(value)}});
         }
         for (std::size_t i = 0; i < entry_.members.size(); ++i) {
             member_ = &entry_.members[i];
@@ -109,12 +100,12 @@ private:
         return problem(code, value.begin, excerpt(member_->name), std::move(figures));
     }
 
-    Problem wrong_type(const JsonValue& value, std::string_view kind) const {
+    Problem wrong_type(const JsonValue& value, const ProblemFigure& kind) const {
         return field_problem(ProblemCode::bike_field_wrong_type, value,
                              {{"found", value.kind_name()}, {"kind", kind}});
     }
 
-    Problem unknown_value(const JsonValue& value, std::string_view known) const {
+    Problem unknown_value(const JsonValue& value, const ProblemFigure& known) const {
         return field_problem(ProblemCode::bike_value_unknown, value,
                              {{"value", excerpt(value.text)}, {"known", known}});
     }
@@ -126,8 +117,7 @@ private:
         }
         if (const std::string* text = longer_than_allowed(member)) {
             return field_problem(ProblemCode::bike_text_too_long, member.value,
-                                 {{"length", std::to_string(character_count(*text))},
-                                  {"limit", std::to_string(longest_text)}});
+                                 {{"length", character_count(*text)}, {"limit", longest_text}});
         }
         if (!field_) {
             keep_as_it_stands();
@@ -199,14 +189,14 @@ private:
             return std::nullopt;
         }
         if (value.kind != Kind::text)
-            return wrong_type(value, mark ? "a text in quotes, or a whole number" : "a text in quotes");
+            return wrong_type(value, mark ? ProblemWord::text_or_whole_number : ProblemWord::text_in_quotes);
         target = mark || field_->name == "name" ? trimmed(value.text) : std::string_view(value.text);
         return std::nullopt;
     }
 
     Fault take(const JsonValue& value, std::optional<Length>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
-            return wrong_type(value, "a length: a number, or a text such as \"19 1/2 in\"");
+            return wrong_type(value, ProblemWord::length_or_text);
         if (!context_.units && is_bare_length(value))
             return field_problem(ProblemCode::bike_figure_without_unit, value,
                                  {{"value", as_written(value)}});
@@ -221,10 +211,7 @@ private:
         }
         if (within_limits(target->in_millimetres()))
             return std::nullopt;
-        return out_of_range(value,
-                            as_written(value) + (value.kind == Kind::number
-                                                     ? ' ' + std::string(unit_name(bare))
-                                                     : std::string()),
+        return out_of_range(value, value.kind == Kind::number ? unit_name(bare) : std::string_view(),
                             length_figure(Length::millimetres(field_->limits.low), bare),
                             length_figure(Length::millimetres(field_->limits.high), bare));
     }
@@ -239,27 +226,27 @@ private:
         if (value.kind == Kind::text) {
             if (const auto mass = mass_with_unit(value.text)) {
                 if (!within_limits(mass->in_kilograms()))
-                    return out_of_range(value, as_written(value), figure_text(field_->limits.low) + " kg",
-                                        figure_text(field_->limits.high) + " kg");
+                    return out_of_range(value, {}, Number{field_->limits.low, "kg"},
+                                        Number{field_->limits.high, "kg"});
                 target = mass;
                 return std::nullopt;
             }
         }
-        if (auto fault = check_figure(value, " kg"))
+        if (auto fault = check_figure(value, "kg"))
             return fault;
         target = Mass::kilograms(value.number);
         return std::nullopt;
     }
 
     Fault take(const JsonValue& value, std::optional<double>& target) const {
-        if (auto fault = check_figure(value, " degrees"))
+        if (auto fault = check_figure(value, "degrees"))
             return fault;
         target = value.number;
         return std::nullopt;
     }
 
     Fault take(const JsonValue& value, std::optional<int>& target) const {
-        if (auto fault = check_figure(value, ""))
+        if (auto fault = check_figure(value, {}))
             return fault;
         if (std::floor(value.number) != value.number) {
             return field_problem(ProblemCode::bike_figure_not_whole, value, {{"value", as_written(value)}});
@@ -269,7 +256,7 @@ private:
     }
 
     Fault take(const JsonValue& value, std::optional<Money>& target) {
-        if (auto fault = check_figure(value, ""))
+        if (auto fault = check_figure(value, {}))
             return fault;
         if (context_.currency)
             target = Money::amount(value.number, *context_.currency);
@@ -279,7 +266,7 @@ private:
     }
 
     Fault take(const JsonValue& value, std::optional<bool>& target) const {
-        constexpr std::string_view known = "yes or no; in JSON true or false, without quotes";
+        constexpr auto known = ProblemWord::yes_or_no;
         if (value.kind == Kind::text)
             return unknown_value(value, known);
         if (value.kind != Kind::boolean)
@@ -290,7 +277,7 @@ private:
 
     Fault take(const JsonValue& value, std::optional<Wheel>& target) const {
         if (value.kind != Kind::number && value.kind != Kind::text)
-            return wrong_type(value, R"(a text such as "47-305" or "16")");
+            return wrong_type(value, ProblemWord::wheel_text);
         std::string figure;
         if (value.kind == Kind::number)
             figure = figure_text(value.number, 3);
@@ -298,10 +285,8 @@ private:
         target = Wheel::from_text(text);
         if (target)
             return std::nullopt;
-        return field_problem(
-            ProblemCode::bike_value_unknown, value,
-            {{"value", excerpt(text)},
-             {"known", "the marking on the tyre such as 47-305 (ISO 5775), or a size in inches such as 16"}});
+        return field_problem(ProblemCode::bike_value_unknown, value,
+                             {{"value", excerpt(text)}, {"known", ProblemWord::tyre_marking}});
     }
 
     Fault take(const JsonValue& value, BikeKind& target) const {
@@ -310,7 +295,7 @@ private:
 
     Fault take(const JsonValue& value, std::optional<std::vector<Brake>>& target) const {
         if (value.kind != Kind::array)
-            return wrong_type(value, R"(a list such as ["front hand", "coaster"])");
+            return wrong_type(value, ProblemWord::brakes_list);
         target.emplace().reserve(value.items.size());
         for (const JsonValue& item : value.items) {
             Brake brake{};
@@ -325,11 +310,11 @@ private:
 
     Fault take(const JsonValue& value, std::vector<std::string>& target) const {
         if (value.kind != Kind::array)
-            return wrong_type(value, R"(a list of texts such as ["green"])");
+            return wrong_type(value, ProblemWord::texts_list);
         target.reserve(value.items.size());
         for (const JsonValue& item : value.items) {
             if (item.kind != Kind::text)
-                return at_item(value, item, wrong_type(item, "a text in quotes"));
+                return at_item(value, item, wrong_type(item, ProblemWord::text_in_quotes));
             target.push_back(item.text);
         }
         return std::nullopt;
@@ -338,14 +323,14 @@ private:
     template <typename Names, typename Value>
     Fault take_named(const JsonValue& value, const Names& names, Value& target) const {
         if (value.kind != Kind::text)
-            return wrong_type(value, "one of " + listed(names));
+            return wrong_type(value, all_names(names));
         for (const auto& [name, named] : names) {
             if (name == value.text) {
                 target = named;
                 return std::nullopt;
             }
         }
-        return unknown_value(value, "one of " + listed(names));
+        return unknown_value(value, all_names(names));
     }
 
     static Problem at_item(const JsonValue& list, const JsonValue& item, Problem problem) {
@@ -357,11 +342,10 @@ private:
         return figure >= field_->limits.low && figure <= field_->limits.high;
     }
 
-    Problem out_of_range(const JsonValue& value, std::string as_written, std::string low,
-                         std::string high) const {
-        return field_problem(
-            ProblemCode::bike_figure_out_of_range, value,
-            {{"value", std::move(as_written)}, {"low", std::move(low)}, {"high", std::move(high)}});
+    /// `unit` is what the value counts in where it has no unit of its own.
+    Problem out_of_range(const JsonValue& value, std::string_view unit, Number low, Number high) const {
+        return field_problem(ProblemCode::bike_figure_out_of_range, value,
+                             {{"value", Quote{as_written(value), unit}}, {"low", low}, {"high", high}});
     }
 
     /// That the value is a number within the field's limits.
@@ -374,14 +358,14 @@ private:
             return wrong_type(value, "a number, without quotes");
         if (within_limits(value.number))
             return std::nullopt;
-        return out_of_range(value, as_written(value) + std::string(unit),
-                            figure_text(field_->limits.low) + std::string(unit),
-                            figure_text(field_->limits.high) + std::string(unit));
+        return out_of_range(value, unit, Number{field_->limits.low, unit}, Number{field_->limits.high, unit});
     }
 
     Problem typed_length_problem(const JsonValue& value, Problem found) const {
-        for (auto& [name, figure] : found.figures)
-            figure = excerpt(figure);
+        for (auto& [name, figure] : found.figures) {
+            if (auto* quote = std::get_if<Quote>(&figure.value))
+                quote->text = excerpt(quote->text);
+        }
         return field_problem(found.code, value, std::move(found.figures));
     }
 

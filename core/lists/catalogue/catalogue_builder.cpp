@@ -31,7 +31,7 @@ std::optional<Problem> CatalogueBuilder::too_many() {
     if (count_ <= most_bikes)
         return std::nullopt;
     Problem problem{.code = ProblemCode::file_too_many_bikes,
-                    .figures = {{"count", std::to_string(count_)}, {"limit", std::to_string(most_bikes)}},
+                    .figures = {{"count", count_}, {"limit", most_bikes}},
                     .where = entry_path(most_bikes + 1),
                     .position = {}};
     places().place_in_entry(problem, first_too_many_, 0, {});
@@ -56,7 +56,7 @@ Result<KeptList> CatalogueBuilder::finish(std::vector<SetAside>* refused, bool t
     Problem cause = first;
     cause.position.reset();
     Problem problem{.code = ProblemCode::file_no_usable_bike,
-                    .figures = {{"count", std::to_string(count_)}, {"first", sentence(cause)}},
+                    .figures = {{"count", count_}, {"first", cause}},
                     .where = first.where,
                     .position = first.position};
     if (refused)

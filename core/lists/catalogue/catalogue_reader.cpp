@@ -42,7 +42,7 @@ Result<KeptList> read_catalogue(std::shared_ptr<const std::string> bytes, std::v
     case Form::table:
         return read_table_catalogue(*text, refused, options);
     case Form::markup:
-        return refusal(ProblemCode::file_is_other, {{"found", "a web page or other markup"}});
+        return refusal(ProblemCode::file_is_other, {{"found", ProblemWord::markup}});
     case Form::json:
         break;
     }

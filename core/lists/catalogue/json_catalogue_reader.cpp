@@ -25,7 +25,7 @@ public:
         // Told before reading: what is in a bare list is nothing to build a tree of.
         const std::size_t begin = text_.find_first_not_of(" \t\r\n");
         if (begin < text_.size() && text_[begin] == '[')
-            return not_an_object(begin, "a list");
+            return not_an_object(begin, ProblemWord::a_list);
         auto file = read_file(std::nullopt);
         if (!file)
             return std::move(file).problem();
@@ -53,7 +53,7 @@ private:
         return result;
     }
 
-    Problem not_an_object(std::size_t offset, std::string_view found) {
+    Problem not_an_object(std::size_t offset, const ProblemFigure& found) {
         return problem(ProblemCode::file_not_an_object, offset, {},
                        {{"found", found}, {"kind", R"({ "units": "cm", "bikes": [ ... ] })"}});
     }
@@ -78,10 +78,9 @@ private:
         if (!bikes)
             return problem(ProblemCode::file_without_bikes, file.begin, {});
         if (bikes->value.kind != Kind::array) {
-            return problem(ProblemCode::file_field_wrong_type, bikes->value.begin, "bikes",
-                           {{"field", "bikes"},
-                            {"found", bikes->value.kind_name()},
-                            {"kind", "a list of bikes in square brackets"}});
+            return problem(
+                ProblemCode::file_field_wrong_type, bikes->value.begin, "bikes",
+                {{"field", "bikes"}, {"found", bikes->value.kind_name()}, {"kind", ProblemWord::bikes_list}});
         }
         if (builder_.count() == 0 && !to_mend_)
             return problem(ProblemCode::file_bikes_empty, bikes->value.begin, "bikes");

@@ -17,7 +17,7 @@ using Fault = std::optional<Problem>;
 constexpr std::string_view format_name = "saddlerule-catalogue";
 constexpr int format_version = 1;
 
-/// Words the problems of a header.
+/// The problems of a header.
 class HeaderProblems {
 public:
     explicit HeaderProblems(EntryPlaces* places) : places_(places) {}
@@ -30,18 +30,20 @@ public:
         return problem;
     }
 
-    Problem wrong_type(const JsonValue& value, std::string_view field, std::string_view kind) const {
+    Problem wrong_type(const JsonValue& value, std::string_view field, const ProblemFigure& kind) const {
         return at(value.begin, ProblemCode::file_field_wrong_type, field,
                   {{"field", field}, {"found", value.kind_name()}, {"kind", kind}});
     }
 
     /// A value that should be another text.
     Problem wrong_text(const JsonValue& value, std::string_view field, ProblemCode code,
-                       std::string_view known = {}) const {
+                       std::optional<ProblemWord> known = {}) const {
         if (value.kind != Kind::text)
-            return wrong_type(value, field, "a text in quotes");
-        return at(value.begin, code, field,
-                  {{"field", field}, {"value", excerpt(value.text)}, {"known", known}});
+            return wrong_type(value, field, ProblemWord::text_in_quotes);
+        Figures figures{{"field", field}, {"value", excerpt(value.text)}};
+        if (known)
+            figures.add("known", *known);
+        return at(value.begin, code, field, std::move(figures));
     }
 
 private:
@@ -60,17 +62,16 @@ Fault format_fault(const JsonValue& header, std::string_view text, const HeaderP
     if (!version)
         return std::nullopt;
     if (version->kind != Kind::number)
-        return problems.wrong_type(*version, "version", "the number " + std::to_string(format_version));
+        return problems.wrong_type(*version, "version", ProblemWord::the_number_1);
     if (version->number == format_version)
         return std::nullopt;
     const std::string as_written = excerpt(version->written_in(text));
-    const std::string known = std::to_string(format_version);
     if (version->number > format_version) {
         return problems.at(version->begin, ProblemCode::file_version_too_new, "version",
-                           {{"version", as_written}, {"known", known}});
+                           {{"version", as_written}, {"known", format_version}});
     }
     return problems.at(version->begin, ProblemCode::file_value_unknown, "version",
-                       {{"field", "version"}, {"value", as_written}, {"known", known}});
+                       {{"field", "version"}, {"value", as_written}, {"known", format_version}});
 }
 
 } // namespace
@@ -91,9 +92,8 @@ ReadingFacts reading_facts(const JsonValue& header) {
 Fault header_fault(const JsonValue& header, std::string_view text, EntryPlaces* places) {
     const HeaderProblems problems(places);
     if (header.members.size() > most_fields) {
-        return problems.at(
-            header.begin, ProblemCode::file_too_many_fields, {},
-            {{"count", std::to_string(header.members.size())}, {"limit", std::to_string(most_fields)}});
+        return problems.at(header.begin, ProblemCode::file_too_many_fields, {},
+                           {{"count", header.members.size()}, {"limit", most_fields}});
     }
     // Comes before the rest: what a later version means by its other fields is not known here.
     if (auto fault = format_fault(header, text, problems))
@@ -105,7 +105,7 @@ Fault header_fault(const JsonValue& header, std::string_view text, EntryPlaces* 
     }
     const JsonValue* units = given(header, "units");
     if (units && !reading_facts(header).units)
-        return problems.wrong_text(*units, "units", ProblemCode::file_value_unknown, R"("mm", "cm" or "in")");
+        return problems.wrong_text(*units, "units", ProblemCode::file_value_unknown, ProblemWord::list_units);
     return std::nullopt;
 }
 
@@ -130,7 +130,7 @@ void take_header(const JsonValue& header, std::string_view text, KeptList& list)
     if (title && title->kind == Kind::text)
         catalogue.title = title->text;
     else if (title)
-        keep_and_note(*title, "title", problems.wrong_type(*title, "title", "a text in quotes"));
+        keep_and_note(*title, "title", problems.wrong_type(*title, "title", ProblemWord::text_in_quotes));
     const JsonValue* day = given(header, "measured_on");
     if (day)
         catalogue.measured_on = CalendarDate::from_iso(day->text);
@@ -150,7 +150,7 @@ void take_header(const JsonValue& header, std::string_view text, KeptList& list)
         if (std::find(header_fields.begin(), header_fields.end(), member.name) == header_fields.end()) {
             keep_and_note(member.value, member.name,
                           problems.at(member.name_begin, ProblemCode::list_field_unknown, member.name,
-                                      {{"field", excerpt(member.name)}, {"times", times_text(1)}}));
+                                      {{"field", excerpt(member.name)}, {"times", 1}}));
         }
     }
 }

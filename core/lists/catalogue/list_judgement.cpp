@@ -52,10 +52,10 @@ Problem id_taken(const KeptList& list, const std::string& id, std::size_t number
     place(list, there, earlier, offsets_of(earlier, "id").value, "id");
     if (there.position) {
         problem.code = ProblemCode::bike_id_taken;
-        problem.figures.add("line", std::to_string(there.position->line));
+        problem.figures.add("line", there.position->line);
     } else if (there.cell) {
         problem.code = ProblemCode::bike_id_taken_in_row;
-        problem.figures.add("row", std::to_string(there.cell->row));
+        problem.figures.add("row", there.cell->row);
     }
     return problem;
 }
@@ -112,7 +112,7 @@ Problem note_on(const KeptList& list, const Remark& remark, ProblemCode code) {
     const std::size_t number = number_of_bike(list.catalogue, remark.bike);
     const ListEntry& entry = list.entries[number - 1];
     Problem note{.code = code,
-                 .figures = {{"times", times_text(remark.times)}},
+                 .figures = {{"times", remark.times}},
                  .where = entry_path(number) + '.' + std::string(remark.field),
                  .position = {}};
     place(list, note, entry, offsets_of(entry, remark.field).name, remark.field);
@@ -220,12 +220,14 @@ void note_remarks(KeptList& list) {
         Problem note = note_on(list, remark, ProblemCode::list_field_unknown);
         const CatalogueField* meant = field_meant_by(remark.field);
         note.figures.add("field", excerpt(remark.field));
-        note.figures.add("known", meant ? "perhaps \"" + std::string(meant->name) + '"' : std::string());
+        if (meant)
+            note.figures.add("known",
+                             KnownNames{.are = KnownNames::Are::guess, .names = {std::string(meant->name)}});
         notes.push_back(std::move(note));
     }
     if (remarks.further > 0) {
         notes.push_back({.code = ProblemCode::list_fields_unknown_more,
-                         .figures = {{"count", std::to_string(remarks.further)}},
+                         .figures = {{"count", remarks.further}},
                          .where = {},
                          .position = {}});
     }

@@ -74,11 +74,11 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     set_apart_other_currency(head, facts);
     CatalogueBuilder builder(places_of(head));
     if (header->members.size() + fields_of_json_form > most_fields) {
-        return Problem{.code = ProblemCode::file_too_many_fields,
-                       .figures = {{"count", std::to_string(header->members.size())},
-                                   {"limit", std::to_string(most_fields - fields_of_json_form)}},
-                       .where = {},
-                       .position = {}};
+        return Problem{
+            .code = ProblemCode::file_too_many_fields,
+            .figures = {{"count", header->members.size()}, {"limit", most_fields - fields_of_json_form}},
+            .where = {},
+            .position = {}};
     }
     if (auto fault = header_fault(*header, head.json, &builder.places()))
         return *std::move(fault);

@@ -286,7 +286,7 @@ std::size_t longest_text_said(std::string_view value) {
 
 Problem remark_too_long(const RemarkLine& remark, std::size_t length) {
     return {.code = ProblemCode::json_text_too_long,
-            .figures = {{"limit", std::to_string(longest_text)}, {"length", std::to_string(length)}},
+            .figures = {{"limit", longest_text}, {"length", length}},
             .where = {},
             .position = {},
             .cell = CellPlace{.row = remark.row, .column_name = {}}};
@@ -306,7 +306,7 @@ Result<TableHead> read_table_head(std::string_view utf8) {
     }
     if (attempt.columns.size() > most_table_columns) {
         return problem_at(ProblemCode::table_too_many_columns, utf8, rows.begin(),
-                          {{"limit", std::to_string(most_table_columns)}});
+                          {{"limit", most_table_columns}});
     }
     if (const auto again = column_twice(attempt.columns)) {
         const TableColumn& column = attempt.columns[*again];

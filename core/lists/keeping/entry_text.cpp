@@ -93,14 +93,16 @@ std::vector<FieldCell> cells_of(const JsonValue& entry, std::string_view source,
     return cells;
 }
 
-std::string bare_with_unit(const JsonValue& length, std::string_view source, LengthUnit unit) {
+std::string bare_figure(const JsonValue& length, std::string_view source) {
     const std::string_view as_written = source.substr(length.begin, length.end - length.begin);
-    std::string figure = length.text;
-    if (length.kind == Kind::number) {
-        constexpr int decimals = 6; // JSON has figures such as 4.95e1, which nobody types
-        figure = read_decimal(as_written) ? std::string(as_written) : figure_text(length.number, decimals);
-    }
-    return figure + ' ' + std::string(unit_name(unit));
+    if (length.kind != Kind::number)
+        return length.text;
+    constexpr int decimals = 6; // JSON has figures such as 4.95e1, which nobody types
+    return read_decimal(as_written) ? std::string(as_written) : figure_text(length.number, decimals);
+}
+
+std::string bare_with_unit(const JsonValue& length, std::string_view source, LengthUnit unit) {
+    return bare_figure(length, source) + ' ' + std::string(unit_name(unit));
 }
 
 std::string cell_of(const JsonValue& entry, std::string_view source, std::string_view field,

@@ -35,6 +35,9 @@ std::string entry_with(std::string_view source, std::span<const FieldCell> cells
 /// there twice only the first.
 std::vector<FieldCell> cells_of(const JsonValue& entry, std::string_view source, const CellContext& context);
 
+/// A bare length as people would type it: "49.5".
+std::string bare_figure(const JsonValue& length, std::string_view source);
+
 /// The cell that says a bare length with the unit it counts in: "49.5 cm".
 std::string bare_with_unit(const JsonValue& length, std::string_view source, LengthUnit unit);
 

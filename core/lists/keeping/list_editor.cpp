@@ -135,14 +135,14 @@ std::optional<Problem> ListEditor::fault() const {
     };
     if (entries_.size() > most_bikes) {
         return problem(ProblemCode::file_too_many_bikes, {},
-                       {{"count", std::to_string(entries_.size())}, {"limit", std::to_string(most_bikes)}});
+                       {{"count", entries_.size()}, {"limit", most_bikes}});
     }
     constexpr double mib = 1024.0 * 1024.0;
     const std::size_t size = least_json_size(entries_, header_);
     if (size > largest_file) {
         return problem(ProblemCode::file_too_large, {},
-                       {{"size", figure_text(static_cast<double>(size) / mib, 1)},
-                        {"limit", std::to_string(largest_file_mib)}});
+                       {{"size", Number{.value = static_cast<double>(size) / mib, .decimals = 1}},
+                        {"limit", largest_file_mib}});
     }
     return std::nullopt;
 }

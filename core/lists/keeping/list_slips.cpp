@@ -110,6 +110,10 @@ public:
     std::string with_unit(std::size_t i, LengthUnit unit) const {
         return bare_with_unit(*figures_[i].value, source_, unit);
     }
+    /// The same for a problem.
+    Quote quoted(std::size_t i, LengthUnit unit) const {
+        return {.text = bare_figure(*figures_[i].value, source_), .unit = unit_name(unit)};
+    }
 
     /// For each bare figure that counts in another unit than the list's, that unit: the one reading of all figures
     /// together with which the fewest lengths and ratios are unusual, and among those the one that changes the
@@ -256,9 +260,9 @@ Slip unit_slip(const EntryFigures& figures, const EntryFigures::Units& units) {
         std::find_if(units.begin(), units.end(), [](const auto& unit) { return unit.has_value(); }) -
         units.begin());
     Figures said{{"field", field},
-                 {"value", figures.with_unit(first, figures.unit())},
-                 {"meant", repair.front().cell},
-                 {"count", std::to_string(repair.size())}};
+                 {"value", figures.quoted(first, figures.unit())},
+                 {"meant", figures.quoted(first, *units[first])},
+                 {"count", repair.size()}};
     return slip(ProblemCode::slip_unit, field, std::move(said), std::move(repair));
 }
 
@@ -342,7 +346,7 @@ std::vector<Slip> SlipFinder::slips_of(const SlipQuestion& entry) {
         slips.push_back(slip(ProblemCode::slip_unlike_others, "saddle_lowest",
                              {{"value", length_figure(*entry.bike->saddle_lowest, figures.unit())},
                               {"distance", length_figure(*distance, figures.unit())},
-                              {"wheel", figure_text(*entry.bike->wheel->nominal_inches())}}));
+                              {"wheel", Number{*entry.bike->wheel->nominal_inches()}}}));
     }
     return slips;
 }

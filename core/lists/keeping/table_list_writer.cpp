@@ -99,13 +99,13 @@ bool says_a_field_twice(const JsonValue& entry) {
 }
 
 /// What of the entry no row can hold, in a few words.
-std::optional<std::string> not_for_a_row(const JsonValue& entry) {
+std::optional<ProblemFigure> not_for_a_row(const JsonValue& entry) {
     if (entry.kind != JsonValue::Kind::object)
-        return std::string(entry.kind_name());
+        return entry.kind_name();
     if (entry.members.empty())
-        return "a bike without fields";
+        return ProblemWord::a_bike_without_fields;
     if (says_a_field_twice(entry))
-        return "a field twice";
+        return ProblemWord::a_field_twice;
     return std::nullopt;
 }
 
@@ -136,7 +136,7 @@ private:
             }
             auto found = not_for_a_row(*entry);
             if (!found && !columns.add_all(*entry))
-                found = "more columns than a table may have";
+                found = ProblemWord::too_many_columns;
             if (found) {
                 leave_out(number, *entry, source,
                           {.code = ProblemCode::table_cannot_hold,

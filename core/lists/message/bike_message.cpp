@@ -161,7 +161,7 @@ public:
             count_heights(false);
         if (heights_ == 0 || heights_ > 2) {
             return Problem{.code = ProblemCode::message_heights_unclear,
-                           .figures = {{"count", std::to_string(heights_)}},
+                           .figures = {{"count", heights_}},
                            .where = {},
                            .position = {}};
         }

@@ -373,7 +373,7 @@ private:
                                        [&](const TableRider& other) { return other.id == one.id; });
         if (same != table_.riders.end()) {
             table_.set_aside.push_back(problem(one, RiderColumn::name, ProblemCode::riders_name_twice,
-                                               {{"id", one.id}, {"first", std::to_string(same->row)}}));
+                                               {{"id", one.id}, {"first", same->row}}));
             return;
         }
         read_figures(one);
@@ -448,7 +448,7 @@ private:
             one.rider.born = month ? std::optional(month->middle()) : CalendarDate::from_iso(born);
             if (!one.rider.born)
                 one.problems.push_back(problem(one, RiderColumn::born, ProblemCode::request_date_malformed,
-                                               {{"value", born}, {"form", "YYYY-MM-DD or YYYY-MM"}}));
+                                               {{"value", born}, {"form", ProblemWord::day_or_month_form}}));
         }
         if (age.empty() || one.rider.born)
             return;

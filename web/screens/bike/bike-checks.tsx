@@ -7,8 +7,9 @@ import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
 import { went } from "../../state/screen-changes";
 import { checkWords } from "./check-words";
-import { byCode, upperFirst } from "../../texts/texts";
+import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
+import { upperFirst } from "../../texts/upper-first";
 
 export function BikeChecks({ checks, weighed }: { checks: Check[]; weighed: boolean }) {
   const { texts } = usePage();

@@ -24,7 +24,6 @@ import type { Tag } from "../../state/suits";
 import { bikePicked, mostPicked } from "../../state/picking";
 import { shareOfPercent } from "../../state/request-building";
 import { wantsCleared, went } from "../../state/screen-changes";
-import { upperFirst } from "../../texts/texts";
 import { cautionWords, costWords, lastingWords, rangeWords, settingWords } from "../rack/verdict-words";
 import { BackToRack } from "./back-to-rack";
 import { BikeChecks } from "./bike-checks";
@@ -32,6 +31,7 @@ import { BikeFactsTable } from "./bike-facts";
 import { BikeGrowth } from "./bike-growth";
 import { BikeDrawing } from "./bike-drawing";
 import { cardText, cardWords, stateWords } from "./card-words";
+import { upperFirst } from "../../texts/upper-first";
 
 export function OneBike({ state, id }: { state: PageState; id: string }) {
   const { texts } = usePage();

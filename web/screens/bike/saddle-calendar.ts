@@ -1,8 +1,9 @@
 // The steps of one saddle as a calendar file (RFC 5545), a day each, for whatever calendar the family uses.
 import type { JudgedBike } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
-import { byCode, upperFirst } from "../../texts/texts";
+import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
+import { upperFirst } from "../../texts/upper-first";
 
 export interface CalendarOf {
   bike: JudgedBike;

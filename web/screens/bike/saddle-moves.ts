@@ -3,8 +3,9 @@
 import type { JudgedBike, JudgedRider, Raise } from "../../engine/wire";
 import { isGuess } from "../../drawings/shown-window";
 import type { Figures } from "../../figures/format-figures";
-import { byCode, upperFirst } from "../../texts/texts";
+import { byCode } from "../../texts/texts";
 import type { Texts } from "../../texts/texts";
+import { upperFirst } from "../../texts/upper-first";
 
 /** Steps under one condition. */
 export interface SaddleMoves {

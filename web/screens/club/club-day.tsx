@@ -81,10 +81,7 @@ function Questions({ state }: { state: PageState }) {
   const { texts } = usePage();
   // The row of a table that is not on screen tells nobody anything.
   const asked = state.club.riders.flatMap(({ id, problems }) =>
-    problems.map(({ code, problem, expected, figures }) => ({
-      id,
-      problem: { code, problem, expected, figures },
-    })),
+    problems.map(({ code, figures }) => ({ id, problem: { code, figures } })),
   );
   if (asked.length === 0) return null;
   return (

@@ -1,5 +1,6 @@
 // The words for what is not JSON: likely cause and exact place.
 #include "core/base/json/located_json.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,5 +1,6 @@
 // Bytes of files to text. UTF-8 well-formedness: The Unicode Standard 15, table 3-7.
 #include "core/base/text/utf8_text.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,7 @@
 // Typed lengths. Outside check: the international inch, 25.4 mm exactly (international yard and pound
 // agreement, 1959).
 #include "core/base/typed_text/length_text.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,6 +3,7 @@
 
 #include "core/fit/growth/rider_growth.h"
 #include "tests/domain_checkers.h"
+#include "tests/support/problem_in_english.h"
 
 #include <algorithm>
 #include <cstddef>

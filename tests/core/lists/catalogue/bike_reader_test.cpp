@@ -3,6 +3,7 @@
 
 #include "core/lists/catalogue/json_places.h"
 #include "tests/domain_checkers.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,7 @@
 // The sample files of catalogue-samples/, good and broken, read as the table beside the broken ones says.
 #include "core/base/json/located_json.h"
 #include "core/lists/catalogue/catalogue_reader.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

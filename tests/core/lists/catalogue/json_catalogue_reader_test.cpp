@@ -2,6 +2,7 @@
 #include "core/lists/catalogue/json_catalogue_reader.h"
 
 #include "tests/domain_checkers.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

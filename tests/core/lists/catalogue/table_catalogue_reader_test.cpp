@@ -2,6 +2,7 @@
 #include "core/lists/catalogue/table_catalogue_reader.h"
 
 #include "core/lists/catalogue/bike_reader.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -5,6 +5,7 @@
 
 #include "core/lists/keeping/list_editor.h"
 #include "tests/core/lists/keeping/kept_list_builders.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

@@ -3,6 +3,7 @@
 #include "core/lists/catalogue/json_catalogue_reader.h"
 #include "core/lists/catalogue/table_catalogue_reader.h"
 #include "core/lists/keeping/table_list_writer.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 

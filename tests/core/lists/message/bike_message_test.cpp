@@ -1,5 +1,6 @@
 // Messages as people write them, in five languages; figures and words are invented.
 #include "core/lists/message/bike_message.h"
+#include "tests/support/problem_in_english.h"
 
 #include <catch2/catch.hpp>
 
@@ -32,7 +33,7 @@ std::string count_of(std::string_view text) {
     const auto message = read_bike_message(text, LengthUnit::centimetre);
     REQUIRE_FALSE(message.ok());
     CHECK(message.problem().code == ProblemCode::message_heights_unclear);
-    return message.problem().figures.begin()->second;
+    return in_english(message.problem().figures.begin()->figure);
 }
 
 } // namespace
