@@ -42,6 +42,11 @@ export const forParents = {
     "The editor of this website has changed the list, so it cannot be read. The person who runs the page can fix it.",
   address_offline:
     "This page never goes online, so it cannot load the list. Save the list to this device, and open it here.",
+  riders_name_twice: "“{id}” is in row {first} already.",
+  json_not_json: "This is not JSON: it starts with {text}.",
+  bike_field_without_name: "{value} is in a column without a name.",
+  bike_figure_without_unit: "{field}: {value} has no unit, and the list gives none.",
+  file_not_an_object: "The file has {found}, and no field called bikes.",
   request_not_utf8: "Byte {byte} of the request is not UTF-8.",
   request_field_unknown: "The field “{field}” is not known here.",
   request_field_twice: "The field “{field}” is given twice.",
