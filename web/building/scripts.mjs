@@ -1,4 +1,5 @@
 // Scripts, each bundled into one text.
+import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { analyzeMetafile, build } from "esbuild";
 import { minify } from "terser";
@@ -35,12 +36,26 @@ export async function scriptText(entry, { format = form.format, parts = [], size
   return smaller(script.outputFiles[0].text, format);
 }
 
-async function bundled(how, sizes = false) {
+/** Of the engine's sentences in English a script carries those that readers see: the page has its own for some. */
+const englishSentences = {
+  name: "english-sentences",
+  setup(bundle) {
+    bundle.onLoad({ filter: /english\.json$/ }, async ({ path: file }) => {
+      const english = JSON.parse(await readFile(file, "utf8"));
+      const { forParents } = await ownModule("texts/for-parents.ts");
+      for (const code of Object.keys(forParents)) delete english.problems[code];
+      return { contents: JSON.stringify(english), loader: "json" };
+    });
+  },
+};
+
+async function bundled({ plugins = [], ...how }, sizes = false) {
   const script = await build({
     ...form,
     minify: !readable,
     metafile: true,
     ...how,
+    plugins: [englishSentences, ...plugins],
   });
   for (const input of Object.keys(script.metafile.inputs)) {
     const [, name] = /node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*node_modules\/)/.exec(input) ?? [];

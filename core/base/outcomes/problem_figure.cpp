@@ -23,19 +23,8 @@ std::size_t problem_word_count() {
     return std::size(word_names);
 }
 
-[[gnu::noinline]] ProblemFigure::ProblemFigure(Quote quote) : value(std::move(quote)) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(std::string_view quote)
-    : value(Quote{.text = std::string(quote)}) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(ProblemWord word) : value(word) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(Number number) : value(number) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(CalendarDate date) : value(date) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(KnownNames names) : value(std::move(names)) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(const Problem& cause)
-    : value(std::make_shared<const Problem>(cause)) {}
-[[gnu::noinline]] ProblemFigure::ProblemFigure(const ProblemFigure& other) = default;
-[[gnu::noinline]] ProblemFigure::ProblemFigure(ProblemFigure&& other) noexcept = default;
-[[gnu::noinline]] ProblemFigure& ProblemFigure::operator=(const ProblemFigure& other) = default;
-[[gnu::noinline]] ProblemFigure& ProblemFigure::operator=(ProblemFigure&& other) noexcept = default;
-[[gnu::noinline]] ProblemFigure::~ProblemFigure() = default;
+ProblemFigure::ProblemFigure(std::string_view quote) : value(Quote{.text = std::string(quote)}) {}
+
+ProblemFigure::ProblemFigure(const Problem& cause) : value(std::make_shared<const Problem>(cause)) {}
 
 } // namespace saddlerule

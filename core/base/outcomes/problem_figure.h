@@ -54,28 +54,22 @@ struct KnownNames {
     std::vector<std::string> names;
 };
 
-/// There are some wherever a problem is made, so they are made, copied and destroyed by calls and not in place.
 struct ProblemFigure {
     using Value =
         std::variant<Quote, ProblemWord, Number, CalendarDate, KnownNames, std::shared_ptr<const Problem>>;
 
-    ProblemFigure(Quote quote);
+    ProblemFigure(Quote quote) : value(std::move(quote)) {}
     ProblemFigure(std::string_view quote);
     ProblemFigure(const std::string& quote) : ProblemFigure(std::string_view(quote)) {}
     ProblemFigure(const char* quote) : ProblemFigure(std::string_view(quote)) {}
-    ProblemFigure(ProblemWord word);
-    ProblemFigure(Number number);
+    ProblemFigure(ProblemWord word) : value(word) {}
+    ProblemFigure(Number number) : value(number) {}
     template <std::integral Count>
     ProblemFigure(Count count) : ProblemFigure(Number{.value = static_cast<double>(count)}) {}
-    ProblemFigure(CalendarDate date);
-    ProblemFigure(KnownNames names);
+    ProblemFigure(CalendarDate date) : value(date) {}
+    ProblemFigure(KnownNames names) : value(std::move(names)) {}
     /// A problem inside: the cause of this one.
     ProblemFigure(const Problem& cause);
-    ProblemFigure(const ProblemFigure& other);
-    ProblemFigure(ProblemFigure&& other) noexcept;
-    ProblemFigure& operator=(const ProblemFigure& other);
-    ProblemFigure& operator=(ProblemFigure&& other) noexcept;
-    ~ProblemFigure();
 
     Value value;
 };
