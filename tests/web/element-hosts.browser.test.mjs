@@ -447,7 +447,7 @@ describe("bad input from a host", () => {
     assert.ok(said.every((line) => /404/.test(line)));
   });
 
-  test("an engine that is gone, or that a host has changed, is named in the console", async (test) => {
+  test("an engine that is gone, or that a host has changed, is named in the console and in an event", async (test) => {
     for (const [answer, words] of [
       [
         (request, response) => response.writeHead(404).end(),
@@ -455,7 +455,7 @@ describe("bad input from a host", () => {
       ],
       [readFileSync(sample("loan-shed.csv")), /saddlerule-engine-\w+\.bin is not as it was built/],
     ]) {
-      const { page, said } = await visit(test, fit, {
+      const { page, said, told } = await visit(test, fit, {
         pages: { [`/saddlerule/${named("engine")}`]: answer },
       });
       await eventually(() =>
@@ -465,6 +465,11 @@ describe("bad input from a host", () => {
         ),
       );
       await page.locator(".frame").waitFor();
+      await eventually(async () => {
+        const [{ code, problem }] = await told("problem");
+        assert.equal(code, "files_not_loaded");
+        assert.match(problem, words);
+      });
     }
   });
 });

@@ -5,6 +5,8 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
 import { firstSight } from "./first-sight.mjs";
+import { apacheExample } from "./hosting.mjs";
+import { byteOrderMark } from "./output.mjs";
 import { iconText } from "./page-icon.mjs";
 import { web } from "./places.mjs";
 import { integrityOf, policyText, siteDirectives } from "./policy.mjs";
@@ -52,6 +54,7 @@ export async function siteFiles({ engine, sizes }) {
   return {
     ...page,
     "service-worker.js": await serviceWorker(page),
+    ".htaccess": apacheExample(),
     "site-settings.json": await readFile(path.join(web, "site/site-settings.json")),
   };
 }
@@ -101,7 +104,7 @@ function manifest({ small, large, maskable }) {
 }
 
 function indexPage({ early, script, sheet, icons, first }) {
-  return `<!doctype html>
+  return `${byteOrderMark}<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
