@@ -28,7 +28,7 @@ for (const [name, content] of Object.entries(zip)) {
 }
 const plugin = join(folder, "saddlerule/saddlerule.php");
 
-/** What the plugin makes of shortcodes with these attributes. `uploads`, newest first: title, address, and by whom. */
+/** What the plugin makes of shortcodes with these attributes. `uploads`, newest first: their address, and by whom. */
 function made(given, { uploads = [], writer = 7, editors = [1] } = {}) {
   const input = JSON.stringify({ given, uploads, writer, editors });
   const php = [
@@ -131,18 +131,19 @@ test("what an author writes into attributes stays there", () => {
 
 test("the name of an upload is the newest one of that name, by the page's author or an editor", () => {
   const at = (name) => `https://club.example/uploads/${name}`;
-  const upload = (file, by, title = "bikes") => ({ title, address: at(file), by });
+  const upload = (file, by) => ({ address: at(file), by });
   const uploads = [
     upload("bikes-3.csv", 99),
     upload("bikes-3.json", 7),
     upload("bikes-2.csv", 7),
     upload("bikes-1.csv", 1),
     upload("bikes.csv", 7),
-    upload("other.csv", 7, "other"),
+    upload("our-bikes.csv", 7),
+    upload("bikesXcsv", 7),
   ];
   assert.equal(listOf("bikes.csv", { uploads }), at("bikes-2.csv"));
   assert.equal(listOf("bikes.csv", { uploads, writer: 8 }), at("bikes-1.csv"));
-  assert.equal(listOf("other.csv", { uploads }), at("other.csv"));
+  assert.equal(listOf("our bikes.csv", { uploads }), at("our-bikes.csv"));
   // Nobody may who is neither: the element says then that there is nothing at this address.
   assert.equal(listOf("bikes.csv", { uploads, writer: 8, editors: [] }), "bikes.csv");
   assert.equal(listOf("/bikes.csv", { uploads }), "/bikes.csv");

@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { checkPage } from "./check-page.mjs";
 import { firstSight } from "./first-sight.mjs";
 import { apacheExample } from "./hosting.mjs";
 import { byteOrderMark } from "./output.mjs";
@@ -51,9 +52,10 @@ export async function siteFiles({ engine, sizes }) {
     "manifest.webmanifest": manifest(icons),
     ...hashed,
   };
+  const kept = { ...page, "service-worker.js": await serviceWorker(page) };
   return {
-    ...page,
-    "service-worker.js": await serviceWorker(page),
+    ...kept,
+    ...(await checkPage("site", kept, places.engine)),
     ".htaccess": apacheExample(),
     "site-settings.json": await readFile(path.join(web, "site/site-settings.json")),
   };

@@ -18,23 +18,25 @@ if (!defined('ABSPATH')) {
 const SADDLERULE_SETTINGS = ['list' => '', 'language' => '', 'units' => '', 'currency' => '', 'view' => ''];
 
 /**
- * The newest upload that was called so. The media library renames what comes a second time (bikes-1.csv), and keeps its name as
- * its title. Whoever may change a page may change its list: the page's author, and editors.
+ * The newest upload of that name, to which the media library adds a number when it comes again (bikes-1.csv). Whoever may change a page
+ * may change its list: the page's author, and editors.
  */
 function saddlerule_upload(string $name): string
 {
     $uploads = get_posts([
         'post_type' => 'attachment',
         'post_status' => 'inherit',
-        'title' => pathinfo($name, PATHINFO_FILENAME),
-        'numberposts' => 20,
+        'post_mime_type' => ['text', 'application'],
+        'orderby' => 'ID',
+        'numberposts' => 200,
     ]);
+    ['filename' => $stem, 'extension' => $kind] = pathinfo(sanitize_file_name($name));
+    $named = '/\/' . preg_quote($stem, '/') . '(-\d+)?\.' . preg_quote($kind, '/') . '$/';
     $writer = (int) get_post_field('post_author');
     foreach ($uploads as $upload) {
         $by = (int) $upload->post_author;
         $address = (string) wp_get_attachment_url($upload->ID);
-        $isOfKind = pathinfo($address, PATHINFO_EXTENSION) === pathinfo($name, PATHINFO_EXTENSION);
-        if ($isOfKind && ($by === $writer || user_can($by, 'edit_others_pages'))) {
+        if (preg_match($named, $address) === 1 && ($by === $writer || user_can($by, 'edit_others_pages'))) {
             return $address;
         }
     }
