@@ -117,7 +117,7 @@ test("nothing is wrong with a good host of the site, its list is read, and no ru
   assert.deepEqual(notes, []);
   has(good, /All \d+ files are there/);
   has(good, /bikes\.json has \d+ bikes, called “Loan shed, autumn list”/);
-  has(good, /Kept for offline use/);
+  has(good, /Saved for offline use/);
   has(good, /policy of the host allows all/);
   assert.deepEqual(faults, []);
   await page.evaluate(axe);
@@ -192,7 +192,7 @@ for (const [what, at, change, kind, words] of [
     (path, answer) =>
       path === "/fit/" ? { status: 302, headers: { location: "/fit/index.html" }, body: "" } : answer,
     "wrong",
-    /Not kept for offline use: the address of the folder leads elsewhere, to http.*index\.html/,
+    /Not saved for offline use: the address of the folder leads elsewhere, to http.*index\.html/,
   ],
   [
     "a service worker that is no script",
@@ -265,7 +265,7 @@ for (const [what, at, change, kind, words] of [
     inSite,
     where(/bikes\.json$/, ({ headers }) => ({ headers: { ...headers, "cache-control": "max-age=604800" } })),
     "note",
-    /may keep the list for 168 hours/,
+    /may hold the list for 168 hours/,
   ],
 ])
   test(`${what} is named`, async (test) => {
@@ -279,7 +279,7 @@ test("a host without https is named, and what it means for the site", async (tes
   const { wrong } = await checked(test, inSite, { name: "club.example" });
   assert.equal(wrong.length, 2);
   has(wrong, /The host does not use https/);
-  has(wrong, /Not kept for offline use: the host does not use https/);
+  has(wrong, /Not saved for offline use: the host does not use https/);
 });
 
 test("the site checks what the host has now, whatever browsers have kept of it", async (test) => {

@@ -53,7 +53,7 @@ async function* checks(): AsyncGenerator<Finding[]> {
   yield [
     isSecureContext
       ? good("The host uses https, or is this machine.")
-      : wrong("The host does not use https: browsers keep nothing for offline use."),
+      : wrong("The host does not use https: browsers save nothing for offline use."),
   ];
   yield await checkFiles(files);
   const said = field("list");

@@ -4,7 +4,7 @@ import { good, reason, wrong } from "./findings";
 import type { Finding } from "./findings";
 
 export async function checkKeeping(): Promise<Finding[]> {
-  const not = (why: string): Finding[] => [wrong(`Not kept for offline use: ${why}.`)];
+  const not = (why: string): Finding[] => [wrong(`Not saved for offline use: ${why}.`)];
   if (!isSecureContext) return not("the host does not use https");
   if (!("serviceWorker" in navigator)) return not("this browser has no service workers; try another one");
   const page = await fetch("./", { cache: "no-store" });
@@ -16,7 +16,7 @@ export async function checkKeeping(): Promise<Finding[]> {
     const state = await settled(worker);
     return state === "redundant" && registration.active === null
       ? not("a file of the site is missing, was changed, or leads elsewhere")
-      : [good("Kept for offline use after one visit.")];
+      : [good("Saved for offline use after one visit.")];
   } catch (failure) {
     return not(`the browser does not take service-worker.js: ${reason(failure)}`);
   }

@@ -51,7 +51,7 @@ async function staysAsked(address: URL): Promise<Finding[]> {
   if (Number(seconds ?? 0) <= 3600) return [];
   return [
     note(
-      `Browsers may keep the list for ${Math.round(Number(seconds) / 3600)} hours before they ask for a newer one.`,
+      `Browsers may hold the list for ${Math.round(Number(seconds) / 3600)} hours before they ask for a newer one.`,
     ),
   ];
 }
