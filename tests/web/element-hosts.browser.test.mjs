@@ -453,7 +453,7 @@ describe("bad input from a host", () => {
         (request, response) => response.writeHead(404).end(),
         /saddlerule-engine-\w+\.bin is not there: the server said 404/,
       ],
-      [readFileSync(sample("loan-shed.csv")), /saddlerule-engine-\w+\.bin is not as it was built/],
+      [readFileSync(sample("loan-shed.csv")), /saddlerule-engine-\w+\.bin does not run/],
     ]) {
       const { page, said, told } = await visit(test, fit, {
         pages: { [`/saddlerule/${named("engine")}`]: answer },
@@ -471,5 +471,24 @@ describe("bad input from a host", () => {
         assert.match(problem, words);
       });
     }
+  });
+
+  test("a policy that forbids wasm is named in the console and in an event, and the words are the reader's all the same", async (test) => {
+    const { page, said, told } = await visit(test, '<saddlerule-fit language="de"></saddlerule-fit>', {
+      head: `${head}<meta http-equiv="Content-Security-Policy" content="script-src 'self'">`,
+    });
+    await page.getByRole("textbox", { name: "Schrittlänge" }).waitFor();
+    const words = /engine-\w+\.bin does not run: CompileError.*Content Security Policy/;
+    await eventually(async () => {
+      assert.ok(
+        said.some((line) => words.test(line)),
+        said.join("\n"),
+      );
+      assert.ok(
+        (await told("problem")).some(
+          ({ code, problem }) => code === "files_not_loaded" && words.test(problem),
+        ),
+      );
+    });
   });
 });

@@ -55,7 +55,7 @@ const engines = engineOpener({
     const { body } = await fetched(engine);
     if (body === null) throw lost(`its file ${engine} is empty.`);
     return compiledFrom(body).catch((failure: unknown) => {
-      throw lost(`its file ${engine} is not as it was built: ${String(failure)}.`);
+      throw lost(`its file ${engine} does not run: ${String(failure)}.`);
     });
   },
   // A page that has this script from another origin has the engine on the page itself.
