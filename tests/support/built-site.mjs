@@ -53,12 +53,19 @@ export function engineIn(site) {
   return `files/${readdirSync(join(site, "files")).find((name) => name.endsWith(".wasm"))}`;
 }
 
-/** The club's website: its page, its list, and Saddlerule in /fit/ under the headers that the guide gives. */
-export async function serveClub(site) {
+/** As the guide says of the element's folder. */
+const packedElement =
+  "location /saddlerule/ { gzip on; gzip_types text/javascript application/javascript text/plain; }";
+
+/**
+ * The club's website: its page, its list, and Saddlerule in /fit/ under the headers that the guide gives; the element's folder in
+ * /saddlerule/ where it is given.
+ */
+export async function serveClub(site, { element } = {}) {
   const nginx = await Nginx.serve({
     root: join(root, "web/club-page"),
-    folders: { fit: site },
-    locations: nginxExample(),
+    folders: { fit: site, ...(element !== undefined && { saddlerule: element }) },
+    locations: nginxExample() + (element === undefined ? "" : packedElement),
   });
   return {
     nginx,

@@ -447,15 +447,15 @@ describe("bad input from a host", () => {
     assert.ok(said.every((line) => /404/.test(line)));
   });
 
-  test("an engine that is gone, or that a host has changed, is named in the console", async (test) => {
+  test("an engine that is gone, or that a host has changed, is named in the console and in an event", async (test) => {
     for (const [answer, words] of [
       [
         (request, response) => response.writeHead(404).end(),
         /saddlerule-engine-\w+\.bin is not there: the server said 404/,
       ],
-      [readFileSync(sample("loan-shed.csv")), /saddlerule-engine-\w+\.bin is not as it was built/],
+      [readFileSync(sample("loan-shed.csv")), /saddlerule-engine-\w+\.bin does not run/],
     ]) {
-      const { page, said } = await visit(test, fit, {
+      const { page, said, told } = await visit(test, fit, {
         pages: { [`/saddlerule/${named("engine")}`]: answer },
       });
       await eventually(() =>
@@ -465,6 +465,30 @@ describe("bad input from a host", () => {
         ),
       );
       await page.locator(".frame").waitFor();
+      await eventually(async () => {
+        const [{ code, problem }] = await told("problem");
+        assert.equal(code, "files_not_loaded");
+        assert.match(problem, words);
+      });
     }
+  });
+
+  test("a policy that forbids wasm is named in the console and in an event, and the words are the reader's all the same", async (test) => {
+    const { page, said, told } = await visit(test, '<saddlerule-fit language="de"></saddlerule-fit>', {
+      head: `${head}<meta http-equiv="Content-Security-Policy" content="script-src 'self'">`,
+    });
+    await page.getByRole("textbox", { name: "Schrittlänge" }).waitFor();
+    const words = /engine-\w+\.bin does not run: CompileError.*Content Security Policy/;
+    await eventually(async () => {
+      assert.ok(
+        said.some((line) => words.test(line)),
+        said.join("\n"),
+      );
+      assert.ok(
+        (await told("problem")).some(
+          ({ code, problem }) => code === "files_not_loaded" && words.test(problem),
+        ),
+      );
+    });
   });
 });

@@ -547,6 +547,38 @@ test("taken from the page, elements leave nothing: no engine, no thread, no list
   assert.deepEqual(problems, []);
 });
 
+test("a list that is switched a hundred times leaves nothing: memory is within a tenth of what it was after ten", async (test) => {
+  const { page, told, problems } = await visit(
+    test,
+    '<saddlerule-fit list="/bikes.json" view="rack"></saddlerule-fit>',
+    { pages: { "/other.json": shed } },
+  );
+  const session = await page.context().newCDPSession(page);
+  const heap = async () => {
+    await session.send("HeapProfiler.collectGarbage");
+    return (await session.send("Runtime.getHeapUsage")).usedSize;
+  };
+  await eventually(async () => assert.equal((await told("list")).length, 1));
+  const switched = async (from, to) => {
+    for (let turn = from; turn < to; ++turn) {
+      await page.evaluate((turn) => {
+        window.told.length = 0;
+        document.querySelector("saddlerule-fit").list = turn % 2 === 0 ? "/other.json" : "/bikes.json";
+      }, turn);
+      await page.waitForFunction(() => window.told.some(({ what }) => what === "list"));
+    }
+  };
+  await switched(0, 10);
+  const afterTen = await heap();
+  await switched(10, 100);
+  await eventually(async () => {
+    const grown = (await heap()) / afterTen;
+    assert.ok(grown < 1.1, `${grown} times as much`);
+  });
+  assert.equal(page.workers().length, 1);
+  assert.deepEqual(problems, []);
+});
+
 test("moved within the page, an element keeps all that was typed into it", async (test) => {
   const { page, told, inseam } = await visit(
     test,

@@ -3,6 +3,7 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { outside, styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { checkPage } from "./check-page.mjs";
 import { packageFiles } from "./element-package.mjs";
 import { deflated } from "./packing.mjs";
 import { scriptText } from "./scripts.mjs";
@@ -36,9 +37,13 @@ export async function elementFiles({ engine, sizes }) {
   });
   const app = put("app", "js", script);
   const named = text("element-app-file", `export const app = ${JSON.stringify(app)};`);
-  return {
+  const pasted = {
     "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", { parts: [named] }),
     "saddlerule-frame.js": await scriptText("embedding/frame-host.ts"),
+  };
+  return {
+    ...pasted,
+    ...(await checkPage("element", { ...pasted, ...hashed }, files.engine)),
     "index.js": await scriptText("embedding/element-module.ts", {
       format: "esm",
       parts: [named, outside("element-app", `./${app}`)],

@@ -46,17 +46,27 @@ ${headers.join("\n")}
 `;
 }
 
-/** For a file .htaccess in the site's folder. */
+/** For a file .htaccess in the site's folder. A directive of a module that a host has not turned on would end in an error 500 for every file. */
 export function apacheExample() {
-  const headers = Object.entries(siteHeaders).map(([name, value]) => `Header always set ${name} "${value}"`);
-  return `# The site of Saddlerule, for a file called .htaccess in its folder. Needs mod_headers, mod_mime and mod_deflate.
+  const headers = Object.entries(siteHeaders).map(
+    ([name, value]) => `  Header always set ${name} "${value}"`,
+  );
+  return `# The site of Saddlerule, for a file called .htaccess in its folder. What a host's modules cannot do is left out.
+<IfModule mod_headers.c>
 ${headers.join("\n")}
-# Requested again each time, except for what is in files/, whose names depend on their content.
-Header set Cache-Control "no-cache"
-Header set Cache-Control "max-age=86400" "expr=%{REQUEST_URI} =~ m#/files/#"
-AddType application/wasm .wasm
-AddType application/manifest+json .webmanifest
-AddOutputFilterByType DEFLATE application/wasm application/json application/manifest+json image/svg+xml
-AddOutputFilterByType DEFLATE text/html text/css text/javascript application/javascript text/plain
+  # Requested again each time, except for what is in files/, whose names depend on their content.
+  Header set Cache-Control "no-cache"
+  Header set Cache-Control "max-age=86400" "expr=%{REQUEST_URI} =~ m#/files/#"
+</IfModule>
+<IfModule mod_mime.c>
+  AddType application/wasm .wasm
+  AddType application/manifest+json .webmanifest
+</IfModule>
+<IfModule mod_filter.c>
+  <IfModule mod_deflate.c>
+    AddOutputFilterByType DEFLATE application/wasm application/json application/manifest+json image/svg+xml
+    AddOutputFilterByType DEFLATE text/html text/css text/javascript application/javascript text/plain
+  </IfModule>
+</IfModule>
 `;
 }

@@ -5,6 +5,12 @@ import { gzipSync } from "node:zlib";
 import { root } from "./places.mjs";
 import { integrityOf } from "./policy.mjs";
 
+/**
+ * Begins a page: it is UTF-8 then, whatever else a server says of all its pages (WHATWG Encoding, "BOM sniff"; the hash of an inline script
+ * counts on it). Escapes for every letter beyond ASCII would take some hundred bytes.
+ */
+export const byteOrderMark = "\ufeff";
+
 export async function writeOut(file, content) {
   await mkdir(path.dirname(file), { recursive: true });
   await writeFile(file, content);

@@ -6,6 +6,7 @@ import { elementFiles } from "./element.mjs";
 import { apacheExample, nginxExample } from "./hosting.mjs";
 import { licenceTexts } from "./licences.mjs";
 import { root, web } from "./places.mjs";
+import { pluginFiles } from "./plugin.mjs";
 import { integrityOf } from "./policy.mjs";
 import { singleFile } from "./single-file.mjs";
 import { siteFiles } from "./site.mjs";
@@ -37,6 +38,7 @@ export async function releaseFiles(how) {
     "saddlerule-site.zip": await download("site.txt", within("fit", site)),
     "saddlerule-element.zip": await download("element.txt", within("saddlerule", element)),
     "saddlerule-media-library.zip": await download("media-library.txt", forUpload),
+    "saddlerule-wordpress.zip": zipped(await pluginFiles(element, licences)),
     ...within("club-page", await clubPage()),
     "hosting/nginx.conf": nginxExample(),
     "hosting/apache.htaccess": apacheExample(),

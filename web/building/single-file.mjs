@@ -5,6 +5,7 @@ import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundl
 import { firstSight } from "./first-sight.mjs";
 import { deflated } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
+import { byteOrderMark } from "./output.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
@@ -46,7 +47,7 @@ async function assembled({ pageStyle, sealedStyle, start, script, blocks, reach,
   });
   const [engine, ...others] = Object.entries(blocks);
   // The icon is the sign of its tab; without one, browsers ask the server for it.
-  return `<!doctype html>
+  return `${byteOrderMark}<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">

@@ -4,7 +4,10 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { sampleTexts, styleAsText, text, translatedTexts } from "./bundled-parts.mjs";
+import { checkPage } from "./check-page.mjs";
 import { firstSight } from "./first-sight.mjs";
+import { apacheExample } from "./hosting.mjs";
+import { byteOrderMark } from "./output.mjs";
 import { iconText } from "./page-icon.mjs";
 import { web } from "./places.mjs";
 import { integrityOf, policyText, siteDirectives } from "./policy.mjs";
@@ -50,9 +53,11 @@ export async function siteFiles({ engine, sizes }) {
     "manifest.webmanifest": manifest(icons),
     ...hashed,
   };
+  const kept = { ...page, "service-worker.js": await serviceWorker(page) };
   return {
-    ...page,
-    "service-worker.js": await serviceWorker(page),
+    ...kept,
+    ...(await checkPage("site", kept, places.engine)),
+    ".htaccess": apacheExample(),
     "site-settings.json": await readFile(path.join(web, "site/site-settings.json")),
   };
 }
@@ -102,7 +107,7 @@ function manifest({ small, large, maskable }) {
 }
 
 function indexPage({ early, script, sheet, icons, first }) {
-  return `<!doctype html>
+  return `${byteOrderMark}<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">

@@ -17,7 +17,7 @@ export interface Files {
   /** Tells one version from another. */
   version: string;
   /** Where they were looked for, for whoever wrote the page. */
-  from: string;
+  from: () => string;
   load: () => Promise<App>;
 }
 
@@ -60,7 +60,7 @@ export function defineElement({ version, from, load }: Files): void {
   if (known !== undefined) {
     if (known.version !== version)
       console.warn(
-        `${name}: another version of it is on this page already; the one from ${from} is left out.`,
+        `${name}: another version of it is on this page already; the one from ${from()} is left out.`,
       );
     return;
   }
@@ -129,7 +129,7 @@ export function defineElement({ version, from, load }: Files): void {
       this.#running = loadOnce().then((app) => app.start(this));
       this.#running.catch((failure: unknown) => {
         this.#running = null;
-        const problem = `${name}: its files could not be loaded from beside ${from} (${String(failure)}).`;
+        const problem = `${name}: its files could not be loaded from beside ${from()} (${String(failure)}).`;
         console.warn(problem);
         const detail = { code: "files_not_loaded", problem };
         this.dispatchEvent(new CustomEvent("saddlerule-problem", { bubbles: true, composed: true, detail }));

@@ -24,14 +24,21 @@ import { tellWebmaster } from "./tell-webmaster";
 
 /** A cache may still say what was so before the files were replaced. */
 async function fetched(address: string): Promise<Response> {
-  const first = await fetch(address);
-  const response = first.ok ? first : await fetch(address, { cache: "reload" });
+  const asked = (cache: RequestCache): Promise<Response> =>
+    fetch(address, { cache }).catch((failure: unknown) => {
+      throw lost(`its file ${address} does not come: ${String(failure)}.`);
+    });
+  const first = await asked("default");
+  const response = first.ok ? first : await asked("reload");
   if (!response.ok) throw lost(`its file ${address} is not there: the server said ${response.status}.`);
   return response;
 }
 
+const causes = new Set<string>();
+
 /** Readers are told that something went wrong, and the webmaster what. */
 function lost(cause: string): Error {
+  causes.add(cause);
   tellWebmaster(cause);
   return new Error(cause);
 }
@@ -48,7 +55,7 @@ const engines = engineOpener({
     const { body } = await fetched(engine);
     if (body === null) throw lost(`its file ${engine} is empty.`);
     return compiledFrom(body).catch((failure: unknown) => {
-      throw lost(`its file ${engine} is not as it was built: ${String(failure)}.`);
+      throw lost(`its file ${engine} does not run: ${String(failure)}.`);
     });
   },
   // A page that has this script from another origin has the engine on the page itself.
@@ -101,7 +108,7 @@ export function start(host: HTMLElement): Running {
     // The first time it is drawn.
     onLanguage: () => fallback?.remove(),
   });
-  const stopTelling = tellChanges(host, mounted);
+  const stopTelling = tellChanges(host, mounted, causes);
   const stopMinding = mindHost(host);
   const headings = headingsFrom(host);
   const setHeadings = (): void => {

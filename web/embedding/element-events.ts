@@ -16,8 +16,11 @@ export function tellOutside(host: Element, what: Told, detail: object): void {
   host.dispatchEvent(new CustomEvent(`saddlerule-${what}`, { bubbles: true, composed: true, detail }));
 }
 
-/** Tells whatever changes. Returns the way to stop. */
-export function tellChanges(host: Element, mounted: Mounted): () => void {
+/**
+ * Tells whatever changes. Returns the way to stop.
+ * @param lostFiles what files of the element's own did not come, a sentence each
+ */
+export function tellChanges(host: Element, mounted: Mounted, lostFiles: ReadonlySet<string>): () => void {
   const last: Partial<Record<Told, unknown>> = {};
 
   /** Once, as long as it is the same. */
@@ -31,7 +34,11 @@ export function tellChanges(host: Element, mounted: Mounted): () => void {
     const { loaded, edition, refusal } = state.list;
     tell("list", edition, loaded && { title: loaded.list?.title ?? null, ...countsOf(loaded.counts) });
     const problem = refusal?.problem ?? brokenDown(state);
-    tell("problem", problem, problem && { code: problem.code, problem: inWords(problem, mounted) });
+    const cause = String(problem?.figures.what);
+    const told = lostFiles.has(cause)
+      ? { code: "files_not_loaded", problem: cause }
+      : problem && { code: problem.code, problem: inWords(problem, mounted) };
+    tell("problem", problem, told);
     const verdict = verdictShown(state, host);
     tell("verdict", JSON.stringify(verdict), verdict);
   });

@@ -16,22 +16,35 @@ function ofDocument<Name extends "currentScript" | "scripts">(property: Name): D
   return own?.get?.call(document) as Document[Name];
 }
 
+function scripts(): HTMLScriptElement[] {
+  return Array.from(ofDocument("scripts"));
+}
+
 /** Where this script came from. A module does not know, and looks for its own name among the page's scripts. */
 function ownAddress(): string {
   const running = ofDocument("currentScript");
   if (running instanceof HTMLScriptElement && running.src !== "") return running.src;
-  for (const script of Array.from(ofDocument("scripts")))
-    if (script instanceof HTMLScriptElement && script.src.includes("saddlerule-fit")) return script.src;
-  return location.href;
+  return scripts().find(({ src }) => src.includes("saddlerule-fit"))?.src ?? location.href;
 }
 
-const from = "document" in globalThis ? ownAddress() : "";
+const own = "document" in globalThis ? ownAddress() : "";
 
-const loaded = (file: string): Promise<App> => import(new URL(file, from).href) as Promise<App>;
+/**
+ * Where scripts are joined, or put into the page, a <script data-saddlerule="/saddlerule/"> names the folder. It is a script because
+ * whoever can put one into a page needs no other way to run theirs.
+ */
+function from(): string {
+  const named = scripts().find(({ dataset }) => dataset.saddlerule);
+  return named === undefined
+    ? own
+    : new URL(`${named.dataset.saddlerule}/saddlerule-fit.js`, named.baseURI).href;
+}
+
+const loaded = (file: string): Promise<App> => import(new URL(file, from()).href) as Promise<App>;
 
 /** A browser may have kept this script from before the files beside it were replaced: as it is now, it names others. */
 async function loadedAnew(failure: unknown): Promise<App> {
-  const response = await fetch(from, { cache: "reload" });
+  const response = await fetch(from(), { cache: "reload" });
   const [now] = /saddlerule-app-\w+\.js/.exec(await response.text()) ?? [];
   if (!response.ok || now === undefined || now === app) throw failure;
   return loaded(now);

@@ -2,4 +2,4 @@
 import { app } from "element-app-file";
 import { defineElement } from "./define-element";
 
-defineElement({ version: app, from: import.meta.url, load: () => import("element-app") });
+defineElement({ version: app, from: () => import.meta.url, load: () => import("element-app") });

@@ -13,6 +13,7 @@ const ownCache = ours + version;
 /** Stands in a cache that is whole, with its place among the versions that came one after another. */
 const wholeMark = new URL("whole-version", scope);
 
+/** Asked for as "./": many hosts lead its full name there, and an answer that was led elsewhere opens no page later. */
 const pagePath = "index.html";
 
 /** Files called by their content; what is elsewhere has the same name in every version. */
@@ -42,7 +43,7 @@ async function fetched({ path, integrity }: (typeof files)[number]): Promise<Res
   const had = hashed ? await inVersions(inSite(path)) : undefined;
   if (had !== undefined) return had;
   const asked = async (cache: RequestCache): Promise<Response> => {
-    const response = await fetch(inSite(path), { integrity, cache });
+    const response = await fetch(inSite(path === pagePath ? "./" : path), { integrity, cache });
     if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
     return response;
   };

@@ -42,8 +42,9 @@ function isOwnPage({ origin, pathname }: URL): boolean {
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const address = new URL(request.url);
-  // All else goes to the network by itself.
-  if (request.method !== "GET" || address.origin !== self.location.origin) return;
+  // All else goes to the network by itself, and so does what check.html wants to see as the host gives it.
+  const isOwn = request.method === "GET" && address.origin === self.location.origin;
+  if (!isOwn || request.cache === "no-store") return;
   if (request.mode === "navigate") {
     const page = pageOfVersion(address);
     if (page === null) return;
