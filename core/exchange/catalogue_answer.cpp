@@ -33,8 +33,7 @@ void table_field(JsonWriter& json, const TableSketch* table) {
                     json.text(column.field->name);
                 else
                     json.null();
-                json.key("values").array_of(column.values,
-                                            [&](const std::string& value) { json.text(value); });
+                field(json, "values", column.values);
             });
         });
     });

@@ -12,6 +12,7 @@
 #include "core/lists/catalogue/table_head.h"
 #include "core/lists/keeping/json_list_writer.h"
 
+#include <cmath>
 #include <utility>
 
 namespace saddlerule {
@@ -38,10 +39,11 @@ SaidColumns said_columns(RequestFields& fields) {
     const auto places = *ClosedRange<double>::between(1.0, double{most_table_columns});
     RequestFields columns(*given, fields.path_of("columns"));
     for (const CatalogueField& field : catalogue_fields()) {
-        const bool in_none = columns.given_as_null(field.name);
+        const JsonMember* const member = given->find(field.name);
         const auto place = columns.optional_number(field.name, places);
-        if (in_none || place)
-            said.emplace_back(field.name, static_cast<std::size_t>(place.value_or(0.0)));
+        columns.require(!place || std::floor(*place) == *place, field.name, "the place of a column, from 1");
+        if (member) // with null it is in none
+            said.emplace_back(&field, static_cast<std::size_t>(place.value_or(0.0)));
     }
     if (auto problem = columns.finish())
         fields.report(*std::move(problem));

@@ -334,10 +334,11 @@ test("what the engine says in English words inside a figure has its words too", 
   assert.equal(said("reading_outside_plausible", slip).slip, "vielleicht waren die Schuhe aus");
 });
 
-test("every English fragment that the page knows is in the engine's sources", () => {
+test("every English fragment that the page knows is in the engine's sources, or where the page reads spreadsheets", () => {
   const sources = readdirSync(join(root, "core"), { recursive: true, withFileTypes: true })
     .filter(({ name }) => name.endsWith(".cpp"))
     .map(({ name, parentPath, path }) => readFileSync(join(parentPath ?? path, name), "utf8"))
+    .concat(readFileSync(join(root, "web/engine/spreadsheet.ts"), "utf8"))
     .join("\n")
     .replaceAll('\\"', '"');
   for (const fragment of Object.keys(english.problems.fragments))

@@ -1,5 +1,5 @@
 // What was refused: by the engine, or by the page with a code of its own.
-import type { NoteFields, SetAside } from "./wire";
+import type { NoteFields, SetAside, TableSketch } from "./wire";
 
 export interface RefusalNote extends Omit<NoteFields, "code"> {
   code: string;
@@ -8,6 +8,7 @@ export interface RefusalNote extends Omit<NoteFields, "code"> {
 export interface Refusal {
   error: RefusalNote;
   set_aside?: SetAside[];
+  table?: TableSketch;
 }
 
 export function isRefusal(answer: object): answer is Refusal {

@@ -505,8 +505,8 @@ export interface TableSketch {
     heading: string;
     /** The field that it is taken for */
     field: string | null;
-    /** What is in the first rows below */
-    values: string[];
+    /** What is in the first rows below, with commas between */
+    values: string;
   }[];
 }
 

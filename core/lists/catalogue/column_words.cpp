@@ -20,15 +20,8 @@ constexpr ColumnWords column_words[]{
              "modelo naam fiets "},
     {"wheel", " wheels wheelsize tyre tire zoll laufrad reifen radgr\xC3\xB6\xC3\x9F"
               "e roue roues pneu rueda ruedas wiel wielmaat wielen "},
-    {"standover", " standoverheight \xC3\xBC"
-                  "berstandsh\xC3\xB6he "},
     {"mass_kg", " weight gewicht poids peso "},
-    {"brakes", " brake bremse bremsen frein freins freno frenos rem remmen "},
-    {"gears", " g\xC3\xA4nge vitesses marchas versnellingen "},
     {"price", " preis prix precio prijs "},
-    {"colours", " colour color colors farbe farben couleur couleurs colores kleur kleuren "},
-    {"condition", " zustand \xC3\xA9tat estado staat "},
-    {"available", " verf\xC3\xBCgbar disponible beschikbaar "},
     {"notes", " note remark remarks comment comments bemerkung bemerkungen notiz notizen remarque remarques "
               "nota notas "
               "observaciones opmerking opmerkingen "},

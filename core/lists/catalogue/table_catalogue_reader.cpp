@@ -132,10 +132,11 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     std::vector<SetAside> set_aside;
     auto list = builder.finish(&set_aside, options.to_mend);
     if (!facts.units && !options.to_mend) {
-        if (list)
-            set_aside = list->catalogue.set_aside;
-        if (auto question = question_of_units(set_aside, entries))
+        std::vector<SetAside>& in_list = list ? list.value().catalogue.set_aside : set_aside;
+        if (auto question = question_of_units(in_list, entries)) {
+            std::swap(set_aside, in_list);
             list = *std::move(question);
+        }
     }
     if (refused)
         *refused = std::move(set_aside);

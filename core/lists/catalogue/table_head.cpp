@@ -167,34 +167,28 @@ void take_titles(Attempt& attempt, TableRecords rows) {
     }
 }
 
-/// Goes to the row of headings that nobody knows: the first one that is more than half as full as the fullest.
-void guess_row(Attempt& attempt, const TableRecords& before_first) {
-    TableRecords rows = before_first;
-    for (std::size_t i = 0; i < upper_rows && rows.next(); ++i)
-        attempt.filled = std::max(attempt.filled, filled_cells(rows.cells()));
-    attempt.rows = before_first;
-    while (attempt.rows.next() && 2 * filled_cells(attempt.rows.cells()) <= attempt.filled)
-        ;
-    take_columns(attempt);
-}
-
-/// Goes to the row of the upper ones that says most.
+/// Goes to the row of the upper ones that says most. Where none says anything, to the first that is more than half as full as the
+/// fullest.
 void find_row(Attempt& attempt) {
     const TableRecords before_first = attempt.rows.before_this_row();
-    Attempt read{.rows = before_first, .remarks = {}, .columns = {}};
-    for (std::size_t i = 0; i < upper_rows && read.rows.next(); ++i) {
-        take_columns(read);
-        if (read.is_header() && read.known > attempt.known) {
-            attempt.rows = read.rows;
-            attempt.columns = read.columns;
-            attempt.known = read.known;
-            attempt.saddle_known = read.saddle_known;
+    std::size_t best = 0;
+    std::size_t most = 0;
+    attempt.rows = before_first;
+    for (std::size_t i = 0; i < upper_rows && attempt.rows.next(); ++i) {
+        take_columns(attempt);
+        if (attempt.is_header() && attempt.known > most) {
+            most = attempt.known;
+            best = attempt.rows.row();
         }
+        attempt.filled = std::max(attempt.filled, filled_cells(attempt.rows.cells()));
         if (attempt.known >= 2 && attempt.saddle_known)
             break;
     }
-    if (!attempt.is_header())
-        guess_row(attempt, before_first);
+    attempt.rows = before_first;
+    while (attempt.rows.next() &&
+           (best > 0 ? attempt.rows.row() < best : 2 * filled_cells(attempt.rows.cells()) <= attempt.filled))
+        ;
+    take_columns(attempt);
     take_titles(attempt, before_first);
 }
 
@@ -240,10 +234,7 @@ Attempt best_attempt(std::string_view text) {
 
 /// What is said of the columns goes before what their headings seem to say.
 void take_said(std::vector<TableColumn>& columns, const SaidColumns& said) {
-    for (const auto& [name, place] : said) {
-        const CatalogueField* const field = field_named(name);
-        if (!field)
-            continue;
+    for (const auto& [field, place] : said) {
         for (TableColumn& column : columns) {
             if (column.field != field)
                 continue;
@@ -257,7 +248,8 @@ void take_said(std::vector<TableColumn>& columns, const SaidColumns& said) {
     }
 }
 
-constexpr std::size_t sketched_values = 3;
+/// Enough of the values to know a column by.
+constexpr std::size_t sketched_length = 12;
 
 TableSketch sketch_of(const Attempt& attempt) {
     TableSketch sketch{.heading_row = attempt.rows.row(), .columns = {}};
@@ -267,10 +259,10 @@ TableSketch sketch_of(const Attempt& attempt) {
     for (std::size_t i = 0; i < upper_rows && rows.next(); ++i) {
         const auto cells = rows.cells();
         for (std::size_t place = 0; place < std::min(cells.size(), sketch.columns.size()); ++place) {
-            std::vector<std::string>& values = sketch.columns[place].values;
-            if (const std::string_view text = trimmed(cells[place].text);
-                !text.empty() && values.size() < sketched_values)
-                values.push_back(excerpt(text));
+            std::string& values = sketch.columns[place].values;
+            const std::string_view text = trimmed(cells[place].text);
+            if (!text.empty() && values.size() < sketched_length)
+                values.append(values.empty() ? "" : ", ").append(excerpt(text));
         }
     }
     return sketch;
@@ -283,9 +275,8 @@ bool starts_with_digit(const std::string& text) {
 /// A letter to the parents has commas too; a table of bikes has figures under two of its headings or more.
 bool may_be_bikes(const TableSketch& sketch) {
     const auto figures =
-        std::count_if(sketch.columns.begin(), sketch.columns.end(), [](const SketchedColumn& column) {
-            return std::any_of(column.values.begin(), column.values.end(), starts_with_digit);
-        });
+        std::count_if(sketch.columns.begin(), sketch.columns.end(),
+                      [](const SketchedColumn& column) { return starts_with_digit(column.values); });
     return figures >= 2;
 }
 

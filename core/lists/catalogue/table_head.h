@@ -24,13 +24,13 @@ struct TableHead {
 };
 
 /// What whoever opens a table says of its columns: the fields that are in them, by places from 1. Place 0: in none.
-using SaidColumns = std::vector<std::pair<std::string, std::size_t>>;
+using SaidColumns = std::vector<std::pair<const CatalogueField*, std::size_t>>;
 
 /// A column as somebody who is asked what it holds sees it.
 struct SketchedColumn {
     std::string heading;
     const CatalogueField* field = nullptr; ///< that it is taken for
-    std::vector<std::string> values;       ///< the first ones
+    std::string values;                    ///< the first ones, with commas between them
 };
 
 /// What is seen of a table before its columns are settled.
