@@ -20,21 +20,43 @@ void write(JsonWriter& json, const std::vector<SetAside>& set_aside) {
     json.array_of(set_aside, [&](const SetAside& entry) { write_set_aside(json, entry); });
 }
 
-std::string load_answer(const KeptList& list) {
+void table_field(JsonWriter& json, const TableSketch* table) {
+    if (!table)
+        return;
+    json.key("table").object([&] {
+        field(json, "heading_row", table->heading_row);
+        json.key("columns").array_of(table->columns, [&](const SketchedColumn& column) {
+            json.object([&] {
+                field(json, "heading", column.heading);
+                json.key("field");
+                if (column.field)
+                    json.text(column.field->name);
+                else
+                    json.null();
+                field(json, "values", column.values);
+            });
+        });
+    });
+}
+
+std::string load_answer(const KeptList& list, const TableSketch* table) {
     JsonWriter json;
     json.object([&] {
         list_summary_field(json, list);
         field(json, "set_aside", list.catalogue.set_aside);
         field(json, "notes", list.catalogue.notes);
+        table_field(json, table);
     });
     return json.take();
 }
 
-std::string load_refusal(const Problem& problem, const std::vector<SetAside>& set_aside) {
+std::string load_refusal(const Problem& problem, const std::vector<SetAside>& set_aside,
+                         const TableSketch* table) {
     JsonWriter json;
     json.object([&] {
         field(json, "error", problem);
         field(json, "set_aside", set_aside);
+        table_field(json, table);
     });
     return json.take();
 }

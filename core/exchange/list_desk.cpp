@@ -6,10 +6,13 @@
 #include "core/exchange/merge_request.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/save_answer.h"
+#include "core/lists/catalogue/catalogue_fields.h"
 #include "core/lists/catalogue/catalogue_reader.h"
 #include "core/lists/catalogue/list_header.h"
+#include "core/lists/catalogue/table_head.h"
 #include "core/lists/keeping/json_list_writer.h"
 
+#include <cmath>
 #include <utility>
 
 namespace saddlerule {
@@ -27,11 +30,33 @@ constexpr WireName<LengthUnit> list_units[] = {
     {"in", LengthUnit::inch},
 };
 
+/// `columns`: the fields that are in them, each with the column's place from 1, or null for none.
+SaidColumns said_columns(RequestFields& fields) {
+    SaidColumns said;
+    const JsonValue* given = fields.optional("columns");
+    if (given == nullptr)
+        return said;
+    const auto places = *ClosedRange<double>::between(1.0, double{most_table_columns});
+    RequestFields columns(*given, fields.path_of("columns"));
+    for (const CatalogueField& field : catalogue_fields()) {
+        const JsonMember* const member = given->find(field.name);
+        const auto place = columns.optional_number(field.name, places);
+        columns.require(!place || std::floor(*place) == *place, field.name, "the place of a column, from 1");
+        if (member) // with null it is in none
+            said.emplace_back(&field, static_cast<std::size_t>(place.value_or(0.0)));
+    }
+    if (auto problem = columns.finish())
+        fields.report(*std::move(problem));
+    return said;
+}
+
 ReadingOptions reading_options(RequestFields& fields, const GivenFile& file) {
     return {.encoding =
                 fields.optional_choice("encoding", encoding_names).value_or(TextEncoding::told_by_file),
             .table_units = fields.optional_choice("table_units", list_units),
+            .columns = said_columns(fields),
             .to_mend = fields.optional_flag("to_mend").value_or(false),
+            .sketch = nullptr,
             .progress = file.progress};
 }
 
@@ -45,18 +70,21 @@ std::span<const Bike> ListDesk::bikes() const {
 
 std::string ListDesk::load(RequestFields& fields, const GivenFile& file) {
     const auto view = optional_list_view(fields);
-    const ReadingOptions options = reading_options(fields, file);
+    ReadingOptions options = reading_options(fields, file);
     if (auto problem = fields.finish())
         return error_answer(*problem);
     std::vector<SetAside> refused;
+    TableSketch sketch;
+    options.sketch = &sketch;
     auto read = read_catalogue(file.bytes, &refused, options);
+    const TableSketch* table = sketch.needs_a_word() ? &sketch : nullptr;
     if (!read) {
         if (view && refused.size() > most_refused_beside_rows)
             refused.erase(refused.begin() + most_refused_beside_rows, refused.end());
-        return load_refusal(read.problem(), refused);
+        return load_refusal(read.problem(), refused, table);
     }
     take(std::move(read).value());
-    return view ? view_answer(*view) : load_answer(*list_);
+    return view ? view_answer(*view, nullptr, table) : load_answer(*list_, table);
 }
 
 std::string ListDesk::new_list(RequestFields& fields, std::string_view request_text) {
@@ -193,7 +221,8 @@ const std::vector<SlipMark>& ListDesk::slips() {
     return *slips_;
 }
 
-std::string ListDesk::view_answer(const ListView& view, const std::vector<ListChange>* undo) {
+std::string ListDesk::view_answer(const ListView& view, const std::vector<ListChange>* undo,
+                                  const TableSketch* table) {
     JsonWriter json;
     json.object([&] {
         if (!list_)
@@ -202,6 +231,7 @@ std::string ListDesk::view_answer(const ListView& view, const std::vector<ListCh
             list_view_fields(json, *list_, slips(), surroundings_, view);
         if (undo)
             undo_field(json, *undo);
+        table_field(json, table);
     });
     return json.take();
 }

@@ -7,6 +7,7 @@
 #include "core/exchange/years_answer.h"
 #include "core/lists/catalogue/kept_list.h"
 #include "core/lists/catalogue/reading_progress.h"
+#include "core/lists/catalogue/table_head.h"
 #include "core/lists/keeping/list_editor.h"
 
 #include <memory>
@@ -44,7 +45,8 @@ public:
 private:
     void take(KeptList list);
     const std::vector<SlipMark>& slips();
-    std::string view_answer(const ListView& view, const std::vector<ListChange>* undo = nullptr);
+    std::string view_answer(const ListView& view, const std::vector<ListChange>* undo = nullptr,
+                            const TableSketch* table = nullptr);
     std::string edited(ListEditor& editor, const std::optional<ListView>& view);
 
     std::optional<KeptList> list_;

@@ -114,7 +114,15 @@ export const everyExchange = [
   { name: "load", request: { do: "load" } },
   {
     name: "load, rows",
-    request: { do: "load", rows, show: "bikes", find: "a", table_units: "cm", to_mend: true },
+    request: {
+      do: "load",
+      rows,
+      show: "bikes",
+      find: "a",
+      table_units: "cm",
+      columns: { name: 1, wheel: null },
+      to_mend: true,
+    },
   },
   {
     name: "new_list",

@@ -175,7 +175,7 @@ test("the children are saved as CSV, and the file brings them back on another mo
   assert.deepEqual([head, anna], ["name,inseam,stage", "Anna,49.5 cm,starting"]);
   assert.match(ben, /^'=Ben,/, "no spreadsheet takes a name for a formula");
   await page.getByRole("button", { name: "Remove all children" }).click();
-  await page.getByLabel("Open a CSV file").setInputFiles(file);
+  await page.getByLabel("Open a file (xlsx, CSV)").setInputFiles(file);
   await page.getByText("2 of 2 have a bike").waitFor();
   await page.getByText("=Ben", { exact: true }).waitFor();
   assert.deepEqual(faults, []);

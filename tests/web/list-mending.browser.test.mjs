@@ -89,6 +89,24 @@ test("swapped heights are repaired by a tap, never unasked, and taken back", asy
   await close();
 });
 
+test("Ctrl+Z takes a step back and Ctrl+Shift+Z does it again; in a field it is the browser's", async () => {
+  const { page, faults, close } = await openDesk(browser, screens.phone, [hall]);
+  await entry(page, "Loan 02").getByRole("button", { name: "Swap them" }).click();
+  await page.getByText("Fixed Loan 02.", { exact: true }).waitFor();
+  await eventually(async () => assert.match((await focused(page)).text, /Loan 02/));
+  await page.keyboard.press("Control+z");
+  await page.getByText("Undone: Fixed Loan 02.").waitFor();
+  await page.keyboard.press("Control+z"); // there is no more to take back
+  await page.keyboard.press("Control+Shift+z");
+  await page.getByText("Fixed Loan 02.", { exact: true }).waitFor();
+  await field(page, "Find a bike").fill("Loan");
+  await page.keyboard.press("Control+z");
+  await eventually(async () => assert.equal(await field(page, "Find a bike").inputValue(), ""));
+  await page.getByText("Fixed Loan 02.", { exact: true }).waitFor();
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("inches typed as centimetres are repaired all at once, and all taken back at once", async () => {
   const bikes = ["A", "B", "C"].map((id) => ({ id, saddle_lowest: 17.5, saddle_highest: 24.5 }));
   const list = folder.file(

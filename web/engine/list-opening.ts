@@ -8,11 +8,14 @@ import type { Store } from "../state/store";
 import type { Engine, EngineDoor } from "./engine-door";
 import type { OnProgress } from "./thread";
 import { sent } from "./keep-answered";
+import { spreadsheetTable } from "./spreadsheet";
 import { rackQuestion } from "./rack-question";
 import type { FileHandle } from "./list-saving";
 import { isRefusal } from "./refusal";
 import type { Refusal } from "./refusal";
-import type { EntryChange, LengthUnit, ListRowsAnswer, SaveAnswer } from "./wire";
+import type { EntryChange, LengthUnit, ListRowsAnswer, LoadRequest, SaveAnswer, TableSketch } from "./wire";
+
+type SaidColumns = NonNullable<LoadRequest["columns"]>;
 
 export interface ListSource {
   name: string;
@@ -20,6 +23,8 @@ export interface ListSource {
   encoding?: "windows-1252";
   /** What its lengths count in, said by the reader where the table says nothing of it. */
   tableUnits?: LengthUnit;
+  /** What its columns hold, said by the reader where their headings do not. */
+  columns?: SaidColumns;
   /** Opened even where none of its bikes can be used. */
   toMend?: true;
   /** It was open when the page was left, and is beside others of its name as it was then. */
@@ -44,7 +49,7 @@ export interface BytesHooks {
 }
 
 /** What a file does not say of itself, or how it is to be taken. */
-export type SaidOfFile = Pick<ListSource, "encoding" | "tableUnits" | "toMend">;
+export type SaidOfFile = Pick<ListSource, "encoding" | "tableUnits" | "columns" | "toMend">;
 
 /** What else is to happen as a list comes into use. */
 export interface ListOpeningHooks {
@@ -67,6 +72,7 @@ interface Arrived {
   /** They are no longer those of the file. */
   rewritten: boolean;
   list: ListRowsAnswer;
+  table: TableSketch | undefined;
   judged: object;
   posed: Posed;
 }
@@ -79,6 +85,9 @@ const shownAfter = 300;
 export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: ListOpeningHooks): ListOpening {
   let underWay: AbortController | null = null;
   let last: ListSource | null = null;
+  let asked: TableSketch | undefined;
+  /** By the headings of tables: the same ones are not asked about twice. */
+  const said = new Map<string, SaidColumns>();
 
   async function open(source: ListSource): Promise<void> {
     underWay?.abort();
@@ -96,8 +105,8 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
       store.change(listRefused(source.name, arrived, source.named ?? false));
       return;
     }
-    const { bytes, rewritten, list, judged, posed } = arrived;
-    store.change(listOpened(list, source.sample));
+    const { bytes, rewritten, list, table, judged, posed } = arrived;
+    store.change(listOpened(list, source.sample, table));
     store.change(answered(rackQuestion, posed, judged));
     const opened = rewritten ? withoutEncoding(source) : source;
     hooks.opened({ ...opened, ...(keptOn && { keptOn }) }, bytes, list);
@@ -123,21 +132,27 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
 
   async function readAndJudged(
     engine: Engine,
-    { encoding, tableUnits, toMend, kept, sample, edits = [] }: ListSource,
+    source: ListSource,
     bytes: Uint8Array,
     onProgress: OnProgress,
   ): Promise<Arrived | Refusal> {
+    const { encoding, tableUnits, columns, toMend, kept, sample, edits = [] } = source;
     const list = await engine.ask(
       {
         do: "load",
         rows: firstPlaces,
         ...(encoding && { encoding }),
         ...(tableUnits && { table_units: tableUnits }),
+        ...(columns && { columns }),
         ...((toMend ?? kept) && { to_mend: true }),
       },
       bytes,
       onProgress,
     );
+    const { table } = list as Refusal;
+    const before = table && !columns && said.get(headingsOf(table));
+    if (before) return readAndJudged(engine, { ...source, columns: before }, bytes, onProgress);
+    asked = table;
     if (isRefusal(list)) return list;
     onProgress(bytes.length, bytes.length);
     let edited: object = list;
@@ -150,15 +165,16 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
     // As it will be asked once the list is in use: the engine keeps its answer.
     const posed = rackQuestion.pose(listOpened(priced, sample)(store.read()));
     const judged = await engine.ask(sent(posed));
-    const rewritten = tableUnits !== undefined || priced !== list;
+    const rewritten = Boolean(tableUnits ?? columns) || priced !== list;
     const lasting = rewritten ? await savedBytes(engine, priced, edits.length > 0) : bytes;
-    return { bytes: lasting, rewritten, list: priced, judged, posed };
+    return { bytes: lasting, rewritten, list: priced, table, judged, posed };
   }
 
   return {
     open,
-    openAs: async (said) => {
-      if (last !== null) await open({ ...last, ...said });
+    openAs: async (words) => {
+      if (asked && words.columns) said.set(headingsOf(asked), words.columns);
+      if (last !== null) await open({ ...last, ...words });
     },
     stop() {
       underWay?.abort();
@@ -166,6 +182,10 @@ export function listOpening(store: Store<PageState>, door: EngineDoor, hooks: Li
       store.change(openingStopped());
     },
   };
+}
+
+function headingsOf({ columns }: TableSketch): string {
+  return columns.map(({ heading }) => heading).join("\t");
 }
 
 /** A list that names no currency has its prices in the one that the page around names. */
@@ -226,8 +246,14 @@ export function fileSource(file: File, encoding?: "windows-1252"): ListSource {
     sample: false,
     ...(encoding && { encoding }),
     bytes: async () =>
-      file.size > mostRead ? tooLarge(file.size) : new Uint8Array(await file.arrayBuffer()),
+      file.size > mostRead ? tooLarge(file.size) : listBytes(new Uint8Array(await file.arrayBuffer())),
   };
+}
+
+/** Of a spreadsheet, those of its table, with the line that names what is between its cells. */
+async function listBytes(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array | Refusal> {
+  const table = await spreadsheetTable(bytes);
+  return typeof table === "string" ? new TextEncoder().encode(`sep=\t\n${table}`) : (table ?? bytes);
 }
 
 function refusal(code: string, figures: Record<string, number> = {}): Refusal {

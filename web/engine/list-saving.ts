@@ -61,7 +61,7 @@ export interface ListSaving {
 function fileName(desk: DeskState): string {
   const { form, only } = desk.save;
   const list = listInHand(desk);
-  const name = (list?.file ?? list?.title ?? "").replace(/\.(json|csv|txt|tsv)$/i, "");
+  const name = (list?.file ?? list?.title ?? "").replace(/\.(json|csv|txt|tsv|xlsx)$/i, "");
   const plain = name.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80);
   return `${plain || "bikes"}${only === "set_aside" ? "-set-aside" : ""}.${form}`;
 }

@@ -489,8 +489,25 @@ export interface FileReading {
   encoding?: "windows-1252" | null;
   /** What bare lengths of a table count in where it names no unit */
   table_units?: LengthUnit | null;
+  /** What the columns of a table hold where its headings do not say it: fields of a bike, each with its column's place from 1, or null for none */
+  columns?: Record<string, number | null> | null;
   /** A list is opened though nothing in it can be used */
   to_mend?: boolean | null;
+}
+
+/** What is seen of a table where a needed column (id or name, lowest, highest saddle) is not understood and another may have it */
+export interface TableSketch {
+  /** The row of the headings */
+  heading_row: number;
+  /** Its columns, in their order */
+  columns: {
+    /** As the table has it */
+    heading: string;
+    /** The field that it is taken for */
+    field: string | null;
+    /** What is in the first rows below, with commas between */
+    values: string;
+  }[];
 }
 
 /** What a list says of itself; null or an empty text takes a field out */
@@ -948,6 +965,7 @@ export type ProblemWord =
   | "an_rtf"
   | "an_xlsx"
   | "an_ods"
+  | "a_locked_spreadsheet"
   | "a_text_document"
   | "a_zip"
   | "markup"
@@ -1219,6 +1237,8 @@ export interface LoadAnswer {
   set_aside: SetAside[];
   /** Questions about it */
   notes: Note[];
+  /** In a table whose columns need a word */
+  table?: TableSketch;
 }
 
 /** The list, with the facts of every bike */
@@ -1270,7 +1290,10 @@ export interface ListRows {
 }
 
 /** Rows of the list, and what is true of all of it */
-export type ListRowsAnswer = ListRows;
+export interface ListRowsAnswer extends ListRows {
+  /** In a table that was just opened and whose columns need a word */
+  table?: TableSketch;
+}
 
 /** The list after an edit */
 export interface EditAnswer extends ListRows {
@@ -2452,6 +2475,8 @@ export interface LoadRefusal {
   error: Note;
   /** What cannot be used in it; of rows the first hundred */
   set_aside: SetAside[];
+  /** In a table whose columns need a word */
+  table?: TableSketch;
 }
 
 /** Every request */

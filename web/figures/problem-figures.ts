@@ -1,5 +1,5 @@
 // The figures of a problem in the reader's form. They come typed: a quote as a text, a count as a number, the rest as objects.
-import type { ProblemFigure } from "../engine/wire";
+import type { SaidFigure } from "../engine/refusal";
 import { byCode } from "../texts/texts";
 import type { Texts } from "../texts/texts";
 import type { Figure, GivenFigures } from "../texts/templates";
@@ -13,7 +13,7 @@ const toldAsWritten = /^(bike|file|slip)_/;
 export function problemFigures(
   texts: Texts,
   figures: Figures,
-  { code, figures: said }: { code: string; figures: Readonly<Record<string, ProblemFigure>> },
+  { code, figures: said }: { code: string; figures: Readonly<Record<string, SaidFigure>> },
 ): GivenFigures {
   const asWritten = toldAsWritten.test(code);
   return Object.fromEntries(
@@ -30,7 +30,7 @@ export function problemFigures(
 export const fieldWord = (texts: Texts, name: string): string => byCode(texts.desk.fields, name) ?? name;
 
 /** null: nothing that can be said. */
-function inForm(texts: Texts, figures: Figures, figure: ProblemFigure, asWritten: boolean): Figure | null {
+function inForm(texts: Texts, figures: Figures, figure: SaidFigure, asWritten: boolean): Figure | null {
   if (typeof figure !== "object" || figure === null) return figure;
   if ("word" in figure) return byCode(texts.problems.words, figure.word) ?? null;
   if ("date" in figure) return figures.day(figure.date);

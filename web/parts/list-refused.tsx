@@ -5,6 +5,7 @@ import type { ListState } from "../state/page-state";
 import { Fold } from "./fold";
 import { LongList } from "./long-list";
 import { worded } from "./notes";
+import { WhichColumn } from "./which-column";
 
 const listUnits = ["cm", "mm", "in"] as const;
 
@@ -13,6 +14,7 @@ export function ListRefused({ list }: { list: ListState }) {
   const { refusal, loaded } = list;
   if (refusal === null) return null;
   const unitUnknown = refusal.problem.code === "table_without_units";
+  const { table } = refusal;
   const stillOpen =
     loaded === null
       ? texts.list.keptNone
@@ -22,7 +24,11 @@ export function ListRefused({ list }: { list: ListState }) {
       <p>
         <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
       </p>
-      <p>{worded(texts, figures, refusal.problem)}</p>
+      {table !== undefined && !unitUnknown ? (
+        <WhichColumn table={table} />
+      ) : (
+        <p>{worded(texts, figures, refusal.problem)}</p>
+      )}
       {unitUnknown && (
         <>
           <p>{texts.desk.whichUnit}</p>

@@ -1,6 +1,6 @@
 // What can happen to the list of bikes. A file that cannot be read leaves the list in use as it was.
 import type { Refusal } from "../engine/refusal";
-import type { ListRowsAnswer } from "../engine/wire";
+import type { ListRowsAnswer, TableSketch } from "../engine/wire";
 import { firstRows, withoutFilters } from "./page-state";
 import type { PageState } from "./page-state";
 import type { Change } from "./store";
@@ -12,7 +12,8 @@ export function withRack(state: PageState, loaded: ListRowsAnswer): PageState {
   return { ...state, list: { ...state.list, loaded, edition: state.list.edition + 1 } };
 }
 
-export function listOpened(loaded: ListRowsAnswer, sample: boolean): PageChange {
+/** `table`: what of the file that was just opened may need a word. */
+export function listOpened(loaded: ListRowsAnswer, sample: boolean, table?: TableSketch): PageChange {
   return (before) => {
     const state = withRack(before, loaded);
     return {
@@ -24,7 +25,7 @@ export function listOpened(loaded: ListRowsAnswer, sample: boolean): PageChange 
       rows: firstRows,
       // Of bikes of another list nothing is shown, not even in grey.
       answers: {},
-      list: { ...state.list, sample, refusal: null },
+      list: { ...state.list, sample, refusal: null, table },
       opening: null,
     };
   };
@@ -35,7 +36,14 @@ export function listRefused(fileName: string, refusal: Refusal, named: boolean):
     ...state,
     list: {
       ...state.list,
-      refusal: { fileName, problem: refusal.error, setAside: refusal.set_aside ?? [], named },
+      table: undefined,
+      refusal: {
+        fileName,
+        problem: refusal.error,
+        setAside: refusal.set_aside ?? [],
+        table: refusal.table,
+        named,
+      },
     },
     opening: null,
   });

@@ -10,6 +10,7 @@ import type {
   Order,
   Population,
   SetAside,
+  TableSketch,
   Stage,
 } from "../engine/wire";
 import type { Language } from "../texts/languages";
@@ -138,8 +139,16 @@ export interface ListState {
   edition: number;
   /** Invented bikes, opened from inside the page. */
   sample: boolean;
+  /** What of the file opened last may need a word: which of its columns is which. */
+  table?: TableSketch | undefined;
   /** `named`: by the page, and not chosen by its reader. */
-  refusal: { fileName: string; problem: RefusalNote; setAside: SetAside[]; named: boolean } | null;
+  refusal: {
+    fileName: string;
+    problem: RefusalNote;
+    setAside: SetAside[];
+    table?: TableSketch | undefined;
+    named: boolean;
+  } | null;
 }
 
 /** A file on its way in beside the list in use, in bytes; known of once that takes a moment. */

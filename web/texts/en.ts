@@ -873,6 +873,8 @@ export const english = {
     mend: "Fix it",
     openToMend: "Open it to fix it",
     whichUnit: "Which unit are its lengths in?",
+    whichColumn: "Which column is which?",
+    useColumns: "Open with these columns",
     asWindows: "Read it as Windows-1252",
     asWindowsWhy: "Many older spreadsheets save this way. Check the names once it is open.",
 
@@ -1133,7 +1135,7 @@ export const english = {
     pasteWhy: "One row for each child, with headings such as name, inside leg, rides, age, weight.",
     paste: "Table",
     readTable: "Read the table",
-    openTable: "Open a CSV file",
+    openTable: "Open a file (xlsx, CSV)",
     saveTable: "Save the children as CSV",
     added: "{number} {number#child|children} read.",
     unknownColumns: "Not used: {names}.",
@@ -1272,7 +1274,11 @@ export const english = {
       ...forParents,
     },
     /** What the engine tells by a word. */
-    words: engineWords,
+    words: {
+      ...engineWords,
+      damaged_spreadsheet: "a damaged spreadsheet",
+      large_spreadsheet: "a spreadsheet that is too large",
+    },
     inFile: "Line {line}, column {column}: {sentence}",
     inRow: "Row {row}{column?, {column}|}: {sentence}",
   },

@@ -46,6 +46,10 @@ FileKind kind_of_zip(std::string_view bytes) {
 std::optional<FileKind> recognised_kind(std::string_view bytes) {
     if (bytes.starts_with("PK\x03\x04"sv) || bytes.starts_with("PK\x05\x06"sv))
         return kind_of_zip(bytes);
+    // Office programs put a locked file of the new kind into one of the old, as a stream of that name (UTF-16).
+    constexpr auto locked = "E\0n\0c\0r\0y\0p\0t\0e\0d\0P\0a\0c\0k\0a\0g\0e\0"sv;
+    if (bytes.starts_with("\xD0\xCF\x11\xE0"sv) && bytes.find(locked) != std::string_view::npos)
+        return FileKind{ProblemWord::a_locked_spreadsheet, true};
     for (const Signature& signature : signatures) {
         if (bytes.size() >= signature.offset && bytes.substr(signature.offset).starts_with(signature.bytes))
             return signature.kind;

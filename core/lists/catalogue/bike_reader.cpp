@@ -4,6 +4,7 @@
 #include "core/base/text/utf8_text.h"
 #include "core/base/typed_text/decimal_text.h"
 #include "core/base/typed_text/mass_text.h"
+#include "core/lists/table/table_words.h"
 
 #include <algorithm>
 #include <array>
@@ -64,6 +65,8 @@ public:
                                  {{"value", value.empty() ? ProblemFigure(ProblemWord::an_empty_cell)
                                                           : ProblemFigure(value)}});
         }
+        if (auto fault = row_of_totals())
+            return fault;
         for (std::size_t i = 0; i < entry_.members.size(); ++i) {
             member_ = &entry_.members[i];
             field_ = context_.fields.empty() ? find_field() : context_.fields[i];
@@ -126,6 +129,21 @@ private:
         if (member.value.kind == Kind::null)
             return std::nullopt;
         return std::visit([&](auto target) { return take(member.value, bike_.*target); }, field_->target);
+    }
+
+    /// Under the bikes of a spreadsheet: no bike, though it may have figures where saddles have theirs.
+    Fault row_of_totals() {
+        for (const JsonMember& member : entry_.members) {
+            const bool is_called_so = (member.name == "id" || member.name == "name") &&
+                                      member.value.kind == Kind::text &&
+                                      is_word_for_totals(member.value.text);
+            if (!is_called_so)
+                continue;
+            member_ = &member;
+            return field_problem(ProblemCode::riders_row_of_totals, member.value,
+                                 {{"text", excerpt(member.value.text)}});
+        }
+        return std::nullopt;
     }
 
     /// Fields mostly come in the order of the table, so the search begins behind the one found last.

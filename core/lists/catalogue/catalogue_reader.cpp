@@ -20,10 +20,15 @@ Form form_of(std::string_view text) {
         return Form::json;
     if (first == '<')
         return Form::markup;
-    const std::string_view line = text.substr(begin, text.find_first_of("\r\n", begin) - begin);
-    const bool separated = line.find_first_of(",;\t") != std::string_view::npos;
-    const bool remark = first == '#' || line.starts_with("\"#");
-    return separated || remark ? Form::table : Form::json;
+    if (first == '#' || text.substr(begin).starts_with("\"#"))
+        return Form::table;
+    // There may be a title above a table's headings.
+    constexpr int upper_lines = 10;
+    std::size_t end = begin;
+    for (int line = 0; line < upper_lines && end != std::string_view::npos; ++line)
+        end = text.find('\n', end + 1);
+    const bool separated = text.substr(begin, end - begin).find_first_of(",;\t") != std::string_view::npos;
+    return separated ? Form::table : Form::json;
 }
 
 Problem refusal(ProblemCode code, Figures figures = {}) {

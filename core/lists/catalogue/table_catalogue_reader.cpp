@@ -43,8 +43,21 @@ void set_apart_other_currency(TableHead& head, const ReadingFacts& facts) {
     }
 }
 
-bool is_about_units(const std::vector<SetAside>& set_aside) {
-    return !set_aside.empty() && set_aside.front().problem.code == ProblemCode::bike_figure_without_unit;
+bool is_for_want_of_unit(const SetAside& entry) {
+    return entry.problem.code == ProblemCode::bike_figure_without_unit;
+}
+
+/// Of a table that names no unit: one question is better than a sentence for each bike.
+std::optional<Problem> question_of_units(const std::vector<SetAside>& set_aside, std::size_t entries) {
+    const auto first = std::find_if(set_aside.begin(), set_aside.end(), is_for_want_of_unit);
+    const auto count = std::count_if(set_aside.begin(), set_aside.end(), is_for_want_of_unit);
+    if (2 * static_cast<std::size_t>(count) < entries || count == 0)
+        return std::nullopt;
+    return Problem{.code = ProblemCode::table_without_units,
+                   .figures = {},
+                   .where = {},
+                   .position = {},
+                   .cell = first->problem.cell};
 }
 
 /// To the members of an object in JSON.
@@ -59,7 +72,7 @@ void add_units(std::string& header, LengthUnit units) {
 
 Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAside>* refused,
                                       const ReadingOptions& options) {
-    auto read = read_table_head(utf8);
+    auto read = read_table_head(utf8, options.columns, options.sketch);
     if (!read)
         return std::move(read).problem();
     TableHead& head = read.value();
@@ -115,12 +128,15 @@ Result<KeptList> read_table_catalogue(std::string_view utf8, std::vector<SetAsid
     take_header(*header, head.json, builder.list());
     builder.list().texts = writer.take_texts();
 
+    const std::size_t entries = builder.count();
     std::vector<SetAside> set_aside;
     auto list = builder.finish(&set_aside, options.to_mend);
-    if (!list && !facts.units && is_about_units(set_aside)) {
-        Problem problem{.code = ProblemCode::table_without_units, .figures = {}, .where = {}, .position = {}};
-        problem.cell = set_aside.front().problem.cell;
-        list = std::move(problem);
+    if (!facts.units && !options.to_mend) {
+        std::vector<SetAside>& in_list = list ? list.value().catalogue.set_aside : set_aside;
+        if (auto question = question_of_units(in_list, entries)) {
+            std::swap(set_aside, in_list);
+            list = *std::move(question);
+        }
     }
     if (refused)
         *refused = std::move(set_aside);

@@ -2,6 +2,7 @@
 
 #include "core/base/json/json_text.h"
 #include "core/base/typed_text/decimal_text.h"
+#include "core/lists/catalogue/column_words.h"
 
 #include <algorithm>
 #include <array>
@@ -60,7 +61,7 @@ public:
         return is_one_of(unit_, {"deg", "degrees", "\xC2\xB0", "\xC2\xBA"});
     }
     bool operator()(std::optional<Money> Bike::*) {
-        column_.currency = currency_named(unit_);
+        column_.currency = currency_named(is_one_of(unit_, {"Euro", "euro", "euros"}) ? "EUR" : unit_);
         return column_.currency.has_value();
     }
     /// Elsewhere it is a remark: gears (number).
@@ -75,6 +76,29 @@ private:
     bool name_has_unit_;
 };
 
+/// The column as that field's, with the unit that its heading has; nothing is changed where that unit is not known here.
+void take_field(TableColumn& column, const CatalogueField& field, std::string_view unit, bool name_has_unit) {
+    TableColumn named = column;
+    named.name = field.name;
+    named.field = &field;
+    if (unit.empty() || std::visit(UnitTaker(named, unit, name_has_unit), field.target))
+        column = std::move(named);
+}
+
+/// "Gewicht kg" and "Preis in Euro" in their two parts.
+HeadingParts parts_without_brackets(std::string_view heading) {
+    const std::size_t blank = heading.rfind(' ');
+    const std::string_view last = blank == std::string_view::npos ? heading : heading.substr(blank + 1);
+    const bool is_unit = unit_from_text(last) || currency_named(last) ||
+                         is_one_of(last, {"kg", "KG", "Kg", "lb", "lbs", "Euro", "euro", "euros"});
+    if (blank == std::string_view::npos || !is_unit)
+        return {.name = {}, .in_brackets = {}};
+    HeadingParts parts{.name = trimmed(heading.substr(0, blank)), .in_brackets = last};
+    if (parts.name.ends_with(" in") || parts.name.ends_with(" en"))
+        parts.name = trimmed(parts.name.substr(0, parts.name.size() - 3));
+    return parts;
+}
+
 /// The field that a heading names, with the unit behind it; nothing is changed where it names none.
 void find_field(TableColumn& column) {
     const HeadingParts parts = parts_of(column.heading);
@@ -84,24 +108,23 @@ void find_field(TableColumn& column) {
         const std::string_view short_name = without_unit(field.name);
         if (!whole_name && letters != letters_of(short_name))
             continue;
-        TableColumn named = column;
-        named.name = field.name;
-        named.field = &field;
-        const bool name_has_unit = whole_name && short_name != field.name;
-        if (parts.in_brackets.empty() ||
-            std::visit(UnitTaker(named, parts.in_brackets, name_has_unit), field.target))
-            column = std::move(named);
+        take_field(column, field, parts.in_brackets, whole_name && short_name != field.name);
         return;
     }
+    column.in_own_words = true;
+    for (const HeadingParts& read : {parts_without_brackets(column.heading), parts}) {
+        const CatalogueField* field = column.field ? nullptr : field_in_own_words(read.name);
+        if (field)
+            take_field(column, *field, read.in_brackets, false);
+    }
+    column.in_own_words = column.field != nullptr;
 }
 
 } // namespace
 
 TableColumn column_of(std::string_view heading) {
     heading = trimmed(heading);
-    TableColumn column;
-    column.heading = heading;
-    column.name = heading;
+    TableColumn column = unknown_column(heading);
     const bool exact = heading.size() > 1 && heading.starts_with('"') && heading.ends_with('"');
     if (exact) {
         const auto name = read_json(heading, JsonLimits());
@@ -113,6 +136,34 @@ TableColumn column_of(std::string_view heading) {
     }
     find_field(column);
     return column;
+}
+
+TableColumn unknown_column(std::string_view heading) {
+    TableColumn column;
+    column.heading = heading;
+    column.name = heading;
+    return column;
+}
+
+TableColumn column_for(const CatalogueField& field, std::string_view heading) {
+    for (const HeadingParts& read : {parts_of(heading), parts_without_brackets(heading), HeadingParts()}) {
+        TableColumn column = unknown_column(heading);
+        take_field(column, field, read.in_brackets, false);
+        if (column.field && (!read.in_brackets.empty() || read.name.empty()))
+            return column;
+    }
+    return unknown_column(heading);
+}
+
+void settle_own_words(std::vector<TableColumn>& columns) {
+    for (TableColumn& column : columns) {
+        const auto has_it_first = [&](const TableColumn& other) {
+            return other.field == column.field && (!other.in_own_words || &other < &column);
+        };
+        if (!column.in_own_words || std::none_of(columns.begin(), columns.end(), has_it_first))
+            continue;
+        column = unknown_column(column.heading);
+    }
 }
 
 std::string heading_of(std::string_view field_name) {

@@ -35,6 +35,9 @@ struct Attempt {
     std::vector<TableColumn> columns;
     std::size_t known = 0; ///< columns
     bool saddle_known = false;
+    std::size_t filled = 0; ///< cells of the fullest of the upper rows, where none has headings
+    std::size_t begin = 0;  ///< of the first row that is no line of `# key: value`, and its end
+    std::size_t end = 0;
 
     /// One name may be in any prose; two, or a saddle height, are a header.
     bool is_header() const { return known >= 2 || saddle_known; }
@@ -116,15 +119,77 @@ const CatalogueField* field_like(std::string_view name) {
 }
 
 void take_columns(Attempt& attempt) {
+    attempt.columns.clear();
     std::string unguarded;
-    for (const TableCell& cell : attempt.rows.cells()) {
-        const TableColumn& column =
-            attempt.columns.emplace_back(column_of(without_guard(trimmed(cell.text), unguarded)));
+    for (const TableCell& cell : attempt.rows.cells())
+        attempt.columns.push_back(column_of(without_guard(trimmed(cell.text), unguarded)));
+    while (!attempt.columns.empty() && attempt.columns.back().heading.empty())
+        attempt.columns.pop_back();
+    settle_own_words(attempt.columns);
+    attempt.known = 0;
+    attempt.saddle_known = false;
+    for (const TableColumn& column : attempt.columns) {
         attempt.known += column.field ? 1 : 0;
         attempt.saddle_known |= column.name == "saddle_lowest" || column.name == "saddle_highest";
     }
-    while (!attempt.columns.empty() && attempt.columns.back().heading.empty())
-        attempt.columns.pop_back();
+}
+
+std::size_t filled_cells(std::span<const TableCell> cells) {
+    return static_cast<std::size_t>(std::count_if(
+        cells.begin(), cells.end(), [](const TableCell& cell) { return !trimmed(cell.text).empty(); }));
+}
+
+/// The rows in which headings are looked for: clubs write a title, a date and an address above them.
+constexpr std::size_t upper_rows = 10;
+
+std::string title_of(std::span<const TableCell> cells) {
+    std::string title;
+    for (const TableCell& cell : cells) {
+        const std::string_view text = trimmed(cell.text);
+        if (!text.empty())
+            title.append(title.empty() ? "" : ", ").append(text);
+    }
+    return title;
+}
+
+/// What is above the headings and is no line of `# key: value`: the title comes first.
+void take_titles(Attempt& attempt, TableRecords rows) {
+    bool titled = std::any_of(attempt.remarks.begin(), attempt.remarks.end(),
+                              [](const RemarkLine& remark) { return name_of_key(remark.key) == "title"; });
+    while (rows.next() && rows.row() < attempt.rows.row()) {
+        const std::string title = title_of(rows.cells());
+        if (title.starts_with(remark_mark)) {
+            attempt.remarks.push_back(remark_of(title, rows.row()));
+            continue;
+        }
+        attempt.remarks.push_back({.key = titled ? "" : "title", .value = title, .row = rows.row()});
+        titled = true;
+    }
+}
+
+/// Goes to the row of the upper ones that says most. Where none says anything, to the first that is more than half as full as the
+/// fullest.
+void find_row(Attempt& attempt) {
+    const TableRecords before_first = attempt.rows.before_this_row();
+    std::size_t best = 0;
+    std::size_t most = 0;
+    attempt.rows = before_first;
+    for (std::size_t i = 0; i < upper_rows && attempt.rows.next(); ++i) {
+        take_columns(attempt);
+        if (attempt.is_header() && attempt.known > most) {
+            most = attempt.known;
+            best = attempt.rows.row();
+        }
+        attempt.filled = std::max(attempt.filled, filled_cells(attempt.rows.cells()));
+        if (attempt.known >= 2 && attempt.saddle_known)
+            break;
+    }
+    attempt.rows = before_first;
+    while (attempt.rows.next() &&
+           (best > 0 ? attempt.rows.row() < best : 2 * filled_cells(attempt.rows.cells()) <= attempt.filled))
+        ;
+    take_columns(attempt);
+    take_titles(attempt, before_first);
 }
 
 Attempt read_with(char separator, std::string_view text, std::size_t begin) {
@@ -132,15 +197,24 @@ Attempt read_with(char separator, std::string_view text, std::size_t begin) {
     while (attempt.rows.next()) {
         const std::string row = whole_remark(attempt.rows.cells(), separator);
         const bool marked = trimmed(row).starts_with(remark_mark);
-        RemarkLine remark = marked ? remark_of(trimmed(row), attempt.rows.row()) : RemarkLine();
-        if (remark.key.empty()) // a column may well be called #
-            take_columns(attempt);
-        if (!marked || attempt.is_header())
-            break;
-        attempt.columns.clear();
-        attempt.known = 0;
-        attempt.remarks.push_back(std::move(remark));
+        if (marked) {
+            RemarkLine remark = remark_of(trimmed(row), attempt.rows.row());
+            if (remark.key.empty()) // a column may well be called #
+                take_columns(attempt);
+            if (attempt.is_header())
+                break;
+            attempt.columns.clear();
+            attempt.known = 0;
+            attempt.remarks.push_back(std::move(remark));
+            continue;
+        }
+        attempt.begin = attempt.rows.begin();
+        attempt.end = attempt.rows.end();
+        find_row(attempt);
+        return attempt;
     }
+    attempt.begin = attempt.rows.begin();
+    attempt.end = attempt.rows.end();
     return attempt;
 }
 
@@ -150,10 +224,60 @@ Attempt best_attempt(std::string_view text) {
     std::optional<Attempt> best;
     for (const char separator : separators) {
         Attempt attempt = read_with(separator, text, 0);
-        if (!best || attempt.known > best->known)
+        const bool fuller =
+            best && !best->is_header() && !best->rows.unclosed_quote() && attempt.filled > best->filled;
+        if (!best || attempt.known > best->known || (fuller && attempt.known == best->known))
             best = std::move(attempt);
     }
     return *std::move(best);
+}
+
+/// What is said of the columns goes before what their headings seem to say.
+void take_said(std::vector<TableColumn>& columns, const SaidColumns& said) {
+    for (const auto& [field, place] : said) {
+        for (TableColumn& column : columns) {
+            if (column.field != field)
+                continue;
+            column = unknown_column(column.heading);
+            if (field_named(
+                    column.name)) // it is not what it is called, and must not be in the way of what is
+                column.name += " 2";
+        }
+        if (place > 0 && place <= columns.size())
+            columns[place - 1] = column_for(*field, columns[place - 1].heading);
+    }
+}
+
+/// Enough of the values to know a column by.
+constexpr std::size_t sketched_length = 12;
+
+TableSketch sketch_of(const Attempt& attempt) {
+    TableSketch sketch{.heading_row = attempt.rows.row(), .columns = {}};
+    for (const TableColumn& column : attempt.columns)
+        sketch.columns.push_back({.heading = excerpt(column.heading), .field = column.field, .values = {}});
+    TableRecords rows = attempt.rows;
+    for (std::size_t i = 0; i < upper_rows && rows.next(); ++i) {
+        const auto cells = rows.cells();
+        for (std::size_t place = 0; place < std::min(cells.size(), sketch.columns.size()); ++place) {
+            std::string& values = sketch.columns[place].values;
+            const std::string_view text = trimmed(cells[place].text);
+            if (!text.empty() && values.size() < sketched_length)
+                values.append(values.empty() ? "" : ", ").append(excerpt(text));
+        }
+    }
+    return sketch;
+}
+
+bool starts_with_digit(const std::string& text) {
+    return !text.empty() && text.front() >= '0' && text.front() <= '9';
+}
+
+/// A letter to the parents has commas too; a table of bikes has figures under two of its headings or more.
+bool may_be_bikes(const TableSketch& sketch) {
+    const auto figures =
+        std::count_if(sketch.columns.begin(), sketch.columns.end(),
+                      [](const SketchedColumn& column) { return starts_with_digit(column.values); });
+    return figures >= 2;
 }
 
 Problem problem_at(ProblemCode code, std::string_view text, std::size_t offset, Figures figures) {
@@ -294,14 +418,30 @@ Problem remark_too_long(const RemarkLine& remark, std::size_t length) {
 
 } // namespace
 
-Result<TableHead> read_table_head(std::string_view utf8) {
+bool TableSketch::has(std::string_view field_name) const {
+    return std::any_of(columns.begin(), columns.end(), [&](const SketchedColumn& column) {
+        return column.field && column.field->name == field_name;
+    });
+}
+
+bool TableSketch::needs_a_word() const {
+    const bool has_needed = (has("id") || has("name")) && has("saddle_lowest") && has("saddle_highest");
+    return !has_needed && std::any_of(columns.begin(), columns.end(),
+                                      [](const SketchedColumn& column) { return column.field == nullptr; });
+}
+
+Result<TableHead> read_table_head(std::string_view utf8, const SaidColumns& said, TableSketch* sketch) {
     Attempt attempt = best_attempt(utf8);
     TableRecords& rows = attempt.rows;
-    if (!attempt.is_header()) {
+    take_said(attempt.columns, said);
+    const bool is_table = attempt.columns.size() <= most_table_columns && !attempt.columns.empty();
+    if (TableSketch seen = is_table && sketch ? sketch_of(attempt) : TableSketch(); may_be_bikes(seen))
+        *sketch = std::move(seen);
+    if (!attempt.is_header() && said.empty()) {
         if (const auto quote = rows.unclosed_quote())
             return problem_at(ProblemCode::table_quote_not_closed, utf8, *quote, {});
-        const std::string_view line = utf8.substr(rows.begin(), rows.end() - rows.begin());
-        return problem_at(ProblemCode::table_without_header, utf8, rows.begin(),
+        const std::string_view line = utf8.substr(attempt.begin, attempt.end - attempt.begin);
+        return problem_at(ProblemCode::table_without_header, utf8, attempt.begin,
                           {{"found", excerpt(trimmed(line.substr(0, line.find_first_of("\r\n"))))}});
     }
     if (attempt.columns.size() > most_table_columns) {

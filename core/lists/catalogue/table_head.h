@@ -23,13 +23,36 @@ struct TableHead {
     std::vector<std::pair<std::string, std::size_t>> fields;
 };
 
+/// What whoever opens a table says of its columns: the fields that are in them, by places from 1. Place 0: in none.
+using SaidColumns = std::vector<std::pair<const CatalogueField*, std::size_t>>;
+
+/// A column as somebody who is asked what it holds sees it.
+struct SketchedColumn {
+    std::string heading;
+    const CatalogueField* field = nullptr; ///< that it is taken for
+    std::string values;                    ///< the first ones, with commas between them
+};
+
+/// What is seen of a table before its columns are settled.
+struct TableSketch {
+    std::size_t heading_row = 0;
+    std::vector<SketchedColumn> columns;
+
+    bool has(std::string_view field_name) const;
+    /// What every list needs is in none of the columns that are understood, and others are there that may have it.
+    bool needs_a_word() const;
+};
+
 /// A table has no more than these.
 constexpr std::size_t most_table_columns = 1000;
 
-/// Reads the head of a table, with the separator that suits it best.
+/// Reads the head of a table, with the separator that suits it best. Its headings are those of the upper rows that say most; what
+/// is above them is the list's title, and remarks. With `said` a table may have headings that nobody knows here.
+/// `sketch`, where it is given, gets what can be seen of a table whose headings may need a word of whoever opens it.
 ///
 /// Problems: table_quote_not_closed, table_without_header, table_column_twice, table_too_many_columns.
-Result<TableHead> read_table_head(std::string_view utf8);
+Result<TableHead> read_table_head(std::string_view utf8, const SaidColumns& said = {},
+                                  TableSketch* sketch = nullptr);
 
 /// The line that reads back as that; empty for what only the JSON form says of itself (its format and version).
 std::string head_line(const UnknownField& field);

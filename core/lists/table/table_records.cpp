@@ -28,6 +28,12 @@ bool TableRecords::next() {
     return false;
 }
 
+TableRecords TableRecords::before_this_row() const {
+    TableRecords before(text_, separator_, begin_);
+    before.row_ = row_ - 1;
+    return before;
+}
+
 void TableRecords::add_cell(std::string_view text, std::size_t begin) {
     if (count_ == cells_.size())
         cells_.resize(std::max<std::size_t>(16, 2 * count_));

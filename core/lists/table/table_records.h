@@ -44,6 +44,9 @@ public:
     std::size_t begin() const { return begin_; }
     std::size_t end() const { return next_; }
 
+    /// As this was before the row at hand: next() reads that once more.
+    TableRecords before_this_row() const;
+
     /// Where a quote opens that is never closed, in bytes.
     std::optional<std::size_t> unclosed_quote() const { return unclosed_quote_; }
 

@@ -5,6 +5,7 @@
 #include "core/fit/growth/reading_plausibility.h"
 #include "core/lists/table/spreadsheet_guard.h"
 #include "core/lists/table/table_records.h"
+#include "core/lists/table/table_words.h"
 #include "core/lists/table/table_writing.h"
 
 #include <algorithm>
@@ -18,28 +19,6 @@ namespace {
 
 constexpr std::size_t rows_to_look_for_headings = 10;
 
-/// Small letters, also those of Latin-1 with their accents, without blanks and marks: "Inside-leg" is insideleg.
-std::string plain(std::string_view text) {
-    std::string result;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        if (byte >= 'A' && byte <= 'Z') {
-            result += static_cast<char>(byte + 32);
-        } else if ((byte >= 'a' && byte <= 'z') || (byte >= '0' && byte <= '9') || byte == '/') {
-            result += static_cast<char>(byte);
-        } else if (byte == 0xC3 && i + 1 < text.size()) {
-            const auto next = static_cast<unsigned char>(text[++i]);
-            result += static_cast<char>(byte);
-            result += static_cast<char>(next >= 0x80 && next <= 0x9E ? next + 0x20 : next);
-        } else if (byte >= 0xC4) {
-            result += static_cast<char>(byte);
-            while (i + 1 < text.size() && (static_cast<unsigned char>(text[i + 1]) & 0xC0) == 0x80)
-                result += text[++i];
-        }
-    }
-    return result;
-}
-
 template <typename Value>
 struct Word {
     std::string_view word;
@@ -48,7 +27,7 @@ struct Word {
 
 template <typename Value, std::size_t count>
 std::optional<Value> meaning(std::string_view text, const Word<Value> (&words)[count]) {
-    const std::string said = plain(text);
+    const std::string said = plain_word(text);
     for (const auto& [word, value] : words) {
         if (said == word)
             return value;
@@ -56,7 +35,7 @@ std::optional<Value> meaning(std::string_view text, const Word<Value> (&words)[c
     return std::nullopt;
 }
 
-// Words in English, German, French, Spanish and Dutch, as plain() leaves them.
+// Words in English, German, French, Spanish and Dutch, as plain_word() leaves them.
 
 constexpr Word<RiderColumn> headings[] = {
     {"name", RiderColumn::name},
@@ -197,13 +176,6 @@ constexpr Word<bool> yes_or_no[] = {
     {"0", false},        {"false", false}, {"nein", false}, {"non", false}, {"nee", false},
 };
 
-constexpr Word<bool> totals[] = {
-    {"total", true},   {"totals", true},     {"sum", true},    {"average", true},      {"mean", true},
-    {"summe", true},   {"gesamt", true},     {"mittel", true}, {"durchschnitt", true}, {"somme", true},
-    {"moyenne", true}, {"suma", true},       {"media", true},  {"promedio", true},     {"totaal", true},
-    {"som", true},     {"gemiddelde", true},
-};
-
 /// A heading without what is in brackets behind it, and that apart.
 struct Heading {
     std::string words; ///< as the table has it
@@ -223,7 +195,7 @@ Heading heading_of(std::string_view cell) {
     Heading heading{.words = std::string(trimmed(cell)),
                     .column = meaning(words, headings),
                     .unit = unit_from_text(unit),
-                    .in_pounds = plain(unit) == "lb" || plain(unit) == "lbs"};
+                    .in_pounds = plain_word(unit) == "lb" || plain_word(unit) == "lbs"};
     if (!heading.column) {
         // "Inside leg cm".
         const auto blank = trimmed(words).rfind(' ');
@@ -231,8 +203,8 @@ Heading heading_of(std::string_view cell) {
             return heading;
         const std::string_view last = trimmed(words).substr(blank + 1);
         heading.unit = unit_from_text(last);
-        heading.in_pounds = plain(last) == "lb" || plain(last) == "lbs";
-        if (heading.unit || heading.in_pounds || plain(last) == "kg")
+        heading.in_pounds = plain_word(last) == "lb" || plain_word(last) == "lbs";
+        if (heading.unit || heading.in_pounds || plain_word(last) == "kg")
             heading.column = meaning(trimmed(words).substr(0, blank), headings);
     }
     return heading;
@@ -363,7 +335,7 @@ private:
         const std::string& name = cell(one, RiderColumn::name);
         if (blank)
             return;
-        if (meaning(name, totals)) {
+        if (is_word_for_totals(name)) {
             table_.set_aside.push_back(
                 problem(one, RiderColumn::name, ProblemCode::riders_row_of_totals, {{"text", name}}));
             return;
@@ -475,7 +447,7 @@ private:
             return;
         const auto figure = read_decimal_prefix(text);
         const std::string unit =
-            figure ? plain(std::string_view(text).substr(figure->length)) : std::string();
+            figure ? plain_word(std::string_view(text).substr(figure->length)) : std::string();
         const bool pounds =
             unit == "lb" || unit == "lbs" || (unit.empty() && heading(RiderColumn::weight).in_pounds);
         const bool known = figure && (pounds || unit.empty() || unit == "kg");

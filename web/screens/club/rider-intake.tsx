@@ -6,9 +6,10 @@ import { TextField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
 import { Notes } from "../../parts/notes";
 import type { Stage } from "../../engine/wire";
+import { fileTable } from "../../engine/spreadsheet";
 import { downloadTable } from "../../engine/list-saving";
 import { answerTo } from "../../state/answers";
-import { draftGiven, draftTyped, tableGiven, tableQuestion } from "../../state/club-day";
+import { draftGiven, draftTyped, tableGiven, tableQuestion, tableRefused } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
@@ -104,11 +105,11 @@ function PasteTable({ state }: { state: PageState }) {
       <label class="button wide file-choice">
         <input
           type="file"
-          accept=".csv,.tsv,.txt,text/csv,text/plain"
+          accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain"
           onChange={(event) => {
             const { currentTarget: input } = event;
-            void input.files?.[0]?.text().then((content) => {
-              change(tableGiven(content, unit));
+            void fileTable(input.files?.[0]).then((table) => {
+              change(typeof table === "string" ? tableGiven(table, unit) : tableRefused(table.error));
               input.value = "";
             });
           }}

@@ -1,4 +1,5 @@
-// What was done last, and the way to take it back: at hand on every screen of the list.
+// What was done last, and the way to take it back: at hand on every screen of the list, by Ctrl+Z as well.
+import { useEffect, useRef } from "preact/hooks";
 import { usePage } from "../../page/page-context";
 import { worded } from "../../parts/notes";
 import { isTyped, listInHand } from "../../state/list-desk";
@@ -15,9 +16,26 @@ export function DeskBar({ desk }: { desk: DeskState }) {
   const { draft } = desk;
   const isBusy = (draft?.number ?? null) !== null && draft !== null && isTyped(draft);
   const canStep = list !== null && list.undo.length + list.redo.length > 0;
+  const bar = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const root = bar.current?.getRootNode();
+    const onKey = (event: Event): void => {
+      const { key, ctrlKey, metaKey, altKey, shiftKey, target } = event as KeyboardEvent;
+      const isStep = (ctrlKey || metaKey) && !altKey && /^[zy]$/i.test(key);
+      // In a field the browser takes back what was typed there. On other screens the bar is out of sight.
+      const inField =
+        target instanceof HTMLElement && target.matches("input:not([type=radio],[type=checkbox]), textarea");
+      if (!isStep || inField || isBusy || !bar.current?.offsetParent) return;
+      event.preventDefault();
+      const back = !shiftKey && key !== "y";
+      if ((back ? list?.undo : list?.redo)?.length) void work.step(back);
+    };
+    root?.addEventListener("keydown", onKey);
+    return () => root?.removeEventListener("keydown", onKey);
+  }, [list, isBusy, work]);
   return (
     <>
-      <div class={canStep ? "desk-bar" : ""}>
+      <div ref={bar} class={canStep ? "desk-bar" : ""}>
         <p role="status">{words != null && (said?.back ? texts.desk.back({ done: words }) : words)}</p>
         {canStep && (
           <>

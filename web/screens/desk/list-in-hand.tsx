@@ -3,6 +3,7 @@ import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { KeptMark } from "../../parts/kept-mark";
 import { Notes } from "../../parts/notes";
+import { WhichColumn } from "../../parts/which-column";
 import { isUnsaved, listInHand } from "../../state/list-desk";
 import type { PageState } from "../../state/page-state";
 import { closingAsked, shown, viewed } from "../../state/list-steps";
@@ -62,6 +63,11 @@ export function ListInHand({ state }: { state: PageState }) {
       {notes.length > 0 && (
         <Fold title={texts.list.notes}>
           <Notes notes={notes} />
+        </Fold>
+      )}
+      {state.list.table !== undefined && (
+        <Fold title={texts.desk.whichColumn}>
+          <WhichColumn table={state.list.table} />
         </Fold>
       )}
       <div class="buttons">

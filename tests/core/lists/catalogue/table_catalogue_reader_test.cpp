@@ -328,6 +328,76 @@ TEST_CASE("faults of the table itself refuse it with the place", "[catalogue]") 
     }
 }
 
+TEST_CASE("a club's own table is read: a title above, headings in people's own words, a row of totals below",
+          "[catalogue]") {
+    const KeptList list = read_well("Fahrr\u00E4der der Dorfhalle;;;;;\n"
+                                    "Stand: 3. Oktober 2026;;;;;\n"
+                                    ";;;;;\n"
+                                    "Nr;Modell;Sattel min (cm);Sattel max (cm);Preis in Euro;Gewicht kg\n"
+                                    "K01;Blau;47;61;55,00;6,4\n"
+                                    "K02;Rot;4,7,1;74;30;8,9\n"
+                                    ";Summe;105;135;85;15,3\n");
+    CHECK(list.catalogue.title == "Fahrr\u00E4der der Dorfhalle");
+    REQUIRE(list.header.size() >= 2);
+    CHECK(list.header[1].json == "\"Stand: 3. Oktober 2026\"");
+    REQUIRE(list.catalogue.bikes.size() == 1);
+    CHECK(list.entries[0].source ==
+          R"({"id":"K01","name":"Blau","saddle_lowest":47,"saddle_highest":61,"price":55.00,"mass_kg":6.4})");
+    CHECK(list.facts.currency == Currency::from_code("EUR"));
+    REQUIRE(list.catalogue.set_aside.size() == 2);
+    CHECK(sentence(list.catalogue.set_aside[0].problem).starts_with("row 6, Sattel min (cm): "));
+    CHECK(list.catalogue.set_aside[1].problem.code == ProblemCode::riders_row_of_totals);
+    CHECK(list.catalogue.set_aside[1].problem.cell->row == 7);
+}
+
+TEST_CASE("the unit is asked once where most bikes want one, whatever else is wrong", "[catalogue]") {
+    const std::string table = "name,saddle lowest\nA,49\nB,50\nTotal,99\nC,49 cm\n";
+    CHECK(refusal(table).code == ProblemCode::table_without_units);
+    CHECK(read_table_catalogue(table, nullptr, {.to_mend = true}).ok());
+    CHECK(read_well("name,saddle lowest\nA,49 cm\nB,50 cm\nC,49\n").catalogue.set_aside.size() == 1);
+}
+
+TEST_CASE("whoever opens a table may say what its columns hold", "[catalogue]") {
+    const std::string table =
+        "Shed\nTag,What,S1 (cm),S2 (cm),name\nK1,Red,47,61,Mia\nK2,Blue,58,74,Ole\nK3,Old,,70,Ole\n";
+    TableSketch sketch;
+    const auto without = read_table_catalogue(table, nullptr, {.sketch = &sketch});
+    REQUIRE_FALSE(without.ok());
+    CHECK(sketch.needs_a_word());
+    CHECK(sketch.heading_row == 2);
+    REQUIRE(sketch.columns.size() == 5);
+    CHECK(sketch.columns[2].heading == "S1 (cm)");
+    CHECK(sketch.columns[2].field == nullptr);
+    CHECK(sketch.columns[2].values == "47, 58");
+    CHECK(sketch.columns[0].field == field_named("id"));
+
+    const SaidColumns said{
+        {field_named("name"), 2}, {field_named("saddle_lowest"), 3}, {field_named("saddle_highest"), 4}};
+    const auto list = read_table_catalogue(table, nullptr, {.columns = said, .sketch = &sketch});
+    REQUIRE(list.ok());
+    CHECK_FALSE(sketch.needs_a_word());
+    CHECK(list->catalogue.title == "Shed");
+    CHECK(list->facts.units == LengthUnit::centimetre);
+    REQUIRE(list->entries.size() == 3);
+    // The column that was called "name" is not the name, and is kept under what it was called.
+    CHECK(list->catalogue.bikes[0].name == "Red");
+    CHECK(list->catalogue.bikes[2].saddle_highest == Length::centimetres(70.0));
+
+    const auto none = read_table_catalogue(table, nullptr, {.columns = {{field_named("saddle_lowest"), 0}}});
+    CHECK_FALSE(none.ok());
+    const auto beyond =
+        read_table_catalogue(table, nullptr, {.columns = {{field_named("saddle_lowest"), 99}}});
+    CHECK_FALSE(beyond.ok());
+}
+
+TEST_CASE("a letter with commas is no table that asks for its columns", "[catalogue]") {
+    TableSketch sketch;
+    CHECK_FALSE(
+        read_table_catalogue("Dear all,\nthe bikes, 16 of them, are here.\n", nullptr, {.sketch = &sketch})
+            .ok());
+    CHECK(sketch.columns.empty());
+}
+
 TEST_CASE("reading a table tells how far it is", "[catalogue]") {
     std::string text = "# units: cm\nname,saddle lowest\n";
     for (int i = 0; i < 20'000; ++i)

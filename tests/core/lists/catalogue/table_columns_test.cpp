@@ -43,10 +43,51 @@ TEST_CASE("a unit comes after the name, in square or round brackets", "[catalogu
     }
 }
 
+TEST_CASE("people's own words are read in five languages, where they can mean nothing else", "[catalogue]") {
+    const auto field = [](std::string_view heading) { return column_of(heading).name; };
+    for (const std::string_view lowest :
+         {"Sattel min", "saddle low", "Seat min.", "Sattelh\u00F6he min", "hauteur selle min",
+          "Sill\u00EDn m\u00EDn", "altura sill\u00EDn min", "zadel laagst", "zadelhoogte min",
+          "Sattel unten"})
+        CHECK(field(lowest) == "saddle_lowest");
+    for (const std::string_view highest :
+         {"Sattel max", "saddle high", "Seat max.", "h\u00F6chste Sattelh\u00F6he", "hauteur selle max",
+          "selle haute", "sill\u00EDn m\u00E1x", "zadel hoogst", "Sattel oben"})
+        CHECK(field(highest) == "saddle_highest");
+    for (const std::string_view neither :
+         {"Saddle", "Sattelh\u00F6he", "Hauteur de selle", "altura del sill\u00EDn", "zadelhoogte",
+          "seat tube min", "=Sattel min", "min", "Bike owner", "Size"})
+        CHECK(field(neither) == neither);
+    CHECK(field("Gewicht") == "mass_kg");
+    CHECK(column_of("Sattel min cm").unit == LengthUnit::centimetre);
+    CHECK(column_of("saddle high in mm").unit == LengthUnit::millimetre);
+    CHECK(column_of("Preis in Euro").currency == Currency::from_code("EUR"));
+    CHECK(column_of("Gewicht lb").in_pounds);
+}
+
+TEST_CASE("a field by its name goes before one in people's own words, and so does the first of two",
+          "[catalogue]") {
+    std::vector<TableColumn> columns{column_of("Nr"), column_of("id"), column_of("Rad"), column_of("Modell")};
+    settle_own_words(columns);
+    CHECK(columns[0].field == nullptr);
+    CHECK(columns[0].name == "Nr");
+    CHECK(columns[1].name == "id");
+    CHECK(columns[2].name == "name");
+    CHECK(columns[3].field == nullptr);
+}
+
 TEST_CASE("a heading in double quotes is the exact name", "[catalogue]") {
     CHECK(column_of(R"("Saddle Lowest")").name == "Saddle Lowest");
     CHECK(column_of(R"("Saddle Lowest")").field == nullptr);
     CHECK(column_of(R"("saddle_lowest")").field != nullptr);
+}
+
+TEST_CASE("what only sounds like a field is written so that it stays what it is", "[catalogue]") {
+    for (const std::string_view name : {"Gewicht", "Sattel min", "Nr"}) {
+        const TableColumn column = column_of(heading_of(name));
+        CHECK(column.name == name);
+        CHECK(column.field == nullptr);
+    }
 }
 
 TEST_CASE("every name of a field reads back from the heading that is written for it", "[catalogue]") {
