@@ -39,11 +39,14 @@ export function styleAsText(sheet) {
 /** `engine-thread` stands for the script of the engine's worker, which is a program of its own. */
 export const engineThread = part("engine-thread", "text", () => scriptText("engine/engine-thread.ts"));
 
-/** The invented lists that come with the page, as web/engine/samples.ts has them. */
+/** The invented lists that come with the page, as web/engine/samples.ts has them, by their names. */
 export async function sampleTexts() {
   const { sampleFiles } = await ownModule("engine/samples.ts");
-  const names = Object.values(sampleFiles);
-  return Promise.all(names.map((name) => readFile(path.join(root, "catalogue-samples", name), "utf8")));
+  const texts = Object.values(sampleFiles).map(async (name) => [
+    name,
+    await readFile(path.join(root, "catalogue-samples", name), "utf8"),
+  ]);
+  return Object.fromEntries(await Promise.all(texts));
 }
 
 /** The texts of every language but English, by language, as web/texts/translations.ts gives them. */

@@ -1,5 +1,6 @@
 // The single file: engine, script and style in one HTML file that opens from a phone's storage with no network. It carries
-// its own Content-Security-Policy. The engine, the sample lists and the languages other than English travel packed in it.
+// its own Content-Security-Policy. The engine, its own script, the sample lists and the languages other than
+// English travel packed in it.
 import { readFile } from "node:fs/promises";
 import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
 import { firstSight } from "./first-sight.mjs";
@@ -22,20 +23,24 @@ export async function singleFile({ engine, sizes, uploaded = false }) {
     sizes,
   });
   const start = await scriptText("page/file-start.ts");
+  const end = await scriptText("page/carried-script.ts");
   const blocks = {
     engine: await readFile(engine),
-    ...(await translatedTexts()),
-    samples: (await sampleTexts()).join("\0"),
+    // Together: they are alike, and none is wanted at once.
+    texts: Object.entries({ ...(await translatedTexts()), ...(await sampleTexts()) })
+      .map(([name, text]) => `${name}\n${text}`)
+      .join("\0"),
+    script,
   };
   const reach = uploaded ? "'self'" : "'none'";
-  return assembled({ pageStyle, sealedStyle, start, script, blocks, reach, icon: await iconText() });
+  return assembled({ pageStyle, sealedStyle, start, end, blocks, reach, icon: await iconText() });
 }
 
-async function assembled({ pageStyle, sealedStyle, start, script, blocks, reach, icon }) {
+async function assembled({ pageStyle, sealedStyle, start, end, blocks, reach, icon }) {
   const policy = policyText({
     "default-src": ["'none'"],
     "img-src": ["data:"],
-    "script-src": [hashOf(start), hashOf(script), "'wasm-unsafe-eval'"],
+    "script-src": [start, end, blocks.script].map(hashOf).concat("'wasm-unsafe-eval'"),
     // The second hash is for browsers that cannot adopt a style sheet into a shadow root.
     "style-src": [hashOf(pageStyle), hashOf(sealedStyle)],
     // The engine's thread is started from a text inside this script.
@@ -44,6 +49,7 @@ async function assembled({ pageStyle, sealedStyle, start, script, blocks, reach,
     "base-uri": ["'none'"],
     "form-action": ["'none'"],
     ...trustedTypes,
+    "trusted-types": [...trustedTypes["trusted-types"], "saddlerule-script"],
   });
   const [engine, ...others] = Object.entries(blocks);
   // The icon is the sign of its tab; without one, browsers ask the server for it.
@@ -64,7 +70,7 @@ async function assembled({ pageStyle, sealedStyle, start, script, blocks, reach,
 ${await packedBlock(engine)}
 <script>${refuseEndTag(start, "script")}</script>
 ${(await Promise.all(others.map(packedBlock))).join("\n")}
-<script>${refuseEndTag(script, "script")}</script>
+<script>${refuseEndTag(end, "script")}</script>
 </body>
 </html>
 `;

@@ -35,7 +35,7 @@ export async function siteFiles({ engine, sizes }) {
     engine: put("engine.wasm", await readFile(engine)),
     thread: put("engine-thread.js", await scriptText("engine/engine-thread.ts")),
     words,
-    samples: await sampleTexts(),
+    samples: Object.values(await sampleTexts()),
   };
   const own = values("site-files", places);
   const sealed = styleAsText(await sheetText("saddlerule.css"));

@@ -7,14 +7,20 @@ import { carriedText } from "./carried-blocks";
 import { earlyEngine } from "./early-engine";
 import { mountPage } from "./mount-page";
 
+/** The words of a language, or a list that comes with the page: each begins with its name, in a line of its own. */
+async function carriedPiece(name: string): Promise<string> {
+  const pieces = (await carriedText("texts")).split("\0");
+  return pieces.find((piece) => piece.startsWith(`${name}\n`))?.slice(name.length + 1) ?? "";
+}
+
 /** @param listAt the list at an address that the file's own address names */
 export function showCarried(listAt: (address: string) => ListSource): void {
   const engine = earlyEngine();
   if (engine === undefined) return;
   mountPage({
     engines: engineOpener(carriedEngine(engine)),
-    packedWords: carriedText,
-    samples: samplesFrom(async (_name, place) => (await carriedText("samples")).split("\0")[place] ?? ""),
+    packedWords: carriedPiece,
+    samples: samplesFrom(carriedPiece),
     listAt,
   });
 }

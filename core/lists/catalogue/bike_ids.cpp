@@ -2,22 +2,22 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <map>
+#include <set>
 #include <string>
-#include <unordered_map>
-#include <unordered_set>
 
 namespace saddlerule {
 
 void give_missing_ids(std::vector<Bike>& bikes) {
     if (std::none_of(bikes.begin(), bikes.end(), [](const Bike& bike) { return bike.id.empty(); }))
         return;
-    std::unordered_set<std::string> taken;
+    std::set<std::string> taken;
     for (const Bike& bike : bikes) {
         if (!bike.id.empty())
             taken.insert(bike.id);
     }
     // How often a name was given out, so that a thousand bikes of one name are numbered in one go.
-    std::unordered_map<std::string, std::size_t> given;
+    std::map<std::string, std::size_t> given;
     for (Bike& bike : bikes) {
         if (!bike.id.empty())
             continue;

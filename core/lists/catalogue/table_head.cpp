@@ -12,8 +12,8 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 #include <span>
-#include <unordered_set>
 
 namespace saddlerule {
 namespace {
@@ -383,7 +383,7 @@ private:
 
 /// The first column that has the name of an earlier one.
 std::optional<std::size_t> column_twice(const std::vector<TableColumn>& columns) {
-    std::unordered_set<std::string_view> names;
+    std::set<std::string_view> names;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (!columns[i].name.empty() && !names.insert(columns[i].name).second)
             return i;

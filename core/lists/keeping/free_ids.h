@@ -4,9 +4,9 @@
 #include "core/lists/catalogue/kept_list.h"
 
 #include <cstddef>
+#include <map>
+#include <set>
 #include <string>
-#include <unordered_map>
-#include <unordered_set>
 
 namespace saddlerule {
 
@@ -25,8 +25,8 @@ private:
     void look_through();
 
     const KeptList& list_;
-    std::unordered_set<std::string> taken_;
-    std::unordered_map<std::string, std::size_t> given_; ///< the last number behind each id
+    std::set<std::string> taken_;
+    std::map<std::string, std::size_t> given_; ///< the last number behind each id
 };
 
 } // namespace saddlerule

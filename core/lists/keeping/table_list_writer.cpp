@@ -13,9 +13,9 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <optional>
 #include <string_view>
-#include <unordered_map>
 #include <utility>
 
 namespace saddlerule {
@@ -85,7 +85,7 @@ private:
 
     std::vector<bool> known_; ///< by the table of fields
     std::vector<std::string> unknown_;
-    std::unordered_map<std::string, std::size_t> unknown_places_;
+    std::map<std::string, std::size_t> unknown_places_;
     std::size_t count_ = 0;
 };
 
@@ -195,7 +195,7 @@ private:
     const TableForm& form_;
     CellContext context_;
     std::vector<std::string> columns_;
-    std::unordered_map<std::string, std::size_t> places_; ///< of the columns, by name
+    std::map<std::string, std::size_t> places_; ///< of the columns, by name
     TableText result_;
 };
 
