@@ -8,14 +8,14 @@ import { gzipSync } from "node:zlib";
 import { elementFolder } from "../support/club-site.mjs";
 
 /**
- * In bytes. The aim was 260,000 before the element carried club day, years ahead and tags: the engine alone is 210,000 now.
+ * In bytes. The aim was 260,000 before the element carried club day, years ahead, tags and spreadsheets: the engine alone is 198,000 now.
  */
-const largestElement = 314_000;
+const largestElement = 319_000;
 
 /** All that is loaded for a reader of English, once. */
 const loaded = /^saddlerule-(fit|app|thread|engine)\b/;
 
-test("script and engine of the element are at most 314 kB as a server sends them", (test) => {
+test("script and engine of the element are at most 319 kB as a server sends them", (test) => {
   const sizes = readdirSync(elementFolder)
     .filter((name) => loaded.test(name))
     .map((name) => {
