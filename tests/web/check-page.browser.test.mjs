@@ -136,7 +136,7 @@ test("nothing is wrong with a good host of the element and a page around it; the
   await page.getByRole("textbox", { name: "List" }).fill("/nowhere.csv");
   await page.getByRole("button", { name: "Check" }).click();
   await page
-    .getByText(/nowhere\.csv cannot be read: there is no list at this address; status: 404/)
+    .getByText(/nowhere\.csv cannot be read: There is nothing at this address any more .*\(address_gone\)/)
     .waitFor();
 });
 
@@ -251,14 +251,14 @@ for (const [what, at, change, kind, words] of [
       body: Buffer.from("<!doctype html><p>Please log in</p>"),
     })),
     "wrong",
-    /bikes\.json cannot be read: a web page came in place of the list/,
+    /bikes\.json cannot be read: A web page came instead of a list.*\(address_web_page\)/,
   ],
   [
     "a list that was cut off",
     inSite,
     where(/bikes\.json$/, () => ({ body: shed.subarray(0, 3000) })),
     "wrong",
-    /bikes\.json cannot be read: line \d+/i,
+    /bikes\.json cannot be read: line \d+.*\(json_cut_off\)/i,
   ],
   [
     "a list that browsers may keep for a week",

@@ -284,6 +284,16 @@ test("verdicts that change are said aloud, politely, once they are settled", asy
   await close();
 });
 
+test("the saddle heights are said aloud once the leg is typed, before there is any bike", async () => {
+  const { page, close } = await openPage(browser, screens.phone, { now });
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
+  const said = page.getByRole("status").filter({ hasText: "Saddle height to look for" });
+  await said.filter({ hasText: "47 to 50.5 cm" }).waitFor();
+  await page.getByRole("textbox", { name: "Inside leg" }).fill("55");
+  await said.filter({ hasNotText: "47 to 50.5 cm" }).waitFor();
+  await close();
+});
+
 test("drawings say in words what they show: rack, one bike and the years ahead", async () => {
   const engine = await openBuiltEngine();
   engine.ask({ do: "load" }, readFileSync(sample("loan-shed.json")));

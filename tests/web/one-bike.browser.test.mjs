@@ -344,7 +344,7 @@ test("the child's readings are drawn among other children's legs, and said, once
   assert.equal(await chart.count(), 0);
   await fold.click();
   await chart.waitFor();
-  await page.getByText("The grey lines are for children in Great Britain.").waitFor();
+  await page.getByText("Based on children in Great Britain.").waitFor();
 
   const engine = await openBuiltEngine();
   const readings = ["2026-04-20", today].map((on, place) => ({

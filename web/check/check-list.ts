@@ -1,5 +1,6 @@
 // Whether there is a list at an address, and what the engine reads in it.
 import { openEngine } from "../../wasm-bindings/engine-client.js";
+import { causeOf } from "../embedding/tell-refusal";
 import { addressSource } from "../engine/list-address";
 import { isRefusal } from "../engine/refusal";
 import type { RefusalNote } from "../engine/refusal";
@@ -11,13 +12,6 @@ interface Loaded {
   set_aside: unknown[];
 }
 
-function words({ code, where, problem, expected, figures }: RefusalNote): string {
-  const told = Object.entries(figures).map(([name, figure]) => `${name}: ${figure}`);
-  return [where, problem, expected && `expected: ${expected}`, ...told, `(${code})`]
-    .filter(Boolean)
-    .join("; ");
-}
-
 const bikes = (count: number): string => (count === 1 ? "1 bike" : `${count} bikes`);
 
 export async function checkList(
@@ -25,7 +19,7 @@ export async function checkList(
   compiled: () => Promise<WebAssembly.Module>,
 ): Promise<Finding[]> {
   const refused = (refusal: RefusalNote): Finding[] => [
-    wrong(`The list ${address.href} cannot be read: ${words(refusal)}.`),
+    wrong(`The list ${address.href} cannot be read: ${causeOf(refusal)} (${refusal.code})`),
   ];
   const bytes = await addressSource(address).bytes(() => undefined, new AbortController().signal);
   if (!(bytes instanceof Uint8Array)) return refused(bytes.error);

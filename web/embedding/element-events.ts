@@ -34,10 +34,11 @@ export function tellChanges(host: Element, mounted: Mounted, lostFiles: Readonly
     const { loaded, edition, refusal } = state.list;
     tell("list", edition, loaded && { title: loaded.list?.title ?? null, ...countsOf(loaded.counts) });
     const problem = refusal?.problem ?? brokenDown(state);
-    const cause = String(problem?.figures.what);
-    const told = lostFiles.has(cause)
-      ? { code: "files_not_loaded", problem: cause }
-      : problem && { code: problem.code, problem: inWords(problem, mounted) };
+    const cause = problem?.figures.what;
+    const told =
+      typeof cause === "string" && lostFiles.has(cause)
+        ? { code: "files_not_loaded", problem: cause }
+        : problem && { code: problem.code, problem: inWords(problem, mounted) };
     tell("problem", problem, told);
     const verdict = verdictShown(state, host);
     tell("verdict", JSON.stringify(verdict), verdict);

@@ -623,12 +623,6 @@ export const german: Translation = {
       title: "Die Beine deines Kindes neben denen anderer Kinder",
       drawing: "Grafik: die Schrittlänge in Schuhen nach dem Alter, bei anderen Kindern und bei deinem.",
       key: "Jede graue Linie: der Anteil der Kinder mit kürzeren Beinen, nach Alter in Jahren. Blaue Kreise: deine Messungen.",
-      whose: {
-        us: "Verglichen mit Kindern in den USA.",
-        gb: "Verglichen mit Kindern in Großbritannien.",
-        nl: "Verglichen mit Kindern in den Niederlanden.",
-        any: "Verglichen mit Kindern in den USA, Großbritannien und den Niederlanden, zu gleichen Teilen.",
-      },
       says: "{day}: längere Beine als {share} der Kinder in diesem Alter.",
       caution:
         "Ein Sprung von Linie zu Linie ist oft ein Messfehler: miss noch einmal. Bei Fragen zum Wachstum hilft die Kinderarztpraxis.",

@@ -653,12 +653,6 @@ export const english = {
       title: "Your child’s legs among other children’s",
       drawing: "Chart: inside leg in shoes by age, for other children and for your child.",
       key: "Each grey line says how many children have shorter legs, by age in years. The blue circles are your measurements.",
-      whose: {
-        us: "The grey lines are for children in the US.",
-        gb: "The grey lines are for children in Great Britain.",
-        nl: "The grey lines are for children in the Netherlands.",
-        any: "The grey lines mix children from the US, Great Britain and the Netherlands.",
-      },
       says: "{day}: longer legs than {share} of children of that age.",
       caution:
         "A jump from line to line is often a mistake in measuring: measure again. If you wonder how your child is growing, ask a doctor or nurse.",

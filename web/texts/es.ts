@@ -622,12 +622,6 @@ export const spanish: Translation = {
       title: "Las piernas de tu peque y las de otros niños",
       drawing: "Gráfico: la entrepierna con zapatos según la edad, de otros niños y de tu peque.",
       key: "Cada línea gris: la parte de los niños con piernas más cortas, según la edad en años. Círculos azules: tus medidas.",
-      whose: {
-        us: "Comparado con niños de Estados Unidos.",
-        gb: "Comparado con niños de Gran Bretaña.",
-        nl: "Comparado con niños de los Países Bajos.",
-        any: "Comparado con niños de Estados Unidos, Gran Bretaña y los Países Bajos, a partes iguales.",
-      },
       says: "{day}: piernas más largas que el {share} de los niños de esa edad.",
       caution:
         "Un salto de una línea a otra suele ser un error de medida: mide otra vez. Si te preocupa cómo crece, habla con el pediatra.",

@@ -623,12 +623,6 @@ export const french: Translation = {
       drawing:
         "Graphique : l’entrejambe avec chaussures selon l’âge, chez d’autres enfants et chez le vôtre.",
       key: "Chaque ligne grise : la part des enfants aux jambes plus courtes, selon l’âge en années. Cercles bleus : vos mesures.",
-      whose: {
-        us: "Comparé aux enfants des États-Unis.",
-        gb: "Comparé aux enfants de Grande-Bretagne.",
-        nl: "Comparé aux enfants des Pays-Bas.",
-        any: "Comparé aux enfants des États-Unis, de Grande-Bretagne et des Pays-Bas, à parts égales.",
-      },
       says: "{day} : jambes plus longues que {share} des enfants de cet âge.",
       caution:
         "Un saut d’une ligne à l’autre est souvent une erreur de mesure : mesurez encore une fois. Si la croissance vous inquiète, parlez-en à un médecin.",

@@ -622,12 +622,6 @@ export const dutch: Translation = {
       title: "De benen van je kind naast die van andere kinderen",
       drawing: "Grafiek: de binnenbeenlengte met schoenen naar leeftijd, bij andere kinderen en bij je kind.",
       key: "Elke grijze lijn: het deel van de kinderen met kortere benen, naar leeftijd in jaren. Blauwe cirkels: je metingen.",
-      whose: {
-        us: "Vergeleken met kinderen in de Verenigde Staten.",
-        gb: "Vergeleken met kinderen in Groot-Brittannië.",
-        nl: "Vergeleken met kinderen in Nederland.",
-        any: "Vergeleken met kinderen in de Verenigde Staten, Groot-Brittannië en Nederland, in gelijke delen.",
-      },
       says: "{day}: langere benen dan {share} van de kinderen van die leeftijd.",
       caution:
         "Een sprong van lijn naar lijn is vaak een meetfout: meet nog eens. Vraag bij twijfel over de groei een arts.",

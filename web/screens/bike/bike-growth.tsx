@@ -84,7 +84,7 @@ function AmongChildren({ centiles, population }: AmongChildrenProps) {
   const { among } = texts.growth;
   return (
     <>
-      <p>{among.whose[population]}</p>
+      <p>{texts.window.estimatedFrom[population]}</p>
       <CentileChart centiles={centiles} label={among.drawing} />
       <p class="soft">{among.key}</p>
       <ul class="stack">

@@ -1,8 +1,10 @@
 // Over the rack: how many bikes fit, said aloud when it changes, and the unit that lengths are shown in.
 import { useEffect, useState } from "preact/hooks";
+import { isGuess } from "../../drawings/shown-window";
 import { rackQuestion } from "../../engine/rack-question";
 import type { TypedUnit } from "../../engine/narrowed";
 import type { AssessAnswer, Verdict } from "../../engine/wire";
+import type { Figures } from "../../figures/format-figures";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
 import { riderName } from "../../parts/rider-switch";
@@ -32,14 +34,20 @@ export function VerdictCounts({ answer }: { answer: AssessAnswer }) {
   );
 }
 
-/** The counts of the rack, or, before there is a rider, how many bikes hang on it. Older ones are not said. */
-function aloud(texts: Texts, state: PageState): string {
+/** The saddle heights to look for and the counts of the rack; before there is a rider, how many bikes hang on it. Older ones are not said. */
+function aloud(texts: Texts, figures: Figures, state: PageState): string {
   const { list, rider, waiting } = state;
   const { answer, fresh, pending } = answerTo(state, rackQuestion);
   if (pending) return "";
-  if (fresh && answer !== null && Object.values(answer.counts).some((count) => count > 0)) {
-    const said = texts.rack.announced({ counts: countWords(texts, answer).join(", ") });
-    return waiting.length === 0 ? said : `${riderName(texts, rider)}. ${said}`;
+  if (fresh && answer !== null) {
+    const { low, high } = isGuess(answer.rider) ? answer.rider.window_likely_mm : answer.rider.window_mm;
+    const range = texts.window.range({ low: figures.bareLength(low), high: figures.length(high) });
+    const hasBikes = Object.values(answer.counts).some((count) => count > 0);
+    return [
+      ...(waiting.length === 0 ? [] : [`${riderName(texts, rider)}.`]),
+      `${texts.window.title}: ${range}.`,
+      ...(hasBikes ? [texts.rack.announced({ counts: countWords(texts, answer).join(", ") })] : []),
+    ].join(" ");
   }
   const listed = list.loaded?.counts.bikes ?? 0;
   return listed === 0 ? "" : texts.rack.announced({ counts: texts.list.bikes({ number: listed }) });
@@ -49,8 +57,8 @@ const settled = 700;
 
 /** Read aloud once the counts have not changed for a moment, wherever on the page somebody is. */
 export function CountsAloud({ state }: { state: PageState }) {
-  const { texts } = usePage();
-  const words = aloud(texts, state);
+  const { texts, figures } = usePage();
+  const words = aloud(texts, figures, state);
   const [said, setSaid] = useState("");
   useEffect(() => {
     const timer = setTimeout(() => {
