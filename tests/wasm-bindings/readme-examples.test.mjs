@@ -41,8 +41,5 @@ for (const { request, answer } of examples) {
 
 test("every task has an example", async () => {
   const { requests } = (await openBuiltEngine()).ask({ do: "about" });
-  assert.deepEqual(
-    [...new Set(examples.map(({ request }) => JSON.parse(request).do))],
-    requests,
-  );
+  assert.deepEqual([...new Set(examples.map(({ request }) => JSON.parse(request).do))], requests);
 });

@@ -46,7 +46,7 @@ after(async () => {
   rmSync(folder, { recursive: true });
 });
 
-async function openBike(viewport = screens.phone, tellMore = async (_page) => {}) {
+async function openBike(viewport = screens.phone, tellMore = async () => {}) {
   const opened = await openPage(browser, viewport, { now: `${today}T10:00:00` });
   const { page } = opened;
   await page.getByRole("radio", { name: "centimetres" }).check();
