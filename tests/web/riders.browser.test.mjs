@@ -46,7 +46,7 @@ for (const [name, viewport] of Object.entries(screens)) {
     await page.getByRole("radio", { name: "Wim" }).check();
     await page
       .getByRole("status")
-      .filter({ hasText: /^Wim\. Bikes: / })
+      .filter({ hasText: /^Wim\. .*Bikes: / })
       .waitFor();
     const bikeOfWim = await first.getByRole("heading").textContent();
     assert.notEqual(bikeOfWim, bikeOfOne);
