@@ -192,7 +192,7 @@ for (const [what, at, change, kind, words] of [
     (path, answer) =>
       path === "/fit/" ? { status: 302, headers: { location: "/fit/index.html" }, body: "" } : answer,
     "wrong",
-    /Not saved for offline use: the address of the folder leads elsewhere, to http.*index\.html/,
+    /Not saved for offline use: the host redirects the folder's address to http.*index\.html/,
   ],
   [
     "a service worker that is no script",

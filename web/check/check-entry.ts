@@ -43,7 +43,9 @@ async function lists(addresses: (URL | null)[]): Promise<Finding[]> {
   const findings: Finding[] = [];
   for (const one of addresses)
     findings.push(
-      ...(one === null ? [wrong("The address of the list is none.")] : await checkList(one, compiled)),
+      ...(one === null
+        ? [wrong("What is given as the list is not an address.")]
+        : await checkList(one, compiled)),
     );
   return findings;
 }
@@ -88,7 +90,7 @@ async function tell(): Promise<void> {
   try {
     for await (const findings of checks()) findings.forEach(show);
   } catch (failure) {
-    show(wrong(`The check broke off: ${reason(failure)}.`));
+    show(wrong(`The check stopped: ${reason(failure)}.`));
   }
   const end = document.getElementById("end");
   const faults = place?.querySelectorAll(".wrong").length ?? 0;

@@ -25,12 +25,12 @@ const listed = (names: string[]): string =>
 export async function checkFiles(files: CheckedFile[]): Promise<Finding[]> {
   const missing: string[] = [];
   const changed: string[] = [];
-  const led: string[] = [];
+  const redirected: string[] = [];
   const mistyped: string[] = [];
   const unpacked: string[] = [];
   const charsets = new Set<string>();
   const look = async ({ path, integrity }: CheckedFile): Promise<void> => {
-    // Its full name, many hosts lead to the folder.
+    // Many hosts redirect its full name to the folder.
     const address = path === "index.html" ? "./" : path;
     const whole = await fetch(address, { ...anew, integrity }).catch(() => null);
     const response = whole ?? (await fetch(address, anew).catch(() => null));
@@ -38,7 +38,7 @@ export async function checkFiles(files: CheckedFile[]): Promise<Finding[]> {
       missing.push(`${path} (${response === null ? "no answer" : response.status})`);
       return;
     }
-    if (response.redirected) led.push(path);
+    if (response.redirected) redirected.push(path);
     const type = response.headers.get("content-type") ?? "";
     const ending = path.split(".").at(-1) ?? "";
     if (wanted[ending]?.test(type) === false) mistyped.push(`${path} (${type || "no type"})`);
@@ -61,17 +61,17 @@ export async function checkFiles(files: CheckedFile[]): Promise<Finding[]> {
       : wrong(
           `Changed on the way: ${listed(changed)}. Something shrinks, joins or converts files; leave these out there.`,
         ),
-    ...(led.length === 0 ? [] : [wrong(`These addresses lead elsewhere: ${listed(led)}.`)]),
+    ...(redirected.length === 0 ? [] : [wrong(`The host redirects these addresses: ${listed(redirected)}.`)]),
     mistyped.length === 0
       ? good("Scripts and pages have types that browsers take.")
       : wrong(`These have types that browsers do not take: ${listed(mistyped)}.`),
     unpacked.length === 0
       ? good("What is large is packed.")
-      : note(`Not packed: ${listed(unpacked)}. Readers wait longer than need be; turn on gzip for these.`),
+      : note(`Not packed: ${listed(unpacked)}. Readers wait longer for these; turn on gzip.`),
     charsets.size === 0
       ? good("Pages are UTF-8.")
       : note(
-          `The host calls texts ${[...charsets].join(", ")}. Saddlerule bears it; a list with accents in it may not, unless it is saved as UTF-8.`,
+          `The host calls texts ${[...charsets].join(", ")}. Saddlerule copes with that; a list with accents in it may not, unless it is saved as UTF-8.`,
         ),
   ];
 }

@@ -13,7 +13,7 @@ function directivesOf(policy: string): Directives {
 export function checkPolicies(policies: string[], where: string): Finding[] {
   // Several in one header have a comma between them, and no source has one.
   const all = policies.flatMap((policy) => policy.split(",")).filter((policy) => policy.trim() !== "");
-  if (all.length === 0) return [note(`${where} has no policy of its own; none is needed.`)];
+  if (all.length === 0) return [note(`No policy comes from ${where}; none is needed.`)];
   const faults = all.flatMap((policy) => missingIn(directivesOf(policy)));
   return faults.length === 0
     ? [good(`The policy of ${where} allows all that is needed.`)]

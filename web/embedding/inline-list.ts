@@ -1,6 +1,6 @@
 // A list that is in the page itself, as <script type="application/json"> between an element's tags.
 import type { ListSource } from "../engine/list-opening";
-import type { Refusal } from "../engine/refusal";
+import { refused } from "../engine/refusal";
 import { listIn, mended } from "./inline-text";
 import { tellWebmaster } from "./tell-webmaster";
 
@@ -20,7 +20,7 @@ function writtenIn(host: Element): Written | null {
   return text === null ? null : { text, done: ["took its <script> away"] };
 }
 
-const unreadable: Refusal = { error: { code: "inline_rewritten", where: "", figures: {} } };
+const unreadable = refused("inline_rewritten");
 
 const advice = 'To be safe, put the list into a file and name its address: list="/bikes.json".';
 

@@ -1,4 +1,5 @@
 // A list that a page names by its address: fetched with a limit of size and of time, told on the way, and refused in words.
+import { refused } from "./refusal";
 import type { Refusal } from "./refusal";
 import { deviceDay } from "../page/device-day";
 import type { BytesHooks, ListSource } from "./list-opening";
@@ -20,22 +21,6 @@ export interface Patience {
 
 const usualPatience: Patience = { silent: 15_000, whole: 120_000 };
 
-type Code = `address_${
-  | "gone"
-  | "refused"
-  | "server"
-  | "slow"
-  | "no_signal"
-  | "web_page"
-  | "too_large"
-  | "not_allowed"
-  | "policy"
-  | "offline"}`;
-
-function refusal(code: Code, figures: Record<string, string> = {}): Refusal {
-  return { error: { code, where: "", figures } };
-}
-
 /** The last part of an address, as a file would be called. */
 function nameOf({ pathname, host }: URL): string {
   const last = pathname.split("/").filter(Boolean).at(-1);
@@ -52,7 +37,7 @@ export function unreachedSource(address: string): ListSource {
     name: address,
     sample: false,
     named: true,
-    bytes: () => Promise.resolve(refusal("address_offline")),
+    bytes: () => Promise.resolve(refused("address_offline")),
   };
 }
 
@@ -93,7 +78,7 @@ async function fetched(
   } catch {
     // Stopped by its reader, nothing is said about it.
     const seconds = String(watch.lateAfter() / 1000);
-    if (seconds !== "0") return refusal("address_slow", { seconds });
+    if (seconds !== "0") return refused("address_slow", { seconds });
     return await whyUnreached(address, await watch.isRefusedByPolicy(), watch.signal);
   } finally {
     watch.end();
@@ -141,22 +126,22 @@ function watchOver(address: URL, { silent, whole }: Patience, stop: AbortSignal)
 
 /** A server may have led elsewhere, as to a page that asks for a login. */
 function webPage({ redirected, url }: Response): Refusal {
-  return refusal("address_web_page", redirected ? { from: url } : {});
+  return refused("address_web_page", redirected ? { from: url } : {});
 }
 
 function refusedBy(response: Response, { host }: URL): Refusal | null {
   const { ok, status, headers } = response;
   const figures = { status: String(status), host };
-  if (status === 404 || status === 410) return refusal("address_gone", figures);
-  if (status === 401 || status === 403) return refusal("address_refused", figures);
-  if (!ok) return refusal("address_server", figures);
+  if (status === 404 || status === 410) return refused("address_gone", figures);
+  if (status === 401 || status === 403) return refused("address_refused", figures);
+  if (!ok) return refused("address_server", figures);
   if (/^(text\/html|application\/xhtml)/i.test(headers.get("content-type") ?? "")) return webPage(response);
   // Packed on the way, it is larger than it says.
   if (Number(headers.get("content-length") ?? 0) > mostFetched) return tooLarge;
   return null;
 }
 
-const tooLarge = refusal("address_too_large", { limit: "8" });
+const tooLarge = refused("address_too_large", { limit: "8" });
 
 /** Nobody waits for the rest; where the connection has broken meanwhile, there is none. */
 function letGo(body: { cancel: () => Promise<void> } | null | undefined): void {
@@ -218,11 +203,11 @@ function joined(parts: Uint8Array[], length: number): Uint8Array {
  */
 async function whyUnreached(address: URL, policy: boolean, stop: AbortSignal): Promise<Refusal> {
   const figures = { host: address.host, origin: location.origin, server: address.origin };
-  if (policy) return refusal("address_policy", figures);
+  if (policy) return refused("address_policy", figures);
   const elsewhere = address.origin !== location.origin;
   if (elsewhere && navigator.onLine && (await answersAtAll(address, stop)))
-    return refusal("address_not_allowed", figures);
-  return refusal("address_no_signal", figures);
+    return refused("address_not_allowed", figures);
+  return refused("address_no_signal", figures);
 }
 
 async function answersAtAll(address: URL, stop: AbortSignal): Promise<boolean> {

@@ -11,7 +11,7 @@ import { sent } from "./keep-answered";
 import { spreadsheetTable } from "./spreadsheet";
 import { rackQuestion } from "./rack-question";
 import type { FileHandle } from "./list-saving";
-import { isRefusal } from "./refusal";
+import { isRefusal, refused } from "./refusal";
 import type { Refusal } from "./refusal";
 import type { EntryChange, LengthUnit, ListRowsAnswer, LoadRequest, SaveAnswer, TableSketch } from "./wire";
 
@@ -256,13 +256,9 @@ async function listBytes(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array | R
   return typeof table === "string" ? new TextEncoder().encode(`sep=\t\n${table}`) : (table ?? bytes);
 }
 
-function refusal(code: string, figures: Record<string, number> = {}): Refusal {
-  return { error: { code, where: "", figures } };
-}
-
 function tooLarge(size: number): Refusal {
-  return refusal("file_too_large", { size: Math.ceil(size / mebibyte), limit: 8 });
+  return refused("file_too_large", { size: Math.ceil(size / mebibyte), limit: 8 });
 }
 
 /** Moved, or taken away, since it was chosen. */
-export const unreadable = refusal("file_not_given");
+export const unreadable = refused("file_not_given");

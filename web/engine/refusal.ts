@@ -18,3 +18,25 @@ export interface Refusal {
 export function isRefusal(answer: object): answer is Refusal {
   return "error" in answer;
 }
+
+/** What the page refuses by itself, before the engine sees it. */
+type OwnCode =
+  | "file_is_spreadsheet"
+  | "file_not_given"
+  | "file_too_large"
+  | "inline_rewritten"
+  | `address_${
+      | "gone"
+      | "refused"
+      | "server"
+      | "slow"
+      | "no_signal"
+      | "web_page"
+      | "too_large"
+      | "not_allowed"
+      | "policy"
+      | "offline"}`;
+
+export function refused(code: OwnCode, figures: Record<string, SaidFigure> = {}): Refusal {
+  return { error: { code, where: "", figures } };
+}

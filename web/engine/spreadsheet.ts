@@ -1,7 +1,8 @@
 // Spreadsheets as clubs have them (Office Open XML, ISO/IEC 29500): the first sheet that holds a table, as the text of a table
 // in which every cell keeps its row and column. The browser unpacks; the marks of XML are taken apart here, for parsing XML in the
-// browser would need leave under Trusted Types that lets any markup pass. Entities of the file's own are never expanded.
+// browser would need a policy of Trusted Types that lets any markup pass. Entities of the file's own are never expanded.
 import { inflated } from "./inflating";
+import { refused } from "./refusal";
 import type { Refusal } from "./refusal";
 
 const mebibyte = 1024 * 1024;
@@ -31,7 +32,7 @@ export async function spreadsheetTable(bytes: Uint8Array<ArrayBuffer>): Promise<
     const found = failure instanceof CannotRead ? failure.message : damaged;
     // What is cut off may be anything that is packed in this way.
     const isBook = found !== damaged || new TextDecoder("latin1").decode(bytes).includes("xl/work");
-    return isBook ? refusal(found) : null;
+    return isBook ? refused("file_is_spreadsheet", { found: { word: found } }) : null;
   }
 }
 
@@ -39,10 +40,6 @@ export async function spreadsheetTable(bytes: Uint8Array<ArrayBuffer>): Promise<
 export async function fileTable(file: File | undefined): Promise<string | Refusal> {
   const bytes = new Uint8Array((await file?.arrayBuffer()) ?? []);
   return (await spreadsheetTable(bytes)) ?? new TextDecoder().decode(bytes);
-}
-
-function refusal(word: string): Refusal {
-  return { error: { code: "file_is_spreadsheet", where: "", figures: { found: { word } } } };
 }
 
 /** The parts of a ZIP archive (APPNOTE.TXT 6.3), found by the directory at its end. */

@@ -1,4 +1,4 @@
-// A list that could not be opened: why, what can be done about it, and what is still open.
+// A list that could not be opened: why, or what has to be said first; what can be done about it, and what is still open.
 import type { SetAside } from "../engine/wire";
 import { usePage } from "../page/page-context";
 import type { ListState } from "../state/page-state";
@@ -14,21 +14,19 @@ export function ListRefused({ list }: { list: ListState }) {
   const { refusal, loaded } = list;
   if (refusal === null) return null;
   const unitUnknown = refusal.problem.code === "table_without_units";
-  const { table } = refusal;
+  const { table, fileName } = refusal;
+  const asks = unitUnknown || table !== undefined;
   const stillOpen =
     loaded === null
       ? texts.list.keptNone
       : texts.list.keptOld({ title: loaded.list?.title ?? texts.list.untitled });
   return (
-    <section class="sheet stack refused" role="alert">
+    <section class={asks ? "sheet stack" : "sheet stack refused"} role="alert">
       <p>
-        <strong>{texts.list.refused({ fileName: refusal.fileName })}</strong>
+        <strong>{(asks ? texts.desk.question : texts.list.refused)({ fileName })}</strong>
       </p>
-      {table !== undefined && !unitUnknown ? (
-        <WhichColumn table={table} />
-      ) : (
-        <p>{worded(texts, figures, refusal.problem)}</p>
-      )}
+      {!asks && <p>{worded(texts, figures, refusal.problem)}</p>}
+      {table !== undefined && !unitUnknown && <WhichColumn table={table} />}
       {unitUnknown && (
         <>
           <p>{texts.desk.whichUnit}</p>

@@ -35,7 +35,9 @@ export function WhichColumn({ table: { columns } }: { table: TableSketch }) {
         });
       }}
     >
-      <p>{texts.desk.whichColumn}</p>
+      <p>
+        {texts.desk.whichColumn} {texts.desk.columnsNeeded}
+      </p>
       {asked.map((field) => (
         <Select
           key={field}
