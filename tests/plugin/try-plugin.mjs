@@ -38,7 +38,7 @@ function started(program, given, env = process.env) {
   return running;
 }
 
-const waits = { patience: 60_000, late: () => assert.fail("a server did not start") };
+const waits = { late: () => assert.fail("a server did not start") };
 
 async function database() {
   const data = join(folder, "database");
@@ -100,7 +100,6 @@ switch_theme('twentytwentythree');`;
 async function loggedIn(browser, address, name, word) {
   const context = await browser.newContext({ viewport: screens.laptop, locale: "en-GB" });
   const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
   await page.goto(`${address}/wp-login.php`);
   await page.fill("#user_login", name);
   await page.fill("#user_pass", word);
@@ -138,7 +137,6 @@ async function verdict(browser, address, { bike, picture }) {
   const context = await browser.newContext({ viewport: screens.phone, locale: "en-GB" });
   await context.addInitScript(keepStageChosen, usualStage);
   const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
   const problems = [];
   page.on("pageerror", (error) => problems.push(error.message));
   page.on("console", (message) => problems.push(message.text()));

@@ -59,7 +59,7 @@ export async function apache(root, modules = debianModules) {
   const late = () => {
     throw new Error("no answer from Apache");
   };
-  await until(answers, { patience: 15_000, late });
+  await until(answers, { late });
   return {
     origin,
     errors: () => readFileSync(join(folder, "error.log"), "utf8"),

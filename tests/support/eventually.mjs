@@ -1,26 +1,33 @@
 // Waiting for a state: of a page, of a server, of anything that can be asked.
 import { setTimeout as pause } from "node:timers/promises";
 
+/** How long a state may take, in ms. Only a test that fails waits so long; a busy build server is slower than anyone's machine. */
+export const patience = 120_000;
+
+/** How long a whole test or a group of them may take in ms. It ends what hangs, and judges no speed. */
+export const wholeTest = 900_000;
+
 /** Asks again until `check` throws no more. */
-export async function eventually(check, { tries = 50, every = 100 } = {}) {
-  for (let left = tries; ; --left) {
+export async function eventually(check) {
+  const deadline = Date.now() + patience;
+  for (;;) {
     try {
       return await check();
     } catch (failure) {
-      if (left === 0) throw failure;
-      await pause(every);
+      if (Date.now() > deadline) throw failure;
+      await pause(100);
     }
   }
 }
 
-/** Asks again until the answer is neither null nor false, and hands it back; `late` is asked what to do after `patience` ms. */
-export async function until(ask, { patience = 5000, every = 50, late }) {
+/** Asks again until the answer is neither null nor false, and hands it back; `late` is asked what to do when patience ends. */
+export async function until(ask, { late }) {
   const deadline = Date.now() + patience;
   for (;;) {
     const answer = await ask();
     if (answer !== null && answer !== false) return answer;
     if (Date.now() > deadline) return late();
-    await pause(every);
+    await pause(50);
   }
 }
 

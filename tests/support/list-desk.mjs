@@ -33,7 +33,6 @@ export const jsonList = (bikes, head = {}) =>
 /** The page with these files open, the last one in hand. */
 export async function openDesk(browser, viewport, files = [], options = {}) {
   const opened = await openPage(browser, viewport, options);
-  opened.page.setDefaultTimeout(10_000);
   await goTo(opened.page, "List");
   for (const file of files) {
     await openList(opened.page, file);

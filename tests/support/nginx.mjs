@@ -92,7 +92,7 @@ export class Nginx {
     const late = () => {
       throw new Error("no answer from nginx");
     };
-    await until(answers, { patience: 15_000, late });
+    await until(answers, { late });
   }
 
   async stop() {

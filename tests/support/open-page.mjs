@@ -2,9 +2,9 @@
 
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { chromium } from "playwright-core";
 import { root } from "./built-engine.mjs";
 import { keepStageChosen, usualStage } from "./choose-stage.mjs";
+import { launchChromium } from "./chromium.mjs";
 import { servedAddress } from "./served-page.mjs";
 
 /** `PAGE` names another build of the page. */
@@ -19,19 +19,7 @@ export const screens = {
   laptop: { width: 1280, height: 800 },
 };
 
-/** `more` are further arguments of Chromium's. */
-export function launchBrowser(...more) {
-  return chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-background-networking",
-      "--disable-component-update",
-      ...more,
-    ],
-  });
-}
+export { launchChromium as launchBrowser };
 
 /**
  * A page with the built file open in it. `faults` gathers what must stay empty: script errors, messages on the console

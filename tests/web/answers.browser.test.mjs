@@ -82,7 +82,6 @@ async function openFamily(viewport) {
     prepare: (context) => context.addInitScript(holdAnswers),
   });
   const { page } = opened;
-  page.setDefaultTimeout(120_000);
   await page.getByRole("radio", { name: texts.unitNames.cm }).check();
   await inseam(page).fill("49.5");
   await page.getByRole("button", { name: texts.family.add }).click();
@@ -371,7 +370,7 @@ test("midnight passes with the page open: today is another day, and what was typ
   });
   await page.getByRole("radio", { name: texts.unitNames.cm }).check();
   await inseam(page).fill("49.5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   await page.clock.fastForward("02:00");
   await page.waitForFunction(
     () =>
@@ -379,7 +378,7 @@ test("midnight passes with the page open: today is another day, and what was typ
   );
   await page.getByText(texts.rider.earlier).first().click();
   assert.equal(await page.getByLabel(texts.rider.readOn).inputValue(), "2026-11-25");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });

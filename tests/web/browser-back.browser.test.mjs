@@ -8,7 +8,7 @@ import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { clubPage, clubSite } from "../support/club-site.mjs";
-import { eventually as soon } from "../support/eventually.mjs";
+import { eventually as soon, wholeTest } from "../support/eventually.mjs";
 import {
   goTo,
   launchBrowser,
@@ -23,7 +23,7 @@ import {
 const eventually = (check) => soon(check, { tries: 200 });
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 120_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());
@@ -81,7 +81,7 @@ for (const { name, launch } of browsers) {
   });
 }
 
-describe("in Chromium", { timeout: 240_000 }, () => {
+describe("in Chromium", { timeout: wholeTest }, () => {
   let browser;
   before(async () => (browser = await launchBrowser()));
   after(() => browser.close());

@@ -5,12 +5,12 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import test, { after, before, describe } from "node:test";
-import { chromium } from "playwright-core";
+import { launchChromium } from "../support/chromium.mjs";
 import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { clubPage, clubSite, strictPolicy } from "../support/club-site.mjs";
-import { eventually as soon } from "../support/eventually.mjs";
+import { eventually as soon, wholeTest } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
 /** Browsers of a busy machine take their time. */
@@ -63,7 +63,7 @@ before(async () => {
 after(() => [stranger, club.strict, club.open].forEach((site) => site.close()));
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 180_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());
@@ -132,10 +132,7 @@ for (const { name, launch } of browsers) {
 describe("slow servers and large lists", () => {
   let browser;
   before(async () => {
-    browser = await chromium.launch({
-      executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-      args: ["--no-sandbox", "--disable-gpu"],
-    });
+    browser = await launchChromium();
   });
   after(() => browser.close());
 

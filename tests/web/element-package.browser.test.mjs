@@ -6,8 +6,8 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
-import { chromium } from "playwright-core";
 import { attributes } from "../../web/building/element-package.mjs";
+import { launchChromium } from "../support/chromium.mjs";
 import { root, sample } from "../support/built-engine.mjs";
 import { clubSite, elementFolder } from "../support/club-site.mjs";
 import { apps, bundledApp, installed } from "../support/element-apps.mjs";
@@ -21,10 +21,7 @@ const description = JSON.parse(readFileSync(join(elementFolder, "package.json"),
 
 let browser;
 before(async () => {
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--js-flags=--expose-gc"],
-  });
+  browser = await launchChromium("--js-flags=--expose-gc");
 });
 after(() => browser.close());
 

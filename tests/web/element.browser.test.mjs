@@ -6,7 +6,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import test, { after, before } from "node:test";
-import { chromium } from "playwright-core";
+import { launchChromium } from "../support/chromium.mjs";
 import { sample } from "../support/built-engine.mjs";
 import { clubPage, clubSite, elementFolder, strictPolicy } from "../support/club-site.mjs";
 import { keepStageChosen, usualStage } from "../support/choose-stage.mjs";
@@ -24,10 +24,7 @@ const clubStyle = "body { margin: 0 auto; max-width: 75rem; font: 18px/1.5 serif
 
 let browser;
 before(async () => {
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--js-flags=--expose-gc"],
-  });
+  browser = await launchChromium("--js-flags=--expose-gc");
 });
 after(() => browser.close());
 

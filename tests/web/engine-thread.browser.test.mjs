@@ -8,7 +8,7 @@ import test, { after, before, describe } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
-import { eventually } from "../support/eventually.mjs";
+import { eventually, wholeTest } from "../support/eventually.mjs";
 import { fileFolder } from "../support/list-desk.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
 
@@ -33,7 +33,7 @@ function watchedPage() {
 }
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 120_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

@@ -6,6 +6,7 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { basename, dirname, join } from "node:path";
 import test, { after, before, describe } from "node:test";
+import { wholeTest } from "../support/eventually.mjs";
 import { root, sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
@@ -42,7 +43,7 @@ async function fits(visit, screen) {
 }
 
 for (const { name, launch } of browsers) {
-  describe(name, { concurrency: 1, timeout: 240_000 }, () => {
+  describe(name, { concurrency: 1, timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

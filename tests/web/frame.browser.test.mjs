@@ -7,7 +7,7 @@ import { join } from "node:path";
 import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { clubSite, elementFolder } from "../support/club-site.mjs";
-import { drawnIn, eventually as soon } from "../support/eventually.mjs";
+import { drawnIn, eventually as soon, wholeTest } from "../support/eventually.mjs";
 import { pageFile, screens } from "../support/open-page.mjs";
 
 /** Browsers of a busy machine take their time. */
@@ -79,7 +79,7 @@ before(async () => {
 after(() => [host, served, hostile].forEach((site) => site.close()));
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 120_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

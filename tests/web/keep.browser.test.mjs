@@ -25,7 +25,7 @@ async function openRack(options = {}) {
   }
   await page.getByRole("radio", { name: "centimetres" }).check();
   await inseam(page).fill("49.5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   await openList(page, sample("loan-shed.json"));
   await goTo(page, "Bikes");
   await rackOf(page).getByRole("article").first().waitFor();

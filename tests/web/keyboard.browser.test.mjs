@@ -106,9 +106,9 @@ test("from a reading to one bike and back, without a pointer", async () => {
   await page.getByRole("heading", { name: "Saddle height to look for" }).waitFor();
   await tabTo(page, page.getByRole("radio", { name: "No training wheels, still new to it" }));
   await page.keyboard.press("ArrowDown");
-  await page.getByText("54.6 to 59.7 cm").waitFor();
+  await page.getByText("54.6 to 59.7 cm", { exact: true }).waitFor();
   await page.keyboard.press("ArrowUp");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   await tabTo(page, button("See the bikes"));
   await page.keyboard.press("Enter");
   await tabTo(page, button("Loan shed, in cm"));
@@ -275,7 +275,7 @@ test("verdicts that change are said aloud, politely, once they are settled", asy
   assert.equal(before.live, "polite");
   assert.match(before.words, /Bikes: \d+ fit/);
   await page.getByRole("radio", { name: "Rides well" }).check();
-  await page.getByText("54.6 to 59.7 cm").waitFor();
+  await page.getByText("54.6 to 59.7 cm", { exact: true }).waitFor();
   await page
     .getByRole("status")
     .filter({ hasText: /Bikes: \d+ fit/, hasNotText: before.words })

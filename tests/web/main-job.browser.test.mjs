@@ -97,7 +97,7 @@ test("changing the way a child rides changes window and verdicts, and says so al
   await status.filter({ hasText: /\d+ fits?\b/ }).waitFor();
   const spoken = await status.textContent();
   await page.getByRole("radio", { name: "Rides well" }).check();
-  await page.getByText("54.6 to 59.7 cm").waitFor();
+  await page.getByText("54.6 to 59.7 cm", { exact: true }).waitFor();
   await status.filter({ hasNotText: spoken }).waitFor();
   assert.match(await status.textContent(), /\d+ fits?\b/);
   await close();
@@ -113,7 +113,7 @@ test("a reading in the wrong unit is questioned and not refused", async () => {
   await page.getByRole("textbox", { name: "Inside leg" }).fill("forty");
   await page.getByText(/forty/).first().waitFor();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49,5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   assert.deepEqual(faults, []);
   await close();
 });

@@ -74,7 +74,7 @@ test("a big file shows how far it is, the list in use is used meanwhile, and the
   assert.ok(await bar.isVisible(), "typing is answered while the file is read");
   await eventually(async () => assert.ok((await done()) > earlier));
   await goTo(page, "Bikes");
-  await page.locator('[aria-setsize="20000"]').first().waitFor({ timeout: 20000 });
+  await page.locator('[aria-setsize="20000"]').first().waitFor();
   await strip(page).waitFor({ state: "detached" });
   const said = await words();
   assert.ok(said.includes("Reading “big.json” 25%"), said.join("; "));

@@ -68,7 +68,6 @@ async function visit(test, address, options = {}) {
   test.after(() => context.close());
   await context.addInitScript(keepStageChosen, usualStage);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
   const said = [];
   page.on("console", (message) => said.push(message.text()));
   page.on("pageerror", (error) => said.push(`error: ${error.message}`));

@@ -415,7 +415,7 @@ test("a reading below an earlier one is questioned, and the answer stays", async
   const { page, faults, close } = await openPage(browser, screens.phone, { now: `${today}T10:00:00` });
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   await page.getByText("Earlier measurements").first().click();
   await page.getByRole("button", { name: "Add an earlier measurement" }).click();
   await page.getByLabel("Measured on").fill("2026-08-01");

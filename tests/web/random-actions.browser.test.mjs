@@ -5,6 +5,7 @@
 
 import assert from "node:assert/strict";
 import test, { after, before } from "node:test";
+import { wholeTest } from "../support/eventually.mjs";
 import { launchBrowser, openPage, screens } from "../support/open-page.mjs";
 import { makeList } from "../support/make-list.mjs";
 import { driver } from "../support/hostile.mjs";
@@ -89,7 +90,7 @@ async function act({ count, seed }) {
 
 test(
   "random actions leave nothing on the console and nothing in memory",
-  { timeout: 600_000 },
+  { timeout: wholeTest },
   async (test) => {
     const { page, faults, close } = await openPage(browser, screens.phone, {
       prepare: (context) => context.addInitScript(driver),

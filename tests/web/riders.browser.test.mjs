@@ -20,7 +20,7 @@ async function openWithTwo(viewport) {
   const { page } = opened;
   await page.getByRole("radio", { name: "centimetres" }).check();
   await inseam(page).fill("49.5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   assert.equal(await page.getByRole("radio", { name: "Child 1" }).count(), 0, "one rider needs no switch");
   await page.getByRole("button", { name: "Add a child" }).click();
   await page.getByRole("textbox", { name: "Name or nickname" }).fill("Wim");
@@ -34,7 +34,7 @@ for (const [name, viewport] of Object.entries(screens)) {
   test(`on a ${name}: from rider, rack and bike another rider is one tap away, with answers of its own`, async () => {
     const { page, faults, close } = await openWithTwo(viewport);
     await page.getByRole("radio", { name: "Child 1" }).check();
-    await page.getByText("47 to 50.5 cm").waitFor();
+    await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
     assert.equal(await inseam(page).inputValue(), "49.5");
     assert.ok(await page.getByRole("radio", { name: "No training wheels, still new to it" }).isChecked());
 
@@ -91,7 +91,7 @@ test("a rider is removed and brought back with everything that was typed", async
   assert.ok(await page.getByRole("radio", { name: "Wim" }).isChecked());
   assert.ok(await page.getByRole("radio", { name: "Rides well" }).isChecked());
   await page.getByRole("button", { name: "Remove Wim" }).click();
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   assert.equal(await page.getByRole("button", { name: /^Remove/ }).count(), 0, "the last rider stays");
   assert.deepEqual(faults, []);
   await close();

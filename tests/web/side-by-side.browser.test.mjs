@@ -34,7 +34,7 @@ async function openRack(viewport) {
   const { page } = opened;
   await page.getByRole("radio", { name: "centimetres" }).check();
   await page.getByRole("textbox", { name: "Inside leg" }).fill("49.5");
-  await page.getByText("47 to 50.5 cm").waitFor();
+  await page.getByText("47 to 50.5 cm", { exact: true }).waitFor();
   await openList(page, list);
   await goTo(page, "Bikes");
   await rackOf(page).getByRole("article").first().waitFor();

@@ -28,7 +28,6 @@ async function visit(test, { site = first, more = "", prepare, at = "", viewport
   if (prepare) await context.addInitScript(prepare);
   const page = await context.newPage();
   await context.addInitScript(keepStageChosen, usualStage);
-  page.setDefaultTimeout(15_000);
   await page.goto(`${club.nginx.origin}/fit/${at}`);
   return { club, context, page };
 }

@@ -6,7 +6,7 @@ import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { engineIn, serveClub, siteBuilder } from "../support/built-site.mjs";
-import { eventually } from "../support/eventually.mjs";
+import { eventually, wholeTest } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
 const sites = siteBuilder();
@@ -73,7 +73,7 @@ function update(visit) {
 }
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 120_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

@@ -8,7 +8,7 @@ import test, { after, before, describe } from "node:test";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { serveClub, siteBuilder } from "../support/built-site.mjs";
-import { eventually } from "../support/eventually.mjs";
+import { eventually, wholeTest } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
 const sites = siteBuilder();
@@ -50,7 +50,7 @@ function asked(nginx) {
 }
 
 for (const { name, launch } of browsers) {
-  describe(name, { timeout: 120_000 }, () => {
+  describe(name, { timeout: wholeTest }, () => {
     let browser;
     before(async () => (browser = await launch()));
     after(() => browser.close());

@@ -41,6 +41,12 @@ struct Attempt {
 
     /// One name may be in any prose; two, or a saddle height, are a header.
     bool is_header() const { return known >= 2 || saddle_known; }
+
+    /// No line but this one need be looked at: prose has names, or a saddle height, but hardly both.
+    bool is_surely_header() const { return known >= 2 && saddle_known; }
+
+    /// The first row is one, with nothing but lines of `# key: value` above it.
+    bool starts_with_header() const { return is_surely_header() && rows.begin() == begin; }
 };
 
 /// The text of a remark from the row's cells: separators inside it were its own, those behind it come from
@@ -181,7 +187,7 @@ void find_row(Attempt& attempt) {
             best = attempt.rows.row();
         }
         attempt.filled = std::max(attempt.filled, filled_cells(attempt.rows.cells()));
-        if (attempt.known >= 2 && attempt.saddle_known)
+        if (attempt.is_surely_header())
             break;
     }
     attempt.rows = before_first;
@@ -218,15 +224,22 @@ Attempt read_with(char separator, std::string_view text, std::size_t begin) {
     return attempt;
 }
 
+/// A cell may hold a whole table of its own, so headings at the very beginning go before more of them further down.
+bool says_more(const Attempt& one, const Attempt& other) {
+    if (one.starts_with_header() != other.starts_with_header())
+        return one.starts_with_header();
+    if (one.known != other.known)
+        return one.known > other.known;
+    return !other.is_header() && !other.rows.unclosed_quote() && one.filled > other.filled;
+}
+
 Attempt best_attempt(std::string_view text) {
     if (const auto line = separator_line(text))
         return read_with(line->separator, text, line->end);
     std::optional<Attempt> best;
     for (const char separator : separators) {
         Attempt attempt = read_with(separator, text, 0);
-        const bool fuller =
-            best && !best->is_header() && !best->rows.unclosed_quote() && attempt.filled > best->filled;
-        if (!best || attempt.known > best->known || (fuller && attempt.known == best->known))
+        if (!best || says_more(attempt, *best))
             best = std::move(attempt);
     }
     return *std::move(best);

@@ -1,21 +1,14 @@
 // Chromium, driven over its own protocol by playwright-core.
 
-import { chromium } from "playwright-core";
+import { launchChromium } from "../chromium.mjs";
 
 export const name = "Chromium";
 
 export async function launch() {
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-background-networking",
-      "--disable-component-update",
-      // A proxy that nobody serves: this machine is all there is.
-      "--proxy-server=127.0.0.1:9",
-    ],
-  });
+  const browser = await launchChromium(
+    // A proxy that nobody serves: this machine is all there is.
+    "--proxy-server=127.0.0.1:9",
+  );
   return { open: (size) => open(browser, size), close: () => browser.close() };
 }
 

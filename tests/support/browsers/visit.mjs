@@ -17,9 +17,6 @@ const inPage = await build({
 });
 const finder = inPage.outputFiles[0].text;
 
-/** Patience with a busy machine, in ms. */
-const patience = 15000;
-
 /** A pattern as the page can take it. */
 const wire = (name) => (name instanceof RegExp ? { pattern: name.source } : (name ?? null));
 
@@ -61,7 +58,7 @@ export class Visit {
         `${what} did not come; fields: ${fields.join(", ")}; on the screen:\n${(await this.words()).slice(0, 3000)}`,
       );
     };
-    return until(ask, { patience, late });
+    return until(ask, { late });
   }
 
   /** Waits for an element and gives what an assistive technology would hear about it. */

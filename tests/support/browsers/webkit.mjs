@@ -78,7 +78,11 @@ async function within(limit, what, promise) {
 async function answered({ server, hasEnded }) {
   const answers = async () =>
     hasEnded() || ((await fetch(`${server}/status`).catch(() => null))?.ok ?? false);
-  await until(answers, { patience: Infinity });
+  await until(answers, {
+    late() {
+      throw new Error("the driver of WebKit does not answer");
+    },
+  });
   if (hasEnded()) throw new Error("the driver of WebKit has ended");
 }
 

@@ -350,6 +350,15 @@ TEST_CASE("a club's own table is read: a title above, headings in people's own w
     CHECK(list.catalogue.set_aside[1].problem.cell->row == 7);
 }
 
+TEST_CASE("a cell that holds another table takes no part in the question of what is between the columns",
+          "[catalogue]") {
+    const KeptList list =
+        read_well("# units: cm\nid;name;saddle_lowest\n"
+                  "A;\"pasted\n# units: in\nid,name,kind,saddle_lowest\nB,Blue,pedal,19\";49,5\n");
+    REQUIRE(list.catalogue.bikes.size() == 1);
+    CHECK(list.catalogue.bikes[0].id == "A");
+}
+
 TEST_CASE("the unit is asked once where most bikes want one, whatever else is wrong", "[catalogue]") {
     const std::string table = "name,saddle lowest\nA,49\nB,50\nTotal,99\nC,49 cm\n";
     CHECK(refusal(table).code == ProblemCode::table_without_units);
