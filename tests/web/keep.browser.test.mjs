@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
+import { execFileSync } from "node:child_process";
 import test, { after, before } from "node:test";
 import { sample } from "../support/built-engine.mjs";
 import { goTo, launchBrowser, openList, openPage, screens, shownText } from "../support/open-page.mjs";
@@ -139,12 +140,46 @@ test("without a share sheet the text is copied, and without a clipboard it is sh
   await close();
 });
 
+/** Waits until somebody has pressed to print; then the paper is in the page. */
+const whenPrinted = async (page) => {
+  await page.evaluate(() => (window.print = () => (window.printed = true)));
+  await page.getByText("Filter and sort").click();
+  await page.getByRole("button", { name: /^Print these/ }).click();
+  await page.waitForFunction(() => window.printed);
+  await page.emulateMedia({ media: "print" });
+};
+
+test("the rack prints as one table: a line for each bike, the forty of a shed on two sheets, the scale on both", async () => {
+  const { page, faults, close } = await openRack();
+  await whenPrinted(page);
+  const table = page.getByRole("table");
+  const head = await table.getByRole("columnheader").allTextContents();
+  assert.deepEqual([head[0], ...head.slice(2)], ["Bikes", "Saddle", "How long it fits", "Price"]);
+  const lines = await table.locator("tbody tr:not(.paper-group)").all();
+  const first = plain(await lines[0].textContent());
+  assert.match(first, /^L\d\d Loan \d\d/);
+  assert.match(first, /49\.5 cm/);
+  const groups = (await table.locator(".paper-group").allTextContents()).map(plain);
+  const counted = groups.reduce((sum, text) => sum + Number(/(\d+) bikes?$/.exec(text)[1]), 0);
+  assert.equal(lines.length, counted);
+  assert.ok(counted >= 40, "as many as a shed has");
+  const paper = await page.pdf({ format: "A4", preferCSSPageSize: true });
+  assert.ok(pagesOf(paper) <= 2, `${pagesOf(paper)} sheets`);
+  const texts = execFileSync("pdftotext", ["-layout", "-", "-"], { input: paper, encoding: "utf8" }).split(
+    "\f",
+  );
+  for (const sheet of texts.filter((text) => text.trim() !== ""))
+    assert.match(sheet, /40 +60 +80/);
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("printing the rack prints every bike that matches, and then few are in the page again", async () => {
   const { page, faults, close } = await openRack();
   await page.evaluate(() => {
     window.print = () => {
       const { shadowRoot } = document.querySelector("main");
-      window.printed = [...shadowRoot.querySelectorAll(".screen.rack .row-name")].map(
+      window.printed = [...shadowRoot.querySelectorAll(".paper-table .bike-name")].map(
         (name) => name.textContent,
       );
     };
@@ -163,15 +198,14 @@ test("printing the rack prints every bike that matches, and then few are in the 
   await page.emulateMedia({ media: "print" });
   const said = plain(await shownText(page));
   for (const bike of printed) assert.ok(said.includes(bike), bike);
-  assert.match(said, /As of 25 November 2026\. Saddle height to look for: 47 to 50\.5 cm\./);
+  assert.match(
+    said,
+    /Loan shed, autumn list\. As of 25 November 2026\. Inside leg: 49\.5 cm\. Saddle height to look for: 47 to 50\.5 cm\./,
+  );
   assert.doesNotMatch(said, /Filter and sort|The first \d+ of/);
   await page.emulateMedia({ media: "screen" });
   await page.evaluate(() => dispatchEvent(new Event("afterprint")));
-  await page.waitForFunction(
-    (number) =>
-      document.querySelector("main").shadowRoot.querySelectorAll(".screen.rack .row-name").length < number,
-    number,
-  );
+  await page.getByRole("table").waitFor({ state: "detached" });
   assert.deepEqual(faults, []);
   await close();
 });
@@ -181,18 +215,12 @@ test("where nothing prints and nothing says so, the next press makes an end of p
   await page.evaluate(() => {
     window.print = () => {};
   });
-  const few = await rackOf(page).getByRole("article").count();
   await page.getByText("Filter and sort").click();
   await page.getByRole("button", { name: /^Print these/ }).click();
-  await page.waitForFunction(
-    (few) => document.querySelector("main").shadowRoot.querySelectorAll(".row").length > few,
-    few + 4,
-  );
+  const paper = page.locator(".paper-table");
+  await paper.waitFor({ state: "attached" });
   await page.getByRole("textbox", { name: "Price up to" }).click();
-  await page.waitForFunction(
-    (few) => document.querySelector("main").shadowRoot.querySelectorAll(".row").length < few,
-    few + 4,
-  );
+  await paper.waitFor({ state: "detached" });
   await page.getByRole("textbox", { name: "Price up to" }).fill("1");
   await page.getByRole("button", { name: "Show all bikes" }).waitFor();
   assert.equal(await page.getByRole("button", { name: /^Print these/ }).count(), 0);

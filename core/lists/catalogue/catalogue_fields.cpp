@@ -9,47 +9,30 @@ namespace {
 constexpr FieldLimits none{};
 constexpr FieldLimits saddle_height{150.0, 1300.0};
 
+/// What each means, and how it is measured: catalogue-samples/catalogue.schema.json.
 constexpr std::array all_fields{
-    CatalogueField{"id", &Bike::id, none, "a short number or code, as on the bike's tag"},
-    CatalogueField{"name", &Bike::name, none, "what people call the bike"},
-    CatalogueField{"kind", &Bike::kind, none, "pedal or balance; pedal if left out"},
-    CatalogueField{"wheel", &Bike::wheel, none,
-                   "the marking on the tyre, such as 47-305, or inches, such as 16"},
-    CatalogueField{"saddle_lowest", &Bike::saddle_lowest, saddle_height,
-                   "straight up from the floor to the middle of the saddle's top, saddle all the way down"},
-    CatalogueField{"saddle_highest", &Bike::saddle_highest, saddle_height,
-                   "straight up from the floor to the middle of the saddle's top, post up to its "
-                   "minimum-insertion mark"},
-    CatalogueField{
-        "standover", &Bike::standover, {100.0, 1100.0}, "floor to the top tube where a rider stands over it"},
-    CatalogueField{"mass_kg", &Bike::mass, {0.5, 60.0}, "the weight of the bike"},
-    CatalogueField{"rider_mass_limit_kg",
-                   &Bike::rider_mass_limit,
-                   {5.0, 300.0},
-                   "the heaviest rider that its maker allows"},
-    CatalogueField{"brakes", &Bike::brakes, none, "front hand, rear hand, coaster; an empty list for none"},
-    CatalogueField{
-        "lever_reach", &Bike::lever_reach, {20.0, 150.0}, "outside of the grip to the brake lever"},
-    CatalogueField{"gears", &Bike::gears, {0.0, 40.0}, "how many; 1 for a single speed"},
-    CatalogueField{
-        "chainring", &Bike::chainring, {8.0, 80.0}, "teeth on the front chainring; the smallest of several"},
-    CatalogueField{
-        "sprocket", &Bike::sprocket, {6.0, 80.0}, "teeth on the rear sprocket; the largest of several"},
-    CatalogueField{
-        "crank", &Bike::crank, {40.0, 250.0}, "middle of the crank's axle to the middle of the pedal's axle"},
-    CatalogueField{"bottom_bracket_height",
-                   &Bike::bottom_bracket_height,
-                   {80.0, 450.0},
-                   "floor to the middle of the crank's axle"},
-    CatalogueField{"seat_tube_angle_deg",
-                   &Bike::seat_tube_angle_degrees,
-                   {45.0, 90.0},
-                   "between the seat tube and the floor"},
-    CatalogueField{"price", &Bike::price, {0.0, 1e9}, "in the list's currency"},
-    CatalogueField{"colours", &Bike::colours, none, "one or more"},
-    CatalogueField{"condition", &Bike::condition, none, "new, used, needs a tyre"},
-    CatalogueField{"available", &Bike::available, none, "true if it is available today"},
-    CatalogueField{"notes", &Bike::notes, none, "anything else worth knowing"},
+    CatalogueField{"id", &Bike::id, none},
+    CatalogueField{"name", &Bike::name, none},
+    CatalogueField{"kind", &Bike::kind, none},
+    CatalogueField{"wheel", &Bike::wheel, none},
+    CatalogueField{"saddle_lowest", &Bike::saddle_lowest, saddle_height},
+    CatalogueField{"saddle_highest", &Bike::saddle_highest, saddle_height},
+    CatalogueField{"standover", &Bike::standover, {100.0, 1100.0}},
+    CatalogueField{"mass_kg", &Bike::mass, {0.5, 60.0}},
+    CatalogueField{"rider_mass_limit_kg", &Bike::rider_mass_limit, {5.0, 300.0}},
+    CatalogueField{"brakes", &Bike::brakes, none},
+    CatalogueField{"lever_reach", &Bike::lever_reach, {20.0, 150.0}},
+    CatalogueField{"gears", &Bike::gears, {0.0, 40.0}},
+    CatalogueField{"chainring", &Bike::chainring, {8.0, 80.0}},
+    CatalogueField{"sprocket", &Bike::sprocket, {6.0, 80.0}},
+    CatalogueField{"crank", &Bike::crank, {40.0, 250.0}},
+    CatalogueField{"bottom_bracket_height", &Bike::bottom_bracket_height, {80.0, 450.0}},
+    CatalogueField{"seat_tube_angle_deg", &Bike::seat_tube_angle_degrees, {45.0, 90.0}},
+    CatalogueField{"price", &Bike::price, {0.0, 1e9}},
+    CatalogueField{"colours", &Bike::colours, none},
+    CatalogueField{"condition", &Bike::condition, none},
+    CatalogueField{"available", &Bike::available, none},
+    CatalogueField{"notes", &Bike::notes, none},
 };
 
 /// How many letters must be put in, left out or changed to turn one into the other (Levenshtein).

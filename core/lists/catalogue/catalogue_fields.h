@@ -36,7 +36,6 @@ struct CatalogueField {
     std::string_view name; ///< in both forms of a list
     FieldTarget target;
     FieldLimits limits; ///< of figures only
-    std::string_view meaning;
 };
 
 /// All fields, in the order in which they are written.

@@ -7,6 +7,7 @@ import { CheckSign } from "../../parts/check-sign";
 import { Fold } from "../../parts/fold";
 import { ForWhom } from "../../parts/for-whom";
 import { ScreenHead } from "../../parts/screen-head";
+import { TagNumber } from "../../parts/tag-number";
 import { VerdictSign } from "../../parts/verdict-sign";
 import { answerTo } from "../../state/answers";
 import type { PageState } from "../../state/page-state";
@@ -88,8 +89,9 @@ function Differences({ bikes, rows }: { bikes: BikeBeside[]; rows: FactRow[] }) 
         <table class="beside" style={{ minWidth: `${bikes.length * 8.5}em` }}>
           <thead>
             <tr>
-              {bikes.map(({ judged: { id, name } }) => (
+              {bikes.map(({ judged: { id, name, taped } }) => (
                 <th key={id} scope="col">
+                  <TagNumber bike={{ id, name, taped }} />
                   <button type="button" class="plain-link" onClick={() => change(went({ name: "bike", id }))}>
                     {name}
                   </button>

@@ -2,6 +2,7 @@
 import { isGuess } from "../../drawings/shown-window";
 import type { Check, CheckState, JudgedBike, JudgedRider } from "../../engine/wire";
 import type { Figures } from "../../figures/format-figures";
+import { nameWithTag } from "../../parts/tag-number";
 import type { Texts } from "../../texts/texts";
 import { cautionWords, settingWords } from "../rack/verdict-words";
 import { growthSentences } from "./bike-growth";
@@ -44,7 +45,7 @@ export function cardWords(
 ): CardWords {
   const checksThat = (says: CheckState): string[] => stateWords(texts, figures, judged.checks ?? [], says);
   return {
-    bike: judged.name,
+    bike: nameWithTag(judged),
     rider,
     madeOn: texts.card.madeOn({ day: figures.day(today) }),
     verdict: texts.rack.verdicts[judged.verdict],

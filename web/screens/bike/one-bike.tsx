@@ -12,6 +12,7 @@ import { ListRefused } from "../../parts/list-refused";
 import { InventedMark } from "../../parts/invented-mark";
 import { Notes } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
+import { TagNumber } from "../../parts/tag-number";
 import { ShareText } from "../../parts/share-text";
 import { VerdictHead } from "../../parts/verdict-head";
 import { ToRider, missingWords } from "../../parts/what-is-missing";
@@ -54,6 +55,7 @@ export function OneBike({ state, id }: { state: PageState; id: string }) {
     <>
       <BackToRack />
       <ScreenHead title={name}>
+        {judged !== null && <TagNumber bike={judged} />}
         <InventedMark state={state} taped={judged?.taped === true} />
       </ScreenHead>
       <div class="inset stack">

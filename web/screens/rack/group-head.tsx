@@ -16,8 +16,7 @@ export const groupName = ({ verdict, suits_stage: suits }: BikeGroup): string =>
   suits ? verdict : `${verdict} other`;
 
 export function GroupHead({ group, stage, folded }: GroupHeadProps) {
-  const { texts, change } = usePage();
-  const other = stage === "gliding" ? "pedal" : "balance";
+  const { change } = usePage();
   const name = groupName(group);
   const open = !folded.includes(name);
   return (
@@ -30,13 +29,23 @@ export function GroupHead({ group, stage, folded }: GroupHeadProps) {
           change(wanted({ folded: open ? [...folded, name] : folded.filter((one) => one !== name) }))
         }
       >
-        <VerdictSign verdict={group.verdict} />
-        <span>
-          {texts.rack.verdicts[group.verdict]}
-          {!group.suits_stage && ` (${texts.wishes.kinds[other]})`}
-        </span>{" "}
-        <small>{texts.list.bikes({ number: group.bikes })}</small>
+        <GroupWords group={group} stage={stage} />
       </button>
     </h3>
+  );
+}
+
+export function GroupWords({ group, stage }: Omit<GroupHeadProps, "folded">) {
+  const { texts } = usePage();
+  const other = stage === "gliding" ? "pedal" : "balance";
+  return (
+    <>
+      <VerdictSign verdict={group.verdict} />
+      <span>
+        {texts.rack.verdicts[group.verdict]}
+        {!group.suits_stage && ` (${texts.wishes.kinds[other]})`}
+      </span>{" "}
+      <small>{texts.list.bikes({ number: group.bikes })}</small>
+    </>
   );
 }

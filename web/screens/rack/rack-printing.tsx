@@ -1,6 +1,6 @@
 // The rack on paper: all bikes that match, not only those near the screen; and for whom they were judged.
 import { useEffect } from "preact/hooks";
-import { shownWindow } from "../../drawings/shown-window";
+import { isGuess, shownWindow } from "../../drawings/shown-window";
 import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
 import { riderName } from "../../parts/rider-switch";
@@ -9,12 +9,23 @@ import type { PageState } from "../../state/page-state";
 import { printingBegun, printingOver } from "../../state/printing";
 import type { RackBikes } from "./rack-bikes";
 
-/** How many bikes the engine has told about, which are all on one stretch of the rack. */
-function toldAbout(bikes: RackBikes, { rows }: PageState): number {
-  let told = 0;
-  for (let place = rows.from; place < bikes.length && bikes.at(place) !== null; ++place) ++told;
-  return told;
+export interface Places {
+  first: number;
+  /** The last one excluded. */
+  end: number;
 }
+
+/** Those that the engine has told about, which are all on one stretch of the rack. */
+export function placesTold(bikes: RackBikes, { rows: { from: first } }: PageState): Places {
+  let end = first;
+  while (end < bikes.length && bikes.at(end) !== null) ++end;
+  return { first, end };
+}
+
+const toldAbout = (bikes: RackBikes, state: PageState): number => {
+  const { first, end } = placesTold(bikes, state);
+  return end - first;
+};
 
 /** Prints once every bike is there, and follows the browser where somebody prints through it. */
 export function usePrinting(state: PageState, bikes: RackBikes): void {
@@ -47,13 +58,18 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
   if (state.printing === null) return null;
   const { rider, waiting, today } = state;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const window = shownWindow(lastAnswer(state, rackQuestion).answer?.rider ?? null);
+  const judged = lastAnswer(state, rackQuestion).answer?.rider ?? null;
+  const window = shownWindow(judged);
+  const leg = judged === null || isGuess(judged) ? null : judged.inseam_mm.mean;
+  const title = state.list.loaded?.list?.title ?? null;
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
       <p>
         {named && `${riderName(texts, rider)}. `}
+        {title !== null && `${title}. `}
         {texts.card.madeOn({ day: figures.day(today) })}.{" "}
+        {leg !== null && `${texts.rider.inseam}${texts.colon}${figures.length(leg)}. `}
         {window !== null &&
           `${texts.window.title}${texts.colon}${texts.window.range({
             low: figures.bareLength(window.low),

@@ -4,6 +4,7 @@ import type { ShownWindow } from "../../drawings/shown-window";
 import { SpanBar } from "../../drawings/span-bar";
 import type { JudgedBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
+import { TagNumber } from "../../parts/tag-number";
 import { unlessSame } from "../../parts/unless-same";
 import { VerdictHead } from "../../parts/verdict-head";
 import { bikePicked } from "../../state/picking";
@@ -40,11 +41,13 @@ export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
       {(judged !== null || bike.taped || owned) && (
         <p class="row-head">
           {judged !== null && <VerdictHead bike={judged} guess={guess} />}
+          {judged !== null && <TagNumber bike={bike} />}
           {bike.taped && <span>{texts.rack.taped}</span>}
           {owned && <span>{texts.years.standings.owned}</span>}
         </p>
       )}
       <div class="row-title">
+        {judged === null && <TagNumber bike={bike} />}
         <Heading>
           <button
             type="button"

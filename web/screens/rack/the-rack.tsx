@@ -29,7 +29,8 @@ import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
 import { RackOverview } from "./rack-overview";
-import { PaperHead, usePrinting } from "./rack-printing";
+import { PaperTable } from "./rack-paper";
+import { PaperHead, placesTold, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
 
@@ -59,7 +60,7 @@ export function TheRack({ state }: { state: PageState }) {
   const window = useMemo(() => shownWindow(judgedRider), [judgedRider]);
   const [sought, seek] = useState<{ place: number } | null>(null);
   const { folded } = state.wants;
-  const detail = state.wants.detail || state.printing !== null;
+  const { detail } = state.wants;
   const { low, high } = scaleOver(heightsOf(answer, list), usualHeights);
   const scale = useMemo(() => scaleBetween(low, high), [low, high]);
   const near = useCallback((first: number, end: number) => change(rowsNeared(first, end)), [change]);
@@ -108,7 +109,17 @@ export function TheRack({ state }: { state: PageState }) {
         {state.waiting.length > 0 && <ToYears />}
         <p class="soft key">{texts.rack.key}</p>
       </div>
-      <div class={`rack listed told ${detail ? "" : "brief"}`}>
+      {state.printing !== null && (
+        <PaperTable
+          bikes={bikes}
+          places={placesTold(bikes, state)}
+          groups={answer?.groups ?? []}
+          stage={judgedRider?.stage ?? null}
+          scale={scale}
+          window={window}
+        />
+      )}
+      <div class={`rack listed told on-screen ${detail ? "" : "brief"}`}>
         <TapeStrip
           scale={scale}
           window={window}
@@ -128,7 +139,6 @@ export function TheRack({ state }: { state: PageState }) {
             sought={sought}
             itemAt={bikes.at}
             onNear={near}
-            whole={state.printing !== null}
           >
             {(bike) =>
               bike === null ? (

@@ -96,13 +96,21 @@ export function lastingWords(
   return sentences.length === 0 ? null : sentences.join(" ");
 }
 
-/** The setting for a line; of a guessed leg with the range as figures alone, beside the mark that it is a guess. */
+/** Where the saddle is set, as a figure; of a guessed leg the range. null where it cannot be set for this rider. */
+export function settingFigure(
+  figures: Figures,
+  { saddle_mm: saddle, saddle_likely_mm: likely, verdict }: JudgedBike,
+): string | null {
+  if (saddle === null || verdict === "too_tall" || verdict === "outgrown") return null;
+  return likely === undefined
+    ? figures.length(saddle)
+    : `${figures.bareLength(likely.low)}–${figures.length(likely.high)}`;
+}
+
+/** The setting for a line, beside the mark that a guess is one. */
 export function briefSetting(texts: Texts, figures: Figures, bike: JudgedBike): string | null {
-  const { saddle_likely_mm: likely } = bike;
-  const setting = settingWords(texts, figures, bike);
-  return setting === null || likely === undefined
-    ? (setting?.height ?? null)
-    : texts.verdict.setting({ height: `${figures.bareLength(likely.low)}–${figures.length(likely.high)}` });
+  const height = settingFigure(figures, bike);
+  return height === null ? null : texts.verdict.setting({ height });
 }
 
 /** What a line has room for: what is still to be measured, of which kind it is, and how long or from when it fits. */
