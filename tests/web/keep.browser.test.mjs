@@ -168,8 +168,7 @@ test("the rack prints as one table: a line for each bike, the forty of a shed on
   const texts = execFileSync("pdftotext", ["-layout", "-", "-"], { input: paper, encoding: "utf8" }).split(
     "\f",
   );
-  for (const sheet of texts.filter((text) => text.trim() !== ""))
-    assert.match(sheet, /40 +60 +80/);
+  for (const sheet of texts.filter((text) => text.trim() !== "")) assert.match(sheet, /40 +60 +80/);
   assert.deepEqual(faults, []);
   await close();
 });
