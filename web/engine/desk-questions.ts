@@ -36,7 +36,7 @@ export const checkQuestion: Question<CheckEntryAnswer> = {
 
 function saveRequest({ desk: { save } }: PageState): SaveRequest {
   const only = save.only === "all" ? {} : { only: save.only };
-  return save.form === "json"
+  return save.form !== "csv"
     ? { do: "save", form: "json", ...only }
     : {
         do: "save",

@@ -14,10 +14,14 @@ import type { ListShelf } from "./list-shelf";
 
 export type ListWork = ListEditing & ListShelf & ListMerging & ListSaving;
 
-export function listWork(store: Store<PageState>, engine: Engine): ListWork {
+export function listWork(
+  store: Store<PageState>,
+  engine: Engine,
+  pageWithList?: (json: string) => string,
+): ListWork {
   const asking = deskAsking(store, engine);
   const shelf = listShelf(asking);
-  const saving = listSaving(store);
+  const saving = listSaving(store, pageWithList);
   return {
     ...listEditing(asking, engine, shelf),
     ...shelf,

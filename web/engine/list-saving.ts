@@ -49,6 +49,8 @@ export async function pickedSource(): Promise<ListSource | null> {
 }
 
 export interface ListSaving {
+  /** Whether the page itself can be saved with the list in it. */
+  savesPage: boolean;
   /** The file that saving again would write into, if its form is the chosen one. */
   sameFile: (desk: DeskState) => string | null;
   saveAgain: () => Promise<void>;
@@ -57,13 +59,15 @@ export interface ListSaving {
   cameFrom: (key: number, handle: FileHandle) => void;
 }
 
+const endings: Record<SaveWish["form"], string> = { json: "json", csv: "csv", page: "html" };
+
 /** A name for the file, from the one it had or from the list's title. */
 function fileName(desk: DeskState): string {
   const { form, only } = desk.save;
   const list = listInHand(desk);
   const name = (list?.file ?? list?.title ?? "").replace(/\.(json|csv|txt|tsv|xlsx)$/i, "");
   const plain = name.replace(/[^\p{L}\p{N}._-]+/gu, "-").slice(0, 80);
-  return `${plain || "bikes"}${only === "set_aside" ? "-set-aside" : ""}.${form}`;
+  return `${plain || "bikes"}${only === "set_aside" ? "-set-aside" : ""}.${endings[form]}`;
 }
 
 export function download(name: string, text: string): void {
@@ -83,12 +87,12 @@ export function downloadTable(name: string, table: string): void {
   download(name, forSpreadsheets(table));
 }
 
-export function listSaving(store: Store<PageState>): ListSaving {
+export function listSaving(store: Store<PageState>, pageWithList?: (json: string) => string): ListSaving {
   const handles = new Map<number, FileHandle>();
   const desk = (): DeskState => store.read().desk;
 
   const text = (form: SaveWish["form"], { text }: SaveAnswer): string =>
-    form === "csv" ? forSpreadsheets(text) : text;
+    form === "csv" ? forSpreadsheets(text) : form === "page" ? (pageWithList?.(text) ?? text) : text;
 
   /** The list as it would be saved now; null: the engine has not told yet. */
   const saved = (): SaveAnswer | null => {
@@ -102,18 +106,19 @@ export function listSaving(store: Store<PageState>): ListSaving {
     await file.close();
   }
 
-  /** A file that leaves something out is a copy, and what it was made from stays unsaved. */
+  /** A file that leaves something out, or no list that can be opened again, is a copy, and what it was made from stays unsaved. */
   function wrote(name: string, only: SaveWish["only"], answer: SaveAnswer): void {
-    const isWhole = only === "all" && answer.left_out.length === 0;
+    const isWhole = desk().save.form !== "page" && only === "all" && answer.left_out.length === 0;
     store.change(listSaved(name, isWhole));
   }
 
   const sameFile: ListSaving["sameFile"] = ({ inHand, save }) => {
     const name = handles.get(inHand)?.name ?? null;
-    return save.only === "all" && name?.toLowerCase().endsWith(`.${save.form}`) ? name : null;
+    return save.only === "all" && name?.toLowerCase().endsWith(`.${endings[save.form]}`) ? name : null;
   };
 
   return {
+    savesPage: pageWithList !== undefined,
     sameFile,
     async saveAgain() {
       const { inHand, save } = desk();
@@ -138,7 +143,7 @@ export function listSaving(store: Store<PageState>): ListSaving {
         if (handle === undefined) download(name, text(save.form, answer));
         else {
           await write(handle, text(save.form, answer));
-          if (save.only === "all") handles.set(inHand, handle);
+          if (save.only === "all" && save.form !== "page") handles.set(inHand, handle);
         }
         wrote(handle?.name ?? name, save.only, answer);
       } catch (failure) {

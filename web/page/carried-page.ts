@@ -6,6 +6,7 @@ import { samplesFrom } from "../engine/samples";
 import { carriedText } from "./carried-blocks";
 import { earlyEngine } from "./early-engine";
 import { mountPage } from "./mount-page";
+import { carriedList, pageWithList } from "./page-with-list";
 
 /** The words of a language, or a list that comes with the page: each begins with its name, in a line of its own. */
 async function carriedPiece(name: string): Promise<string> {
@@ -22,5 +23,7 @@ export function showCarried(listAt: (address: string) => ListSource): void {
     packedWords: carriedPiece,
     samples: samplesFrom(carriedPiece),
     listAt,
+    list: carriedList(),
+    pageWithList,
   });
 }

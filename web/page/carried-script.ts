@@ -7,6 +7,8 @@ async function runCarriedScript(after: HTMLOrSVGScriptElement | null): Promise<v
   const script = document.createElement("script");
   script.textContent = policy.createScript(await carriedText("script"));
   after?.after(script);
+  // It has run, and a copy of the page (page-with-list.ts) has no use for it.
+  script.remove();
 }
 
 // A browser that cannot unpack has been told so at the beginning of the file.

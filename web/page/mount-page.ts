@@ -28,6 +28,10 @@ export interface PageOptions {
   /** What a site adds. */
   site?: SiteParts;
   tagAddresses?: TagAddresses;
+  /** What to open where the document's address names no list. */
+  list?: ListSource | null;
+  /** The document with a list in it, where it can be saved so. */
+  pageWithList?: (json: string) => string;
 }
 
 /**
@@ -45,6 +49,8 @@ export function mountPage({
   usually = "",
   site,
   tagAddresses,
+  list = null,
+  pageWithList,
 }: PageOptions): void {
   const host = document.getElementById("saddlerule");
   if (host === null) return;
@@ -60,11 +66,13 @@ export function mountPage({
     samples,
     ...(site && { site }),
     ...(tagAddresses && { tagAddresses }),
+    ...(pageWithList && { pageWithList }),
     onLanguage: (language) => {
       document.documentElement.lang = language;
     },
   });
   const follow = followSettings(mounted, settings, listAt);
+  if (list !== null && settings.list === null) void mounted.openList(list);
   // In a frame, the history is that of the page around.
   if (window.parent === window) {
     addEventListener("hashchange", () => follow(read(), false));

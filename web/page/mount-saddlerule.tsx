@@ -59,6 +59,8 @@ export interface SaddleruleOptions {
   tagAddresses?: TagAddresses;
   /** In a page that is not to be printed around it. */
   print?: () => void;
+  /** The page as one file with a list in it, where that can be saved. */
+  pageWithList?: (json: string) => string;
 }
 
 export interface Mounted {
@@ -95,7 +97,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
 
-  const work = listWork(store, engines.rack);
+  const work = listWork(store, engines.rack, options.pageWithList);
   const opening = listOpening(store, engines.rack, {
     leaving: work.putAside,
     opened: work.opened,

@@ -76,7 +76,8 @@ export interface Merge {
 }
 
 export interface SaveWish {
-  form: "json" | "csv";
+  /** "page": the page itself as one file, with the list in it. */
+  form: "json" | "csv" | "page";
   separator: "," | ";" | "tab";
   only: "all" | "set_aside";
 }

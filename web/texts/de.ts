@@ -953,7 +953,10 @@ export const german: Translation = {
     forms: {
       json: "Saddlerule (JSON)",
       csv: "Tabelle (CSV)",
+      page: "Webseite (HTML)",
     },
+    pageHint:
+      "Eine Datei, die dieses Werkzeug mit diesen Rädern öffnet. Verschick sie, oder stell sie auf die Website deines Vereins.",
     separator: "Zwischen den Spalten",
     separators: {
       comma: "Komma",

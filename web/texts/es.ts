@@ -951,7 +951,10 @@ export const spanish: Translation = {
     forms: {
       json: "Saddlerule (JSON)",
       csv: "Hoja de cálculo (CSV)",
+      page: "Página web (HTML)",
     },
+    pageHint:
+      "Un solo archivo que abre esta herramienta con estas bicis. Envíalo o ponlo en la web de tu club.",
     separator: "Entre columnas",
     separators: {
       comma: "coma",

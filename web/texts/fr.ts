@@ -952,7 +952,10 @@ export const french: Translation = {
     forms: {
       json: "Saddlerule (JSON)",
       csv: "Tableur (CSV)",
+      page: "Page web (HTML)",
     },
+    pageHint:
+      "Un seul fichier, qui ouvre cet outil avec ces vélos. Envoyez-le ou mettez-le sur le site de votre club.",
     separator: "Entre les colonnes",
     separators: {
       comma: "virgule",

@@ -951,7 +951,10 @@ export const dutch: Translation = {
     forms: {
       json: "Saddlerule (JSON)",
       csv: "Spreadsheet (CSV)",
+      page: "Webpagina (HTML)",
     },
+    pageHint:
+      "Eén bestand dat dit hulpmiddel met deze fietsen opent. Stuur het door of zet het op de website van je club.",
     separator: "Tussen kolommen",
     separators: {
       comma: "komma",

@@ -10,7 +10,7 @@ import { saveWished } from "../../state/list-steps";
 import { byCode } from "../../texts/texts";
 import { BackToList } from "./back-to-list";
 
-const forms = ["json", "csv"] as const;
+const forms = ["json", "csv", "page"] as const;
 const whole = ["all", "set_aside"] as const;
 
 export function SaveList({ desk, saved }: { desk: DeskState; saved: Told<SaveAnswer> }) {
@@ -29,8 +29,11 @@ export function SaveList({ desk, saved }: { desk: DeskState; saved: Told<SaveAns
           legend={texts.desk.form}
           chosen={save.form}
           onChoose={(form) => change(saveWished({ form }))}
-          options={forms.map((value) => ({ value, label: texts.desk.forms[value] }))}
+          options={forms
+            .filter((value) => value !== "page" || work.savesPage)
+            .map((value) => ({ value, label: texts.desk.forms[value] }))}
         />
+        {save.form === "page" && <p>{texts.desk.pageHint}</p>}
         {save.form === "csv" && (
           <Select
             label={texts.desk.separator}
