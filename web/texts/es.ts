@@ -954,7 +954,7 @@ export const spanish: Translation = {
       page: "Página web (HTML)",
     },
     pageHint:
-      "Un solo archivo que abre esta herramienta con estas bicis. Envíalo o ponlo en la web de tu club.",
+      "Un solo archivo que abre esta herramienta con estas bicis. Puedes enviar el archivo o ponerlo en la web de tu club.",
     separator: "Entre columnas",
     separators: {
       comma: "coma",
