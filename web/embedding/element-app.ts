@@ -1,9 +1,10 @@
 // What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
-import { engine, thread, words } from "element-files";
+import { engine, laterWords, thread, words } from "element-files";
 import { engineOpener } from "../engine/engine-opening";
 import { compiledFrom } from "../engine/inflating";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
+import type { LoadedParts } from "../page/later-loading";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { followHistory } from "../page/screen-history";
 import { scriptAddress } from "../page/trusted-scripts";
@@ -62,20 +63,29 @@ const engines = engineOpener({
   startWorker: () => new Worker(scriptAddress(workerAddress())),
 });
 
-const spoken = new Map<OtherLanguage, Promise<string>>();
+const spoken = new Map<string, Promise<string>>();
 
-function packedWords(language: OtherLanguage): Promise<string> {
-  const known = spoken.get(language) ?? fetched(words[language]).then((response) => response.text());
-  spoken.set(language, known);
-  known.catch(() => spoken.delete(language));
-  return known;
+const wordsFrom =
+  (addresses: Record<OtherLanguage, string>) =>
+  (language: OtherLanguage): Promise<string> => {
+    const address = addresses[language];
+    const known = spoken.get(address) ?? fetched(address).then((response) => response.text());
+    spoken.set(address, known);
+    known.catch(() => spoken.delete(address));
+    return known;
+  };
+
+/** The page was opened before its files were replaced, or there is no network now. */
+function lostPart(failure: unknown): never {
+  throw lost(`a part of it does not come: ${String(failure)}.`);
 }
 
 giveParts();
 
 const usualHeading = 2;
 
-export function start(host: HTMLElement): Running {
+/** @param loadLater gives what element-later.ts has */
+export function startWith(host: HTMLElement, loadLater: () => Promise<LoadedParts>): Running {
   const told = new Set<string>();
   const misunderstood = ({ name, value, expected }: Misunderstood): void => {
     if (told.has(`${name} ${value}`)) return;
@@ -99,7 +109,8 @@ export function start(host: HTMLElement): Running {
   const fallback = host.shadowRoot?.querySelector("slot");
   const mounted = mountSaddlerule(host, {
     engines,
-    packedWords,
+    packedWords: wordsFrom(words),
+    later: { load: () => loadLater().catch(lostPart), words: wordsFrom(laterWords) },
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
@@ -139,7 +150,7 @@ export function start(host: HTMLElement): Running {
   if (settings.bike !== null) host.scrollIntoView();
   const stopReading = followInline(
     host,
-    (source) => void mounted.openList(source).then(() => tellRefusal(mounted.store, "between the tags")),
+    (source) => void mounted.openList(source).then(() => tellRefusal(mounted, "between the tags")),
   );
   const followAddress = (): void => follow(readSettings(given, misunderstood));
   addEventListener("hashchange", followAddress);

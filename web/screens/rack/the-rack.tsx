@@ -12,7 +12,7 @@ import { TickField } from "../../parts/fields";
 import { ForWhom } from "../../parts/for-whom";
 import { InventedMark } from "../../parts/invented-mark";
 import { KeptMark } from "../../parts/kept-mark";
-import { ListRefused } from "../../parts/list-refused";
+import { ListRefused } from "../../page/later-screen";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import { answerTo, lastAnswer } from "../../state/answers";
