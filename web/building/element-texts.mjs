@@ -1,5 +1,5 @@
 // The element's texts in two parts: those of the first screens, and those that come later with the screens that say them.
-import { ownModule } from "./scripts.mjs";
+import { textsOfForm } from "./form-texts.mjs";
 
 /** Sections of web/texts/en.ts, or parts of them, that no first screen says; tests/web/element-parts.test.mjs holds them to it. */
 const laterTexts = [
@@ -34,24 +34,7 @@ function isIn(sections, path) {
   return sections.some((section) => path === section || path.startsWith(`${section}.`));
 }
 
-/** The part of `tree` whose paths are as wished; sections with nothing in them are left out. */
-function partOf(tree, wished, path = "") {
-  const kept = Object.entries(tree).flatMap(([key, text]) => {
-    const own = path === "" ? key : `${path}.${key}`;
-    if (typeof text === "string" || Array.isArray(text)) return wished(own) ? [[key, text]] : [];
-    const section = partOf(text, wished, own);
-    return Object.keys(section).length > 0 ? [[key, section]] : [];
-  });
-  return Object.fromEntries(kept);
-}
-
-/** Both parts: in English, and by language as packed-texts.ts has them. */
+/** Both parts, each as form-texts.mjs gives it. */
 export async function textsInParts() {
-  const { english } = await ownModule("texts/en.ts");
-  const { packedLanguages } = await ownModule("texts/translations.ts");
-  const part = (wished) => {
-    const tree = partOf(english, wished);
-    return { english: tree, words: packedLanguages(tree) };
-  };
-  return { first: part((path) => !isLater(path)), later: part(isLater) };
+  return { first: await textsOfForm((path) => !isLater(path)), later: await textsOfForm(isLater) };
 }

@@ -4,6 +4,7 @@ import { engineOpener } from "../engine/engine-opening";
 import { compiledFrom } from "../engine/inflating";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
+import { laterLoaded } from "../page/later-loading";
 import type { LoadedParts } from "../page/later-loading";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { followHistory } from "../page/screen-history";
@@ -110,7 +111,7 @@ export function startWith(host: HTMLElement, loadLater: () => Promise<LoadedPart
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords: wordsFrom(words),
-    later: { load: () => loadLater().catch(lostPart), words: wordsFrom(laterWords) },
+    later: laterLoaded(() => loadLater().catch(lostPart), wordsFrom(laterWords)),
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],

@@ -1,6 +1,6 @@
 // What a reader of the first verdict has not met yet: every screen but the rider and the rack, and the work behind those screens. In
 // the page file and on a site it is in the one script; the element has it in a script of its own, which comes afterwards.
-import type { JSX } from "preact";
+import type { ComponentType, JSX } from "preact";
 import { clubQuestions } from "../engine/club-questions";
 import { checkQuestion, deskQuestions } from "../engine/desk-questions";
 import { listWork } from "../engine/list-desk-work";
@@ -27,6 +27,7 @@ import type { Question, Told } from "../state/answers";
 import { planQuestion } from "../state/club-steps";
 import type { PageState } from "../state/page-state";
 import { suitsQuestion, suitsTableQuestion } from "../state/suits";
+import type { SpokenWords } from "./spoken-words";
 
 function LaterScreen({ state }: { state: PageState }): JSX.Element | null {
   const { screen } = state;
@@ -85,3 +86,40 @@ export const laterParts = {
   listsAtHand,
   spreadsheetTable,
 };
+
+export type LaterParts = typeof laterParts;
+
+/** On a screen of its own, inside something folded away, or on a sheet. */
+export interface WaitingProps {
+  place: "screen" | "inside" | "sheet";
+}
+
+export interface Later {
+  /** null: they are not here yet. */
+  parts: LaterParts | null;
+  /** They were asked for, and did not come. */
+  lost: boolean;
+  /** Asks for them, where they are neither here nor on their way. */
+  fetch: () => void;
+  /** Shown in their place. */
+  Waiting: ComponentType<WaitingProps>;
+}
+
+export interface LaterLoading {
+  now: () => Later;
+  /** Asks for them as well; rejects where they do not come. */
+  whenHere: () => Promise<LaterParts>;
+  /** Asks for nothing, and never rejects. */
+  firstHere: Promise<LaterParts>;
+}
+
+/**
+ * How they come.
+ * @param arrived called before anybody is told that they are here; with the style of what is in them, where that came with them
+ * @param changed called whenever they came, or did not
+ */
+export type LaterSource = (
+  words: SpokenWords,
+  arrived: (parts: LaterParts, sheet?: string) => void,
+  changed: () => void,
+) => LaterLoading;

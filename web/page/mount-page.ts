@@ -12,7 +12,7 @@ import type { Sample } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
 import type { PageState } from "../state/page-state";
 import type { OtherLanguage } from "../texts/languages";
-import { laterParts } from "./later-parts";
+import { laterHere } from "./later-here";
 import { mountSaddlerule } from "./mount-saddlerule";
 import type { SiteParts } from "./page-context";
 import { followHistory } from "./screen-history";
@@ -55,7 +55,7 @@ export function mountPage({
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
-    later: laterParts,
+    later: laterHere,
     settings,
     device: deviceStore(),
     deviceIsShared: !isServed,

@@ -38,8 +38,7 @@ import { deviceDay } from "./device-day";
 import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
-import { laterLoading } from "./later-loading";
-import type { LaterParts, LaterSource } from "./later-loading";
+import type { LaterParts, LaterSource } from "./later-parts";
 import { alsoSealed, sealedRoom } from "./seal-style";
 import { populationFor } from "./region";
 import { spokenWords } from "./spoken-words";
@@ -134,7 +133,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       keeper: parts.familyKeeper(store, device ?? null, lists, deviceIsShared),
     };
   };
-  const later = laterLoading(options.later, words, arrived, () => drawNow());
+  const later = options.later(words, arrived, () => drawNow());
   const laterWork = (): { work: ListWork; keeper: FamilyKeeper } => {
     if (behind === null) throw new Error("a part of the page is before its time");
     return behind;

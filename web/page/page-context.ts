@@ -8,7 +8,7 @@ import type { ListSource, SaidOfFile } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
 import type { Figures } from "../figures/format-figures";
 import type { FamilyKeeper } from "../keeping/family-keeper";
-import type { Later } from "./later-loading";
+import type { Later } from "./later-parts";
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import type { Language } from "../texts/languages";

@@ -20,7 +20,7 @@ import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
 import { KeptScreen } from "./kept-screen";
 import { LaterScreen } from "./later-screen";
-import type { LaterParts } from "./later-loading";
+import type { LaterParts } from "./later-parts";
 import { usePage } from "./page-context";
 import { useReadyMoney } from "./ready-figures";
 import { useWide } from "./wide";
