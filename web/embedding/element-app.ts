@@ -76,11 +76,6 @@ const wordsFrom =
     return known;
   };
 
-/** The page was opened before its files were replaced, or there is no network now. */
-function lostPart(failure: unknown): never {
-  throw lost(`a part of it does not come: ${String(failure)}.`);
-}
-
 giveParts();
 
 const usualHeading = 2;
@@ -106,12 +101,22 @@ export function startWith(host: HTMLElement, loadLater: () => Promise<LoadedPart
     name === "bike" ? new URLSearchParams(location.hash.slice(1)).get(name) : host.getAttribute(name);
   const listAt = (list: string): ListSource => addressSource(new URL(list, document.baseURI));
 
+  /** The page was opened before its files were replaced, or there is no network now. */
+  const tellLost = (failure: unknown): never => {
+    const cause = `a part of it does not come: ${String(failure)}.`;
+    tellOutside(host, "problem", { code: "files_not_loaded", problem: cause });
+    throw lost(cause);
+  };
+
   const settings = readSettings(given, misunderstood);
   const fallback = host.shadowRoot?.querySelector("slot");
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords: wordsFrom(words),
-    later: laterLoaded(() => loadLater().catch(lostPart), wordsFrom(laterWords)),
+    later: laterLoaded(
+      () => loadLater().catch(tellLost),
+      (language) => wordsFrom(laterWords)(language).catch(tellLost),
+    ),
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
