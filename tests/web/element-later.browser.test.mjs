@@ -63,7 +63,7 @@ const measureInseam = (page, name = "Inside leg") => page.getByRole("textbox", {
 
 test("the rest comes by itself after the first verdict, and not before", async (test) => {
   const { page, asked, problems } = await visit(test);
-  await page.getByRole("heading", { name: "Your child" }).waitFor();
+  await page.getByRole("heading", { name: "Your child", exact: true }).waitFor();
   await eventually(() => assert.equal(asked("/bikes.json"), 1));
   assert.equal(asked(script), 0);
   await measureInseam(page);
@@ -118,6 +118,6 @@ test("in another language its words come with it, and are asked for again as wel
   await again.waitFor();
   give(true);
   await again.click();
-  await page.getByRole("heading", { name: "Liste", exact: true }).waitFor();
+  await page.getByRole("heading", { name: "Die Liste", exact: true }).waitFor();
   assert.deepEqual(problems, []);
 });

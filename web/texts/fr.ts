@@ -29,7 +29,7 @@ export const french: Translation = {
   later: {
     coming: "Chargement…",
     lost: "Le chargement a échoué",
-    lostWhy: "Votre saisie est toujours là. Essayez encore ; si cela ne suffit pas, rechargez toute la page.",
+    lostWhy: "Votre saisie est toujours là. Essayez encore. Si cela ne suffit pas, rechargez toute la page.",
   },
   colon: " : ",
   optional: "facultatif",
