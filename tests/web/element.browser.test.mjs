@@ -97,6 +97,7 @@ test("nothing but the small script is loaded before an element comes near the sc
       "/bikes.json",
       "/saddlerule/saddlerule-app.js",
       "/saddlerule/saddlerule-engine.bin",
+      "/saddlerule/saddlerule-shared.js",
       "/saddlerule/saddlerule-thread.js",
     ]),
   );

@@ -26,12 +26,23 @@ export const outside = (name, file) => ({
   },
 });
 
+/** The page's texts in English are these. */
+export const englishTexts = (english) => ({
+  name: "english-texts",
+  setup(bundle) {
+    bundle.onLoad({ filter: /texts\/en\.ts$/ }, () => ({
+      contents: `export const english = ${JSON.stringify(english)};`,
+      loader: "js",
+    }));
+  },
+});
+
 /** The script carries the component's style as a text, and adopts it into its shadow root. */
-export function styleAsText(sheet) {
+export function styleAsText(sheet, name = "saddlerule.css") {
   return {
     name: "style-as-text",
     setup(bundle) {
-      bundle.onLoad({ filter: /saddlerule\.css$/ }, () => ({ contents: sheet, loader: "text" }));
+      bundle.onLoad({ filter: new RegExp(`${name}$`) }, () => ({ contents: sheet, loader: "text" }));
     },
   };
 }

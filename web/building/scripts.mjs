@@ -36,6 +36,36 @@ export async function scriptText(entry, { format = form.format, parts = [], size
   return smaller(script.outputFiles[0].text, format);
 }
 
+/**
+ * A module together with those that it imports only while it runs, and a file for what they share.
+ * @param {string} entry a file of web/
+ * @returns {Promise<{ path: string, text: string, imports: string[], first: boolean, sources: string[] }[]>} each after those that it imports
+ */
+export async function scriptsInParts(entry, { parts = [], sizes = false } = {}) {
+  const { outputFiles, metafile } = await bundled(
+    { format: "esm", splitting: true, outdir: "parts", entryPoints: [path.join(web, entry)], plugins: parts },
+    sizes,
+  );
+  const texts = new Map(outputFiles.map(({ path: file, text }) => [path.basename(file), text]));
+  const outputs = new Map(
+    Object.entries(metafile.outputs).map(([file, output]) => [path.basename(file), output]),
+  );
+  const inOrder = [];
+  const visit = (name) => {
+    if (inOrder.some((script) => script.name === name)) return;
+    const { imports, inputs } = outputs.get(name);
+    const others = imports
+      .filter(({ external }) => !external)
+      .map(({ path: file, kind }) => ({ name: path.basename(file), kind }));
+    for (const other of others) visit(other.name);
+    inOrder.push({ name, imports: others, sources: Object.keys(inputs) });
+  };
+  for (const [name, { entryPoint }] of outputs) if (entryPoint?.endsWith(entry)) visit(name);
+  return Promise.all(
+    inOrder.map(async (script) => ({ ...script, text: await smaller(texts.get(script.name), "esm") })),
+  );
+}
+
 /** Of the engine's sentences in English a script carries those that readers see: the page has its own for some. */
 const englishSentences = {
   name: "english-sentences",

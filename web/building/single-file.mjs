@@ -2,7 +2,8 @@
 // its own Content-Security-Policy. The engine, its own script, the sample lists and the languages other than
 // English travel packed in it.
 import { readFile } from "node:fs/promises";
-import { engineThread, sampleTexts, styleAsText, translatedTexts } from "./bundled-parts.mjs";
+import { englishTexts, engineThread, sampleTexts, styleAsText } from "./bundled-parts.mjs";
+import { textsOfForm } from "./form-texts.mjs";
 import { firstSight } from "./first-sight.mjs";
 import { deflated } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
@@ -11,6 +12,12 @@ import { hashOf, policyText, trustedTypes } from "./policy.mjs";
 import { scriptText } from "./scripts.mjs";
 import { sheetText } from "./style-sheets.mjs";
 
+/** Texts that no file says: it is whole, is no site, and is between nobody's tags. */
+const neverSaid = /^(site|later)\.|\.inline_rewritten$/;
+
+/** A file that goes nowhere says so, and nothing else of addresses. */
+const ofAddresses = /^problems\.wording\.address_(?!offline$)/;
+
 /**
  * The HTML of the page around the engine in the file `engine`. `sizes`: says what each file adds to the script; `uploaded`: for a
  * media library, from where it may fetch a list beside it.
@@ -18,8 +25,9 @@ import { sheetText } from "./style-sheets.mjs";
 export async function singleFile({ engine, sizes, uploaded = false }) {
   const pageStyle = await sheetText("page-file.css");
   const sealedStyle = await sheetText("saddlerule.css");
+  const texts = await textsOfForm((path) => !(neverSaid.test(path) || (!uploaded && ofAddresses.test(path))));
   const script = await scriptText(uploaded ? "page/upload-entry.ts" : "page/page-entry.ts", {
-    parts: [styleAsText(sealedStyle), engineThread],
+    parts: [styleAsText(sealedStyle), engineThread, englishTexts(texts.english)],
     sizes,
   });
   const start = await scriptText("page/file-start.ts");
@@ -27,7 +35,7 @@ export async function singleFile({ engine, sizes, uploaded = false }) {
   const blocks = {
     engine: await readFile(engine),
     // Together: they are alike, and none is wanted at once.
-    texts: Object.entries({ ...(await translatedTexts()), ...(await sampleTexts()) })
+    texts: Object.entries({ ...texts.words, ...(await sampleTexts()) })
       .map(([name, text]) => `${name}\n${text}`)
       .join("\0"),
     script,

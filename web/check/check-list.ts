@@ -4,6 +4,7 @@ import { causeOf } from "../embedding/tell-refusal";
 import { addressSource } from "../engine/list-address";
 import { isRefusal } from "../engine/refusal";
 import type { RefusalNote } from "../engine/refusal";
+import { textsIn } from "../texts/texts";
 import { good, note, wrong } from "./findings";
 import type { Finding } from "./findings";
 
@@ -19,7 +20,7 @@ export async function checkList(
   compiled: () => Promise<WebAssembly.Module>,
 ): Promise<Finding[]> {
   const refused = (refusal: RefusalNote): Finding[] => [
-    wrong(`The list ${address.href} cannot be read: ${causeOf(refusal)} (${refusal.code})`),
+    wrong(`The list ${address.href} cannot be read: ${causeOf(textsIn("en", "en-GB"), refusal)} (${refusal.code})`),
   ];
   const bytes = await addressSource(address).bytes(() => undefined, new AbortController().signal);
   if (!(bytes instanceof Uint8Array)) return refused(bytes.error);

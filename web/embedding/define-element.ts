@@ -1,7 +1,7 @@
 // <saddlerule-fit> as a page knows it before any of Saddlerule is there: what it shows until then, when it begins, and when it ends.
 // All else is loaded once an element comes near the screen.
 
-/** What element-app.ts gives. */
+/** What element-entry.ts gives. */
 export interface App {
   start: (host: HTMLElement) => Running;
 }

@@ -1,9 +1,11 @@
 // What <saddlerule-fit> loads once it is near the screen: Saddlerule for any number of elements, which share one engine.
-import { engine, thread, words } from "element-files";
+import { engine, laterWords, thread, words } from "element-files";
 import { engineOpener } from "../engine/engine-opening";
 import { compiledFrom } from "../engine/inflating";
 import { addressSource } from "../engine/list-address";
 import type { ListSource } from "../engine/list-opening";
+import { laterLoaded } from "../page/later-loading";
+import type { LoadedParts } from "../page/later-loading";
 import { mountSaddlerule } from "../page/mount-saddlerule";
 import { followHistory } from "../page/screen-history";
 import { scriptAddress } from "../page/trusted-scripts";
@@ -62,20 +64,24 @@ const engines = engineOpener({
   startWorker: () => new Worker(scriptAddress(workerAddress())),
 });
 
-const spoken = new Map<OtherLanguage, Promise<string>>();
+const spoken = new Map<string, Promise<string>>();
 
-function packedWords(language: OtherLanguage): Promise<string> {
-  const known = spoken.get(language) ?? fetched(words[language]).then((response) => response.text());
-  spoken.set(language, known);
-  known.catch(() => spoken.delete(language));
-  return known;
-}
+const wordsFrom =
+  (addresses: Record<OtherLanguage, string>) =>
+  (language: OtherLanguage): Promise<string> => {
+    const address = addresses[language];
+    const known = spoken.get(address) ?? fetched(address).then((response) => response.text());
+    spoken.set(address, known);
+    known.catch(() => spoken.delete(address));
+    return known;
+  };
 
 giveParts();
 
 const usualHeading = 2;
 
-export function start(host: HTMLElement): Running {
+/** @param loadLater gives what element-later.ts has */
+export function startWith(host: HTMLElement, loadLater: () => Promise<LoadedParts>): Running {
   const told = new Set<string>();
   const misunderstood = ({ name, value, expected }: Misunderstood): void => {
     if (told.has(`${name} ${value}`)) return;
@@ -95,11 +101,22 @@ export function start(host: HTMLElement): Running {
     name === "bike" ? new URLSearchParams(location.hash.slice(1)).get(name) : host.getAttribute(name);
   const listAt = (list: string): ListSource => addressSource(new URL(list, document.baseURI));
 
+  /** The page was opened before its files were replaced, or there is no network now. */
+  const tellLost = (failure: unknown): never => {
+    const cause = `a part of it does not come: ${String(failure)}.`;
+    tellOutside(host, "problem", { code: "files_not_loaded", problem: cause });
+    throw lost(cause);
+  };
+
   const settings = readSettings(given, misunderstood);
   const fallback = host.shadowRoot?.querySelector("slot");
   const mounted = mountSaddlerule(host, {
     engines,
-    packedWords,
+    packedWords: wordsFrom(words),
+    later: laterLoaded(
+      () => loadLater().catch(tellLost),
+      (language) => wordsFrom(laterWords)(language).catch(tellLost),
+    ),
     settings,
     // What is kept in a browser belongs to the whole website, whose other pages could read it.
     samples: [],
@@ -139,7 +156,7 @@ export function start(host: HTMLElement): Running {
   if (settings.bike !== null) host.scrollIntoView();
   const stopReading = followInline(
     host,
-    (source) => void mounted.openList(source).then(() => tellRefusal(mounted.store, "between the tags")),
+    (source) => void mounted.openList(source).then(() => tellRefusal(mounted, "between the tags")),
   );
   const followAddress = (): void => follow(readSettings(given, misunderstood));
   addEventListener("hashchange", followAddress);

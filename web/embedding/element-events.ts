@@ -30,7 +30,7 @@ export function tellChanges(host: Element, mounted: Mounted, lostFiles: Readonly
     tellOutside(host, what, detail);
   }
 
-  return mounted.store.subscribe((state) => {
+  const follow = (state: PageState): void => {
     const { loaded, edition, refusal } = state.list;
     tell("list", edition, loaded && { title: loaded.list?.title ?? null, ...countsOf(loaded.counts) });
     const problem = refusal?.problem ?? brokenDown(state);
@@ -42,6 +42,12 @@ export function tellChanges(host: Element, mounted: Mounted, lostFiles: Readonly
     tell("problem", problem, told);
     const verdict = verdictShown(state, host);
     tell("verdict", JSON.stringify(verdict), verdict);
+  };
+  return mounted.store.subscribe((state) => {
+    const followNow = (): void => follow(mounted.store.read());
+    // The sentence may be on its way yet.
+    if (state.list.refusal === null || state.list.refusal.problem === last.problem) follow(state);
+    else mounted.whole().then(followNow, followNow);
   });
 }
 

@@ -1,13 +1,20 @@
 // The files of <saddlerule-fit>, each by the name that the build gave it after its content (see building/element.mjs).
 
-/** The script with element-app.ts in it. */
+/** The script with element-entry.ts in it. */
 declare module "element-app-file" {
   export const app: string;
+  /** The one that it shares with what comes later. */
+  export const shared: string;
 }
 
 /** The same, for bundlers to follow. */
 declare module "element-app" {
   export const start: import("./define-element").App["start"];
+}
+
+/** The texts in English that element-app.ts lacks (see building/element-texts.mjs). */
+declare module "later-texts" {
+  export const english: object;
 }
 
 /** Addresses. */
@@ -18,4 +25,6 @@ declare module "element-files" {
   export const thread: string;
   /** The words of a language as packed-texts.ts has them. */
   export const words: Record<import("../texts/languages").OtherLanguage, string>;
+  /** The same for "later-texts". */
+  export const laterWords: Record<import("../texts/languages").OtherLanguage, string>;
 }

@@ -3,7 +3,7 @@
 //
 // It is written as a plain script, and works as a module too: editors of content management systems take attributes away,
 // and a module without its type="module" would be an error of syntax.
-import { app } from "element-app-file";
+import { app, shared } from "element-app-file";
 import { defineElement } from "./define-element";
 import type { App } from "./define-element";
 
@@ -50,4 +50,10 @@ async function loadedAnew(failure: unknown): Promise<App> {
   return loaded(now);
 }
 
-defineElement({ version: app, from, load: () => loaded(app).catch(loadedAnew) });
+function load(): Promise<App> {
+  // On its way with the one that asks for it.
+  void loaded(shared).catch(() => undefined);
+  return loaded(app).catch(loadedAnew);
+}
+
+defineElement({ version: app, from, load });

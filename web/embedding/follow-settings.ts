@@ -14,15 +14,16 @@ export type Follow = (next: Settings, toScreen?: boolean) => void;
 
 /** Opens the list that `first` names; `sourceOf` makes it from its address as it was written. */
 export function followSettings(
-  { store, openList }: Mounted,
+  mounted: Mounted,
   first: Settings,
   sourceOf: (list: string) => ListSource,
 ): Follow {
   let before = first;
+  const { store, openList } = mounted;
   const open = (list: string): void =>
     void openList(sourceOf(list)).then(() => {
       store.change(tagAwaitsNothing());
-      tellRefusal(store, list);
+      return tellRefusal(mounted, list);
     });
   if (first.list !== null) open(first.list);
   return (next, toScreen = isOtherScreen(next, before)) => {

@@ -2,15 +2,13 @@
 // cause.
 import type { RefusalNote } from "../engine/refusal";
 import { createFigures } from "../figures/format-figures";
+import type { Mounted } from "../page/mount-saddlerule";
 import { worded } from "../parts/notes";
-import type { PageState } from "../state/page-state";
-import type { Store } from "../state/store";
-import { textsIn } from "../texts/texts";
+import type { Texts } from "../texts/texts";
 import { tellWebmaster } from "./tell-webmaster";
 
 /** What was refused, for a webmaster: the place, the sentence, and the figures that the sentence may leave out. */
-export function causeOf(refusal: RefusalNote): string {
-  const english = textsIn("en", "en-GB");
+export function causeOf(english: Texts, refusal: RefusalNote): string {
   const sentence = worded(english, createFigures("en-GB", "cm", english.units), refusal);
   const told = Object.entries(refusal.figures).flatMap(([name, figure]) =>
     typeof figure === "object" ? [] : [`${name}: ${figure}`],
@@ -19,9 +17,11 @@ export function causeOf(refusal: RefusalNote): string {
 }
 
 /** @param list as the page names it */
-export function tellRefusal(store: Store<PageState>, list: string): void {
+export async function tellRefusal({ store, whole, inEnglish }: Mounted, list: string): Promise<void> {
   const { refusal } = store.read().list;
   if (refusal?.named !== true) return;
   const { problem } = refusal;
-  tellWebmaster(`the list ${list} is not opened (${problem.code}): ${causeOf(problem)}`);
+  // Where its sentence does not come, the code says it.
+  await whole().catch(() => undefined);
+  tellWebmaster(`the list ${list} is not opened (${problem.code}): ${causeOf(inEnglish(), problem)}`);
 }

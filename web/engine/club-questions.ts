@@ -1,6 +1,6 @@
 // The questions of a club's morning: what a table of riders says, and who rides which bike.
 import type { Question } from "../state/answers";
-import { planQuestion, tableQuestion, tableRead, tableRefused } from "../state/club-day";
+import { planQuestion, tableQuestion, tableRead, tableRefused } from "../state/club-steps";
 import type { ReadRidersAnswer } from "./wire";
 
 const table: Question<ReadRidersAnswer> = {

@@ -8,9 +8,8 @@ import type { Store } from "../state/store";
 import type { Engine, EngineDoor } from "./engine-door";
 import type { OnProgress } from "./thread";
 import { sent } from "./keep-answered";
-import { spreadsheetTable } from "./spreadsheet";
 import { rackQuestion } from "./rack-question";
-import type { FileHandle } from "./list-saving";
+import type { FileHandle } from "./file-source";
 import { isRefusal, refused } from "./refusal";
 import type { Refusal } from "./refusal";
 import type { EntryChange, LengthUnit, ListRowsAnswer, LoadRequest, SaveAnswer, TableSketch } from "./wire";
@@ -233,31 +232,6 @@ function followed(store: Store<PageState>, name: string): { onProgress: OnProgre
       clearTimeout(timer);
     },
   };
-}
-
-const mebibyte = 1024 * 1024;
-
-/** Far beyond what the engine takes: a film must not be read into memory to be refused. */
-const mostRead = 64 * mebibyte;
-
-export function fileSource(file: File, encoding?: "windows-1252"): ListSource {
-  return {
-    name: file.name,
-    sample: false,
-    ...(encoding && { encoding }),
-    bytes: async () =>
-      file.size > mostRead ? tooLarge(file.size) : listBytes(new Uint8Array(await file.arrayBuffer())),
-  };
-}
-
-/** Of a spreadsheet, those of its table, with the line that names what is between its cells. */
-async function listBytes(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array | Refusal> {
-  const table = await spreadsheetTable(bytes);
-  return typeof table === "string" ? new TextEncoder().encode(`sep=\t\n${table}`) : (table ?? bytes);
-}
-
-function tooLarge(size: number): Refusal {
-  return refused("file_too_large", { size: Math.ceil(size / mebibyte), limit: 8 });
 }
 
 /** Moved, or taken away, since it was chosen. */

@@ -1,6 +1,6 @@
 // Writing the list in hand to a file: into one that the reader picked, where the browser lets pages do that, or as a download.
-import { fileSource } from "./list-opening";
-import type { ListSource } from "./list-opening";
+import { isChangeOfMind, pickers } from "./file-source";
+import type { FileHandle } from "./file-source";
 import { answerTo } from "../state/answers";
 import { listInHand } from "../state/list-desk";
 import type { DeskState, SaveWish } from "../state/list-desk";
@@ -9,44 +9,6 @@ import type { PageState } from "../state/page-state";
 import type { Store } from "../state/store";
 import { savedQuestion } from "./desk-questions";
 import type { SaveAnswer } from "./wire";
-
-/** What a page may do with a file that its reader picked. */
-export interface FileHandle {
-  name: string;
-  getFile: () => Promise<File>;
-  createWritable: () => Promise<{ write: (data: string) => Promise<void>; close: () => Promise<void> }>;
-}
-
-/** Browsers that let a page write into a file have these; it is not in the language's own types. */
-interface Pickers {
-  showSaveFilePicker?: (wish: { suggestedName: string }) => Promise<FileHandle>;
-  showOpenFilePicker?: () => Promise<FileHandle[]>;
-}
-
-let pickersServe = true;
-
-export const pickers = (): Pickers => (pickersServe ? (globalThis as Pickers) : {});
-
-/** The reader thought better of it. */
-export function isChangeOfMind(failure: unknown): boolean {
-  return failure instanceof DOMException && failure.name === "AbortError";
-}
-
-/**
- * A file that its reader picks, to be written into later; null: the reader thought better of it. Rejects where files are not
- * to be had in this way.
- */
-export async function pickedSource(): Promise<ListSource | null> {
-  try {
-    const [handle] = (await pickers().showOpenFilePicker?.()) ?? [];
-    return handle === undefined ? null : { ...fileSource(await handle.getFile()), handle };
-  } catch (failure) {
-    if (isChangeOfMind(failure)) return null;
-    // A page inside a stranger's has the picker and may not use it.
-    pickersServe = false;
-    throw failure;
-  }
-}
 
 export interface ListSaving {
   /** Whether the page itself can be saved with the list in it. */

@@ -1,4 +1,4 @@
-// The questions that the page keeps answered.
+// The questions that the page keeps answered from the start; those of later screens are in page/later-parts.tsx.
 import { lastAnswer } from "../state/answers";
 import type { Question } from "../state/answers";
 import {
@@ -10,13 +10,9 @@ import {
 } from "../state/request-building";
 import type { PageState } from "../state/page-state";
 import { messageRead, messageRefused } from "../state/screen-changes";
-import { suitsQuestion, suitsTableQuestion } from "../state/suits";
 import { closeUp } from "./close-up";
-import { clubQuestions } from "./club-questions";
-import { deskQuestions } from "./desk-questions";
 import { hanging } from "./list-questions";
 import { rackQuestion } from "./rack-question";
-import { yearsQuestions } from "./years-questions";
 import type { RefusalNote } from "./refusal";
 import type { AssessAnswer, BikeSpan, ChangesAnswer, JudgedBike, ReadBikeAnswer, SetAside } from "./wire";
 
@@ -78,16 +74,11 @@ export type Overview = Pick<AssessAnswer, "groups" | "counts"> & { bikes: BikeSp
 export const questions = [
   rackQuestion,
   hanging,
-  ...deskQuestions,
   draftQuestion,
   message,
   closeUp,
   changesQuestion,
   overviewQuestion,
-  ...clubQuestions,
-  ...yearsQuestions,
-  suitsQuestion,
-  suitsTableQuestion,
 ] as Question<object>[];
 
 /** The reading a problem is about, when it is about one. */

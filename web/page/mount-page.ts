@@ -12,6 +12,7 @@ import type { Sample } from "../engine/samples";
 import { deviceStore } from "../keeping/indexed-store";
 import type { PageState } from "../state/page-state";
 import type { OtherLanguage } from "../texts/languages";
+import { laterHere } from "./later-here";
 import { mountSaddlerule } from "./mount-saddlerule";
 import type { SiteParts } from "./page-context";
 import { followHistory } from "./screen-history";
@@ -60,6 +61,7 @@ export function mountPage({
   const mounted = mountSaddlerule(host, {
     engines,
     packedWords,
+    later: laterHere,
     settings,
     device: deviceStore(),
     deviceIsShared: !isServed,

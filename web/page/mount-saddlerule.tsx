@@ -3,7 +3,10 @@ import { render } from "preact";
 import { engineDoor } from "../engine/engine-door";
 import type { EngineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
-import { listWork } from "../engine/list-desk-work";
+import { deskAsking } from "../engine/desk-asking";
+import { fileSource } from "../engine/file-source";
+import type { ListWork } from "../engine/list-desk-work";
+import { listShelf } from "../engine/list-shelf";
 import { followDay } from "./follow-day";
 import { guardUnsaved } from "./guard-unsaved";
 import type { TagAddresses } from "../embedding/tag-address";
@@ -12,12 +15,13 @@ import type { Settings } from "../embedding/settings";
 import { listOpening } from "../engine/list-opening";
 import type { ListSource } from "../engine/list-opening";
 import { questions } from "../engine/questions";
+import { rackQuestion } from "../engine/rack-question";
+import { answerTo } from "../state/answers";
+import type { Question } from "../state/answers";
 import type { Sample } from "../engine/samples";
 import type { TypedUnit } from "../engine/narrowed";
 import { createFigures } from "../figures/format-figures";
-import { familyKeeper } from "../keeping/family-keeper";
 import type { FamilyKeeper } from "../keeping/family-keeper";
-import { listsAtHand } from "../keeping/lists-at-hand";
 import type { DeviceStore } from "../keeping/device-store";
 import { firstState } from "../state/page-state";
 import type { PageState } from "../state/page-state";
@@ -27,21 +31,26 @@ import type { Store } from "../state/store";
 import sheet from "../style/saddlerule.css";
 import { languageFor, localeFor } from "../texts/languages";
 import type { Language, OtherLanguage } from "../texts/languages";
+import type { Texts } from "../texts/texts";
 import { afterPaint } from "../engine/after-paint";
 import { afterDraft } from "./after-draft";
 import { deviceDay } from "./device-day";
 import { PageContext } from "./page-context";
 import type { PageTools, SiteParts } from "./page-context";
 import { SaddleruleRoot } from "./saddlerule-root";
-import { sealedRoom } from "./seal-style";
+import type { LaterParts, LaterSource } from "./later-parts";
+import { alsoSealed, sealedRoom } from "./seal-style";
 import { populationFor } from "./region";
 import { spokenWords } from "./spoken-words";
+import type { SpokenWords } from "./spoken-words";
 
 export interface SaddleruleOptions {
   /** Where engines come from; several of these may share one. */
   engines: EngineOpener;
   /** Fetches or unpacks the words of a language other than English; called once for each, when it is first wanted. */
   packedWords: (language: OtherLanguage) => Promise<string>;
+  /** All but the first screens. */
+  later: LaterSource;
   /** Called with the language whose words are on the page, whenever it changes. */
   onLanguage?: (language: Language) => void;
   /**
@@ -69,6 +78,10 @@ export interface Mounted {
   tools: () => PageTools;
   /** Opens a list once what was kept on the device is there. */
   openList: (source: ListSource) => Promise<void>;
+  /** Resolves once everything is here that may come after the first screens; rejects where it does not come. */
+  whole: () => Promise<unknown>;
+  /** The texts in English, as far as they are here. */
+  inEnglish: () => Texts;
   /** Takes it away again, engines and all. */
   unmount: () => void;
 }
@@ -91,27 +104,51 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     screen: screenSaid(settings),
     tag: tagOf(bike, list),
   });
-  const words = spokenWords(options.packedWords);
+  const words: SpokenWords = spokenWords(options.packedWords);
   const { engines: opener, device, deviceIsShared = false, samples } = options;
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
   const floor = sealedRoom(host, sheet);
 
-  const work = listWork(store, engines.rack, options.pageWithList);
+  const asking = deskAsking(store, engines.rack);
+  const shelf = listShelf(asking);
   const opening = listOpening(store, engines.rack, {
-    leaving: work.putAside,
-    opened: work.opened,
+    leaving: shelf.putAside,
+    opened: (source, ...arrived) => {
+      shelf.opened(source, ...arrived);
+      const { handle } = source;
+      const { inHand } = asking.desk();
+      if (handle === undefined) return;
+      later.whenHere().then(
+        () => laterWork().work.cameFrom(inHand, handle),
+        () => undefined,
+      );
+    },
   });
-  const lists = listsAtHand(store, work, opening, engines.rack);
   const mayCome = afterDraft(store);
-  const keeper = familyKeeper(store, device ?? null, lists, deviceIsShared);
-  const stopMinding = device == null ? () => undefined : mindLeaving(keeper);
+  let behind: { work: ListWork; keeper: FamilyKeeper } | null = null;
+  const arrived = (parts: LaterParts, more?: string): void => {
+    if (more !== undefined) alsoSealed(host, more);
+    const lists = parts.listsAtHand(store, shelf, opening, engines.rack);
+    behind = {
+      work: parts.listWork(store, engines.rack, asking, shelf, options.pageWithList),
+      keeper: parts.familyKeeper(store, device ?? null, lists, deviceIsShared),
+    };
+  };
+  const later = options.later(words, arrived, () => drawNow());
+  const laterWork = (): { work: ListWork; keeper: FamilyKeeper } => {
+    if (behind === null) throw new Error("a part of the page is before its time");
+    return behind;
+  };
   // The same object as long as unit and language are the same: all that uses it would be drawn again with another.
   const made = new Map<string, PageTools>();
   const toolsFor = (state: PageState): PageTools => {
     const { language, locale, texts } = words.now(state.language);
+    const nowLater = later.now();
     const key = `${language} ${state.unit}`;
-    const tools = made.get(key) ?? {
+    const known = made.get(key);
+    if (known?.texts === texts && known.later === nowLater) return known;
+    const tools: PageTools = {
       language,
       texts,
       figures: createFigures(locale, state.unit, texts.units),
@@ -119,9 +156,15 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       openList: (source) => void opening.open(source),
       openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
+      sourceOf: (file) => fileSource(file, async (bytes) => (await later.whenHere()).spreadsheetTable(bytes)),
+      later: nowLater,
       print: options.print ?? (() => print()),
-      work,
-      keeper,
+      get work() {
+        return laterWork().work;
+      },
+      get keeper() {
+        return laterWork().keeper;
+      },
       keepsOnDevice: device === undefined ? "notHere" : !deviceIsShared || "notFromFile",
       samples,
       site: options.site ?? null,
@@ -131,6 +174,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     return tools;
   };
 
+  let mounted = true;
   let spoken: Language | null = null;
   const draw = (state: PageState): void => {
     const tools = toolsFor(state);
@@ -143,33 +187,54 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     );
   };
 
-  const stopGuarding = guardUnsaved(store);
-  const stopDays = followDay(store);
-  // What was kept is asked for before the first drawing, which most often finds it there.
-  const begun = device === undefined ? Promise.resolve() : keeper.begin();
-  let mounted = true;
+  let fetching = later.now().parts !== null;
+  /** Once the first verdict is on the page, and nobody waits for anything. */
+  const fetchLater = (): void => {
+    if (fetching) return;
+    fetching = true;
+    void afterPaint().then(() => {
+      if (mounted) later.now().fetch();
+    });
+  };
   const drawNow = (): void => {
     if (mounted) draw(store.read());
   };
+
+  const stopMinding = device == null ? () => undefined : mindLeaving(laterWork().keeper);
+  const stopGuarding = guardUnsaved(store);
+  const stopDays = followDay(store);
+  // What was kept is asked for before the first drawing, which most often finds it there.
+  const begun = device === undefined ? Promise.resolve() : laterWork().keeper.begin();
   // The first drawing waits for its words: a page that changes its language under the reader's eyes jumps.
   words.fetch(language, drawNow);
   let awaited = language;
-  let ask: (state: PageState) => void = () => undefined;
+  const asks: ((state: PageState) => void)[] = [];
+  const keepAsked = (questions: Question<object>[]): void => {
+    if (!mounted) return;
+    const ask = keepAnswered(store, engines, questions);
+    asks.push(ask);
+    ask(store.read());
+  };
   // At once, not at the next frame: whatever is pressed next must find the page as the last change left it.
   const stopFollowing = store.subscribe((state) => {
-    ask(state);
+    for (const ask of asks) ask(state);
     draw(state);
+    if (answerTo(state, rackQuestion).answer !== null) fetchLater();
     if (state.language === awaited) return;
     awaited = state.language;
     words.fetch(awaited, drawNow);
   });
   void afterPaint().then(() => {
-    if (!mounted) return;
-    ask = keepAnswered(store, engines, questions);
-    ask(store.read());
+    keepAsked(questions);
+    // At once where they are here: what a screen shows waits for its answer.
+    const { parts } = later.now();
+    if (parts !== null) keepAsked(parts.questions);
+    else void later.firstHere.then(({ questions }) => keepAsked(questions));
   });
   return {
     store,
+    whole: later.whenHere,
+    inEnglish: () => words.now("en").texts,
     tools: () => toolsFor(store.read()),
     async openList(source) {
       await begun;
@@ -179,7 +244,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       mounted = false;
       opening.stop();
       stopMinding();
-      keeper.stop();
+      behind?.keeper.stop();
       stopFollowing();
       stopGuarding();
       stopDays();

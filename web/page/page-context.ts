@@ -8,6 +8,7 @@ import type { ListSource, SaidOfFile } from "../engine/list-opening";
 import type { Sample } from "../engine/samples";
 import type { Figures } from "../figures/format-figures";
 import type { FamilyKeeper } from "../keeping/family-keeper";
+import type { Later } from "./later-parts";
 import type { PageState } from "../state/page-state";
 import type { Change } from "../state/store";
 import type { Language } from "../texts/languages";
@@ -20,6 +21,10 @@ export interface PageTools {
   change: (by: Change<PageState>) => void;
   openList: (source: ListSource) => void;
   openListAs: (said: SaidOfFile) => void;
+  /** A list in a file that the reader chose. */
+  sourceOf: (file: File) => ListSource;
+  /** What may come after the first screens. `work` and `keeper` come with it: nothing before asks for them. */
+  later: Later;
   /** Work on the lists that are open. */
   work: ListWork;
   /** The file that is being opened is let go. */

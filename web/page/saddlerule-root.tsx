@@ -2,7 +2,6 @@
 import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
 import { closeUp } from "../engine/close-up";
-import { checkQuestion } from "../engine/desk-questions";
 import { hanging } from "../engine/list-questions";
 import { draftQuestion } from "../engine/questions";
 import { rackQuestion } from "../engine/rack-question";
@@ -12,27 +11,16 @@ import { OpeningAloud, OpeningStrip } from "../parts/opening-strip";
 import { Overdue } from "../parts/overdue";
 import { RiderSwitch } from "../parts/rider-switch";
 import { CountsAloud } from "../screens/rack/rack-head";
-import { SideBySide } from "../screens/beside/side-by-side";
-import { BikeCard } from "../screens/bike/bike-card";
-import { KeepScreen } from "../screens/keep/keep-screen";
-import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
-import { ClubDay } from "../screens/club/club-day";
-import { Suits } from "../screens/suits/suits";
-import { OneBike } from "../screens/bike/one-bike";
-import { TapeOne } from "../screens/tape-one";
-import { TheList } from "../screens/the-list";
 import { TheRack } from "../screens/rack/the-rack";
 import { TheRider } from "../screens/rider/the-rider";
-import { YearsAhead } from "../screens/years/years-ahead";
 import { answerTo } from "../state/answers";
-import { yearsQuestion } from "../engine/years-questions";
-import { planQuestion } from "../state/club-day";
-import { suitsQuestion } from "../state/suits";
 import type { Told } from "../state/answers";
 import type { PageState, Screen } from "../state/page-state";
 import { went } from "../state/screen-changes";
 import { useArrival, useFocusKept } from "./focus";
 import { KeptScreen } from "./kept-screen";
+import { LaterScreen } from "./later-screen";
+import type { LaterParts } from "./later-parts";
 import { usePage } from "./page-context";
 import { useReadyMoney } from "./ready-figures";
 import { useWide } from "./wide";
@@ -57,7 +45,7 @@ const tabOf: Partial<Record<Screen["name"], Tab>> = {
 };
 
 export function SaddleruleRoot({ state }: { state: PageState }) {
-  const { texts, language, site } = usePage();
+  const { texts, language, site, later } = usePage();
   const { screen } = state;
   const place = useRef<HTMLDivElement>(null);
   useArrival(place, screen, state.list.edition, state.desk);
@@ -66,7 +54,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
   const wide = useWide(place);
   const picking = screen.name === "rack" || screen.name === "bike" || (screen.name === "rider" && wide);
   const picks = picking && state.picked.length > 0 ? <PickBar number={state.picked.length} /> : null;
-  const told = toldOn(state);
+  const told = toldOn(state, later.parts);
   /** On a wide page the rider is on the left, and the rack beside it. */
   const shows = (name: Screen["name"]): string =>
     `screen ${name}${screen.name === name ? " current" : ""}` +
@@ -85,7 +73,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
         <OpeningStrip opening={state.opening} />
         <Navigation screen={screen} picks={wide ? null : picks} />
       </div>
-      {screen.name !== "keep" && <KeepingTroubleLine keeping={state.keeping} />}
+      {screen.name !== "keep" && later.parts && <later.parts.KeepingTroubleLine keeping={state.keeping} />}
       <div class="screens">
         <Overdue pending={(told[screen.name] ?? []).some(({ pending }) => pending)} />
         <section class={shows("rider")}>
@@ -100,49 +88,9 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
             </KeptScreen>
           </section>
         )}
-        {screen.name === "bike" && (
-          <section class={shows("bike")}>
-            <OneBike state={state} id={screen.id} />
-          </section>
-        )}
-        {screen.name === "card" && (
-          <section class={shows("card")}>
-            <BikeCard state={state} id={screen.id} />
-          </section>
-        )}
-        {screen.name === "beside" && (
-          <section class={shows("beside")}>
-            <SideBySide state={state} />
-          </section>
-        )}
-        {screen.name === "tape" && (
-          <section class={shows("tape")}>
-            <TapeOne state={state} />
-          </section>
-        )}
-        {screen.name === "keep" && (
-          <section class={shows("keep")}>
-            <KeepScreen state={state} />
-          </section>
-        )}
-        {screen.name === "list" && (
-          <section class={shows("list")}>
-            <TheList state={state} />
-          </section>
-        )}
-        {screen.name === "club" && (
-          <section class={shows("club")}>
-            <ClubDay state={state} />
-          </section>
-        )}
-        {screen.name === "years" && (
-          <section class={shows("years")}>
-            <YearsAhead state={state} />
-          </section>
-        )}
-        {screen.name === "suits" && (
-          <section class={shows("suits")}>
-            <Suits state={state} />
+        {screen.name !== "rider" && screen.name !== "rack" && (
+          <section key={screen.name} class={shows(screen.name)}>
+            <LaterScreen state={state} />
           </section>
         )}
       </div>
@@ -154,7 +102,7 @@ export function SaddleruleRoot({ state }: { state: PageState }) {
 }
 
 /** The answers that each screen is drawn from. */
-function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]>> {
+function toldOn(state: PageState, later: LaterParts | null): Partial<Record<Screen["name"], Told<object>[]>> {
   const judged = answerTo(state, rackQuestion);
   // Before there is a rider, the rack shows the list as it is.
   const rack = judged.answer === null ? [judged, answerTo(state, hanging)] : [judged];
@@ -167,10 +115,7 @@ function toldOn(state: PageState): Partial<Record<Screen["name"], Told<object>[]
     card: [bikes],
     beside: [bikes],
     tape: [judged, answerTo(state, draftQuestion)],
-    list: [answerTo(state, checkQuestion)],
-    club: [answerTo(state, planQuestion)],
-    years: [answerTo(state, yearsQuestion)],
-    suits: [answerTo(state, suitsQuestion)],
+    ...later?.toldOn(state),
   };
 }
 

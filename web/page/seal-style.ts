@@ -10,6 +10,13 @@ export function sealedRoom(host: Element, sheet: string): HTMLElement {
   return floor;
 }
 
+/** A further sheet for the same room, behind the one that is in it. */
+export function alsoSealed(host: Element, sheet: string): void {
+  const further = new CSSStyleSheet();
+  further.replaceSync(sheet);
+  host.shadowRoot?.adoptedStyleSheets.push(further);
+}
+
 function adopt(room: ShadowRoot, sheet: string): void {
   if ("adoptedStyleSheets" in room) {
     const adopted = new CSSStyleSheet();

@@ -1,11 +1,10 @@
 // Ways to a list of bikes: a file on the device, or one of the invented samples inside the page.
-import { fileSource } from "../engine/list-opening";
-import { pickedSource, pickers } from "../engine/list-saving";
+import { pickedSource, pickers } from "../engine/file-source";
 import { usePage } from "../page/page-context";
 import type { ListState } from "../state/page-state";
 
 export function ListChooser({ list }: { list: ListState }) {
-  const { texts, openList } = usePage();
+  const { texts, openList, sourceOf } = usePage();
   const words = list.loaded === null ? texts.list.choose : texts.list.chooseOther;
   return (
     <label class="button main wide file-choice">
@@ -16,7 +15,7 @@ export function ListChooser({ list }: { list: ListState }) {
           if (pickers().showOpenFilePicker === undefined) return;
           event.preventDefault();
           const field = event.currentTarget;
-          void pickedSource().then(
+          void pickedSource(sourceOf).then(
             (source) => source && openList(source),
             () => field.click(),
           );
@@ -24,7 +23,7 @@ export function ListChooser({ list }: { list: ListState }) {
         onChange={(event) => {
           const field = event.currentTarget;
           const file = field.files?.[0];
-          if (file !== undefined) openList(fileSource(file));
+          if (file !== undefined) openList(sourceOf(file));
           // The same file can then be chosen once more, after it was mended.
           field.value = "";
         }}

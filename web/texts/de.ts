@@ -26,6 +26,12 @@ export const german: Translation = {
   },
   shownIn: "Längen in",
   overdue: "Das dauert länger als sonst. Was grau ist, gilt noch nicht für das, was du eingegeben hast.",
+  later: {
+    coming: "Wird geladen …",
+    lost: "Das ließ sich nicht laden",
+    lostWhy:
+      "Deine Eingaben sind noch da. Versuch es noch einmal; hilft das nicht, lade die ganze Seite neu.",
+  },
   colon: ": ",
   optional: "optional",
   rider: {

@@ -48,6 +48,11 @@ export const english = {
   },
   shownIn: "Show lengths in",
   overdue: "This takes longer than usual. What is grey is not yet about what you typed.",
+  later: {
+    coming: "Loading…",
+    lost: "This did not load",
+    lostWhy: "What you typed is still here. Try again; if that does not help, load the whole page again.",
+  },
   /** Between what is spoken of and what is said of it. */
   colon: ": ",
   optional: "optional",

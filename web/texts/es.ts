@@ -26,6 +26,11 @@ export const spanish: Translation = {
   },
   shownIn: "Medidas en",
   overdue: "Esto tarda más de lo normal. Lo que está en gris aún no corresponde a lo que has escrito.",
+  later: {
+    coming: "Cargando…",
+    lost: "No se ha podido cargar",
+    lostWhy: "Lo que has escrito sigue aquí. Prueba otra vez; si no funciona, recarga toda la página.",
+  },
   colon: ": ",
   optional: "opcional",
   rider: {

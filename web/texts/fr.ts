@@ -26,6 +26,11 @@ export const french: Translation = {
   },
   shownIn: "Mesures en",
   overdue: "C’est plus long que d’habitude. Ce qui est en gris ne tient pas encore compte de votre saisie.",
+  later: {
+    coming: "Chargement…",
+    lost: "Le chargement a échoué",
+    lostWhy: "Votre saisie est toujours là. Essayez encore. Si cela ne suffit pas, rechargez toute la page.",
+  },
   colon: " : ",
   optional: "facultatif",
   rider: {

@@ -26,6 +26,12 @@ export const dutch: Translation = {
   },
   shownIn: "Lengtes in",
   overdue: "Dit duurt langer dan anders. Wat grijs is, hoort nog niet bij wat je hebt ingevuld.",
+  later: {
+    coming: "Wordt geladen …",
+    lost: "Dit kon niet worden geladen",
+    lostWhy:
+      "Wat je hebt ingevuld, is er nog. Probeer het opnieuw; helpt dat niet, laad dan de hele pagina opnieuw.",
+  },
   colon: ": ",
   optional: "optioneel",
   rider: {

@@ -32,10 +32,10 @@ function grammarOf(language: Language, locale: string): Grammar {
 }
 
 /**
- * `locale` is the reader's own form of the language, such as de-AT; `packed` are its texts as they are packed. What was not
- * translated is said in English.
+ * `locale` is the reader's own form of the language, such as de-AT; `packed` are its texts as they are packed, in the order of
+ * `inEnglish`. What was not translated is said in English.
  */
-export function textsIn(language: Language, locale: string, packed = ""): Texts {
+export function textsIn(language: Language, locale: string, packed = "", inEnglish: object = english): Texts {
   const grammar = grammarOf(language, locale);
 
   function sentence(text: string): (figures: GivenFigures) => string {
@@ -59,8 +59,23 @@ export function textsIn(language: Language, locale: string, packed = ""): Texts 
       Object.entries(node as Record<string, unknown>).map(([key, branch]) => [key, said(branch)]),
     );
   }
-  return said(english) as Texts;
+  return said(inEnglish) as Texts;
 }
+
+/** Texts that come in two parts, of which a section may have some in each. */
+export function withMore(texts: Texts, more: object): Texts {
+  return merged(texts, more) as Texts;
+}
+
+function merged(one: object, other: object): object {
+  const both = Object.entries(other).map(([key, text]: [string, unknown]) => {
+    const own = (one as Record<string, unknown>)[key];
+    return [key, isSection(own) && isSection(text) ? merged(own, text) : text];
+  });
+  return { ...one, ...(Object.fromEntries(both) as object) };
+}
+
+const isSection = (text: unknown): text is object => typeof text === "object" && !Array.isArray(text);
 
 /** The text for a code of the engine, where the table has one. */
 export function byCode(table: object, code: string, figures: GivenFigures = {}): string | undefined {

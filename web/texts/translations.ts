@@ -17,10 +17,11 @@ export const translations: Record<OtherLanguage, Translation> = {
 
 export type PackedLanguages = Record<keyof typeof translations, string>;
 
-export function packedLanguages(): PackedLanguages {
+/** In the order of `inEnglish`. */
+export function packedLanguages(inEnglish: object = english): PackedLanguages {
   const packed = Object.entries(translations).map(([language, texts]) => [
     language,
-    packedLike(english, texts),
+    packedLike(inEnglish, texts),
   ]);
   return Object.fromEntries(packed) as PackedLanguages;
 }

@@ -6,7 +6,13 @@ import { NoBikes } from "../../parts/no-bikes";
 import { Notes, worded } from "../../parts/notes";
 import { ScreenHead } from "../../parts/screen-head";
 import { answerTo } from "../../state/answers";
-import { planQuestion, ridersCleared, roundsChosen, settledFreed, stepTakenBack } from "../../state/club-day";
+import {
+  planQuestion,
+  ridersCleared,
+  roundsChosen,
+  settledFreed,
+  stepTakenBack,
+} from "../../state/club-steps";
 import type { PageState } from "../../state/page-state";
 import { PairList } from "./pair-list";
 import { RiderIntake } from "./rider-intake";

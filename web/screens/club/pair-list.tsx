@@ -19,7 +19,7 @@ import {
   riderGone,
   seenByBike,
   setKey,
-} from "../../state/club-day";
+} from "../../state/club-steps";
 import type { FixedPair } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
 import { bikeName, riderCalled } from "./club-names";

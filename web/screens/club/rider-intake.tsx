@@ -9,7 +9,7 @@ import type { Stage } from "../../engine/wire";
 import { fileTable } from "../../engine/spreadsheet";
 import { downloadTable } from "../../engine/list-saving";
 import { answerTo } from "../../state/answers";
-import { draftGiven, draftTyped, tableGiven, tableQuestion, tableRefused } from "../../state/club-day";
+import { draftGiven, draftTyped, tableGiven, tableQuestion, tableRefused } from "../../state/club-steps";
 import type { PageState } from "../../state/page-state";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];

@@ -5,7 +5,7 @@ import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
 import { LongList } from "../../parts/long-list";
 import { useOnPaper } from "../../parts/on-paper";
-import { bikeBack, bikeGone, riderBack, riderGone } from "../../state/club-day";
+import { bikeBack, bikeGone, riderBack, riderGone } from "../../state/club-steps";
 import type { ClubState } from "../../state/club-day";
 import type { PageState } from "../../state/page-state";
 import type { Texts } from "../../texts/texts";

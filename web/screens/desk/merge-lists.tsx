@@ -1,5 +1,4 @@
 // Another list into the one in hand: what is alike, what only one of them has, and what differs, side by side.
-import { fileSource } from "../../engine/list-opening";
 import type { Conflict } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Switch } from "../../parts/choices";
@@ -34,7 +33,7 @@ export function MergeLists({ desk }: { desk: DeskState }) {
 }
 
 function ChooseOther({ desk }: { desk: DeskState }) {
-  const { texts, work } = usePage();
+  const { texts, work, sourceOf } = usePage();
   return (
     <>
       {desk.open
@@ -54,7 +53,7 @@ function ChooseOther({ desk }: { desk: DeskState }) {
           type="file"
           onChange={({ currentTarget: field }) => {
             const file = field.files?.[0];
-            if (file !== undefined) void work.compareFile(fileSource(file));
+            if (file !== undefined) void work.compareFile(sourceOf(file));
             field.value = "";
           }}
         />

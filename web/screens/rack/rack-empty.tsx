@@ -2,7 +2,7 @@
 import { usePage } from "../../page/page-context";
 import { Cautions } from "../../parts/cautions";
 import { ListChooser, SampleChooser } from "../../parts/list-choosers";
-import { ListRefused } from "../../parts/list-refused";
+import { ListRefused } from "../../page/later-screen";
 import { ScreenHead } from "../../parts/screen-head";
 import type { PageState } from "../../state/page-state";
 import { went } from "../../state/screen-changes";

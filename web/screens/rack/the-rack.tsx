@@ -12,7 +12,7 @@ import { TickField } from "../../parts/fields";
 import { ForWhom } from "../../parts/for-whom";
 import { InventedMark } from "../../parts/invented-mark";
 import { KeptMark } from "../../parts/kept-mark";
-import { ListRefused } from "../../parts/list-refused";
+import { Inside, ListRefused } from "../../page/later-screen";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import { answerTo, lastAnswer } from "../../state/answers";
@@ -29,7 +29,6 @@ import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
 import { RackOverview } from "./rack-overview";
-import { PaperTable } from "./rack-paper";
 import { PaperHead, placesTold, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
@@ -110,14 +109,18 @@ export function TheRack({ state }: { state: PageState }) {
         <p class="soft key">{texts.rack.key}</p>
       </div>
       {state.printing !== null && (
-        <PaperTable
-          bikes={bikes}
-          places={placesTold(bikes, state)}
-          groups={answer?.groups ?? []}
-          stage={judgedRider?.stage ?? null}
-          scale={scale}
-          window={window}
-        />
+        <Inside>
+          {({ PaperTable }) => (
+            <PaperTable
+              bikes={bikes}
+              places={placesTold(bikes, state)}
+              groups={answer?.groups ?? []}
+              stage={judgedRider?.stage ?? null}
+              scale={scale}
+              window={window}
+            />
+          )}
+        </Inside>
       )}
       <div class={`rack listed told on-screen ${detail ? "" : "brief"}`}>
         <TapeStrip

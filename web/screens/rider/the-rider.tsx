@@ -5,7 +5,7 @@ import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
 import { worded } from "../../parts/notes";
-import { ListRefused } from "../../parts/list-refused";
+import { ListRefused } from "../../page/later-screen";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
 import { usePage } from "../../page/page-context";
