@@ -63,7 +63,7 @@ export interface Draft {
   inHand: string;
 }
 
-export type Side = "here" | "there" | "both";
+export type Side = "here" | "there" | "both" | "newer" | "fill";
 
 export interface Merge {
   /** The other list. */

@@ -939,9 +939,17 @@ export const german: Translation = {
       here: "Diese Liste",
       there: "Die andere",
       both: "Beide behalten",
+      newer: "Die neuere",
+      fill: "Lücken füllen",
     },
     mergeAll: "Für alle, die sich unterscheiden",
     mergeOne: "Behalten für {name}",
+    mergeNewer:
+      "„Die neuere“ nimmt das später gemessene Rad. Name und Notizen, die nur das ältere hat, bleiben.",
+    mergeUndated:
+      "Bei {count#1 Rad|{count} Rädern} ist nicht bekannt, welches neuer ist: Die Daten fehlen oder sind gleich. „Die neuere“ lässt {count#es|sie} wie gewählt.",
+    mergeFill: "„Lücken füllen“ behält alles, was hier steht, und ergänzt, was fehlt.",
+    mergeFills: "Ergänzt: {fields}.",
     conflicts: "In beiden Listen, aber verschieden",
     field: "Feld",
     alike: "In beiden gleich: {count}",

@@ -974,9 +974,21 @@ export const english = {
       "{same} the same. {here} only here. {there} only in the other. {differ} in both, but different.",
     mergeAside: "{count} in the other list cannot be used and {count#is|are} left out.",
     mergeAdd: "Add the {count#one bike that is|{count} bikes that are} only in the other list",
-    sides: { here: "This list", there: "The other", both: "Take both" },
+    sides: {
+      here: "This list",
+      there: "The other",
+      both: "Take both",
+      newer: "Newer wins",
+      fill: "Fill the gaps",
+    },
     mergeAll: "For all that differ",
     mergeOne: "Use for {name}",
+    mergeNewer:
+      "“Newer wins” takes the bike measured later. A name or notes that only the older one has stay.",
+    mergeUndated:
+      "Which is newer is not known for {count#1 bike|{count} bikes}: the dates are missing or the same. “Newer wins” leaves {count#it|them} as chosen.",
+    mergeFill: "“Fill the gaps” keeps all that is here and adds what is missing.",
+    mergeFills: "Adds: {fields}.",
     conflicts: "In both lists, but different",
     field: "Field",
     alike: "The same in both: {count}",

@@ -938,9 +938,17 @@ export const french: Translation = {
       here: "Cette liste",
       there: "L’autre",
       both: "Garder les deux",
+      newer: "Le plus récent",
+      fill: "Combler les vides",
     },
     mergeAll: "Pour tous ceux qui diffèrent",
     mergeOne: "Garder pour {name}",
+    mergeNewer:
+      "« Le plus récent » prend le vélo mesuré en dernier. Un nom ou des notes que seul l’ancien possède restent.",
+    mergeUndated:
+      "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes. « Le plus récent » {count#le|les} laisse comme choisi.",
+    mergeFill: "« Combler les vides » garde tout ce qui est ici et ajoute ce qui manque.",
+    mergeFills: "Ajoute : {fields}.",
     conflicts: "Dans les deux listes, mais différents",
     field: "Champ",
     alike: "Identique dans les deux : {count}",

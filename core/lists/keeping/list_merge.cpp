@@ -3,8 +3,8 @@
 #include "core/base/sorting/sorting.h"
 #include "core/lists/catalogue/bike_reader.h"
 #include "core/lists/catalogue/catalogue_fields.h"
+#include "core/lists/catalogue/list_header.h"
 #include "core/lists/catalogue/list_judgement.h"
-#include "core/lists/keeping/entry_text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -74,7 +74,7 @@ void compare_cells(const JsonValue& here, std::string_view here_text, const Json
                    std::vector<std::string>& differs) {
     const auto compare = [&](const std::string& name) {
         const bool done = std::find(differs.begin(), differs.end(), name) != differs.end();
-        if (!done && (known_ones_too || !field_named(name)) &&
+        if (!done && name != day_field && (known_ones_too || !field_named(name)) &&
             cell_of(here, here_text, name, context) != cell_of(there, there_text, name, context))
             differs.push_back(name);
     };
@@ -94,12 +94,65 @@ std::optional<Bike> bike_read_here(const KeptList& here, const JsonValue& entry,
     return bike ? std::optional(std::move(bike).value()) : std::nullopt;
 }
 
-std::vector<std::string> differences(const KeptList& here, std::size_t here_number, const KeptList& there,
-                                     std::size_t there_number) {
+/// Whether a field is there and says something; an empty text does not.
+bool says(const JsonValue& entry, std::string_view name) {
+    const JsonValue* value = given(entry, name);
+    return value && !(value->kind == JsonValue::Kind::text && value->text.empty());
+}
+
+/// What of the other entry's fields this one lacks.
+std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std::string_view other_text) {
+    const auto entry = read_entry(text);
+    const auto other = read_entry(other_text);
+    std::vector<FieldCell> gaps;
+    if (!entry || !other)
+        return gaps;
+    const CellContext context = cell_context(here.facts);
+    for (FieldCell& cell : cells_of(*other, other_text, context)) {
+        // The day is that of the measurements, which stay.
+        if (cell.name != day_field && says(*other, cell.name) && !says(*entry, cell.name))
+            gaps.push_back(std::move(cell));
+    }
+    const auto is_usable = [&](std::span<const FieldCell> cells) {
+        const std::string filled = entry_with(text, cells, context);
+        const auto value = read_entry(filled);
+        return value && bike_read_here(here, *value, filled);
+    };
+    if (!bike_read_here(here, *entry, text) || is_usable(gaps))
+        return gaps;
+    // Measurements of two days can contradict each other, such as a highest saddle below the lowest.
+    std::vector<FieldCell> agreeing;
+    for (FieldCell& gap : gaps) {
+        agreeing.push_back(std::move(gap));
+        if (!is_usable(agreeing))
+            agreeing.pop_back();
+    }
+    return agreeing;
+}
+
+/// What no measuring makes anew.
+bool outlives_measuring(const FieldCell& cell) {
+    return cell.name == "name" || cell.name == "notes" || !field_named(cell.name);
+}
+
+std::vector<FieldCell> outliving(std::vector<FieldCell> cells) {
+    std::erase_if(cells, [](const FieldCell& cell) { return !outlives_measuring(cell); });
+    return cells;
+}
+
+std::optional<Keep> newer_of(const KeptList& here, const KeptList& there, const BikePair& pair) {
+    const auto day_here = measured_on(here, pair.here);
+    const auto day_there = measured_on(there, pair.there);
+    if (!day_here || !day_there || *day_here == *day_there)
+        return std::nullopt;
+    return *day_there > *day_here ? Keep::there : Keep::here;
+}
+
+std::vector<std::string> differences(const KeptList& here, const KeptList& there, const BikePair& pair,
+                                     std::string_view there_text) {
     std::vector<std::string> differs;
-    const Bike* a = judged_entry(here.catalogue, here_number).bike;
-    const std::string_view here_text = here.entries[here_number - 1].source;
-    const std::string there_text = entry_for(here, there, there_number);
+    const Bike* a = judged_entry(here.catalogue, pair.here).bike;
+    const std::string_view here_text = here.entries[pair.here - 1].source;
     const auto there_entry = read_entry(there_text);
     const auto b = there_entry ? bike_read_here(here, *there_entry, there_text) : std::nullopt;
     if (a && b) {
@@ -115,11 +168,21 @@ std::vector<std::string> differences(const KeptList& here, std::size_t here_numb
     if (here_entry && there_entry) {
         compare_cells(*here_entry, here_text, *there_entry, there_text, cell_context(here.facts), !a || !b,
                       differs);
+        // Lists of two days alone are no difference of every bike in them.
+        if ((given(*here_entry, day_field) || given(*there_entry, day_field)) &&
+            measured_on(here, pair.here) != measured_on(there, pair.there))
+            differs.emplace_back(day_field);
     }
     return differs;
 }
 
 } // namespace
+
+std::optional<CalendarDate> measured_on(const KeptList& list, std::size_t number) {
+    const auto entry = read_entry(list.entries[number - 1].source);
+    const JsonValue* own = entry ? given(*entry, day_field) : nullptr;
+    return own ? CalendarDate::from_iso(own->text) : list.catalogue.measured_on;
+}
 
 std::vector<BikePair> compared(const KeptList& here, const KeptList& there) {
     const std::vector<Mark> marks = sorted_marks(here);
@@ -137,7 +200,12 @@ std::vector<BikePair> compared(const KeptList& here, const KeptList& there) {
         if (place < marks.size() && marks[place].same_as(mark)) {
             met[place] = true;
             pair.here = marks[place].number;
-            pair.differs = differences(here, pair.here, there, pair.there);
+            const std::string there_text = entry_for(here, there, pair.there);
+            pair.differs = differences(here, there, pair, there_text);
+            if (!pair.differs.empty()) {
+                pair.newer = newer_of(here, there, pair);
+                pair.gaps = gaps_of(here, here.entries[pair.here - 1].source, there_text);
+            }
         }
         pairs.push_back(std::move(pair));
     }
@@ -174,20 +242,86 @@ std::string entry_for(const KeptList& here, const KeptList& there, std::size_t n
     return cells.empty() ? std::string(source) : entry_with(source, cells, context);
 }
 
-void ListMerger::take(const BikePair& pair, Keep keep) {
-    if (pair.here != 0 && (keep == Keep::here || pair.differs.empty()))
-        return;
+void ListMerger::take(std::span<const PairChoice> choices) {
+    const auto later = there_.catalogue.measured_on;
+    if (later && (!day_ || *later > *day_) && all_of_the_later_day(choices)) {
+        day_ = later;
+        editor_.set_header({.name = std::string(day_field), .json = '"' + later->to_iso() + '"'});
+    }
+    for (const PairChoice& choice : choices)
+        take(choice);
+}
+
+bool ListMerger::all_of_the_later_day(std::span<const PairChoice> choices) const {
+    std::vector<bool> as_there(here_.entries.size(), false);
+    for (const auto& [pair, keep] : choices) {
+        const Keep kept = keep == Keep::newer ? pair.newer.value_or(Keep::here) : keep;
+        if (pair.here != 0)
+            as_there[pair.here - 1] = pair.differs.empty() || kept == Keep::there;
+    }
+    for (std::size_t number = 1; number <= here_.entries.size(); ++number) {
+        const auto entry = read_entry(here_.entries[number - 1].source);
+        if (!as_there[number - 1] && !(entry && given(*entry, day_field)))
+            return false;
+    }
+    return true;
+}
+
+std::string ListMerger::entry_of(const BikePair& pair) const {
     std::string entry = entry_for(here_, there_, pair.there);
-    if (pair.here != 0 && keep == Keep::there) {
+    const auto day = there_.catalogue.measured_on;
+    const auto value = read_entry(entry);
+    if (!day || day == day_ || !value || given(*value, day_field))
+        return entry;
+    const FieldCell own{std::string(day_field), day->to_iso()};
+    return entry_with(entry, {&own, 1}, cell_context(here_.facts));
+}
+
+void ListMerger::take(const PairChoice& choice) {
+    const BikePair& pair = choice.pair;
+    const Keep keep = choice.keep == Keep::newer && pair.newer == Keep::there ? Keep::there : choice.keep;
+    const CellContext context = cell_context(here_.facts);
+    if (pair.here == 0) {
+        editor_.insert(editor_.count() + 1, entry_of_text(here_, entry_of(pair)));
+        return;
+    }
+    if (pair.differs.empty())
+        return;
+    const std::string_view had = here_.entries[pair.here - 1].source;
+    const auto fill = [&](std::span<const FieldCell> cells) {
+        if (!cells.empty())
+            editor_.put(pair.here, entry_of_text(here_, entry_with(had, cells, context)));
+    };
+    switch (keep) {
+    case Keep::here:
+        return;
+    case Keep::both: {
+        std::string entry = entry_of(pair);
+        const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
+        if (!bike.id_from_name) {
+            const FieldCell own{"id", free_ids_.like(bike.id)};
+            entry = entry_with(entry, {&own, 1}, context);
+        }
+        editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(entry)));
+        return;
+    }
+    case Keep::there: {
+        std::string entry = entry_of(pair);
+        if (choice.keep == Keep::newer) {
+            const auto cells = outliving(gaps_of(here_, entry, had));
+            entry = cells.empty() ? entry : entry_with(entry, cells, context);
+        }
         editor_.put(pair.here, entry_of_text(here_, std::move(entry)));
         return;
     }
-    const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
-    if (pair.here != 0 && !bike.id_from_name) {
-        const FieldCell own{"id", free_ids_.like(bike.id)};
-        entry = entry_with(entry, {&own, 1}, cell_context(here_.facts));
+    case Keep::newer: // the one here, or nobody knows
+        if (pair.newer)
+            fill(outliving(pair.gaps));
+        return;
+    case Keep::fill:
+        fill(pair.gaps);
+        return;
     }
-    editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(entry)));
 }
 
 } // namespace saddlerule

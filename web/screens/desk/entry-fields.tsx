@@ -28,6 +28,7 @@ export function otherFields(cells: Cells): string[] {
 }
 
 export function fieldName(texts: Texts, field: string): string {
+  if (field === "measured_on") return texts.desk.measuredOn;
   return known.includes(field) ? texts.desk.fields[field as FieldName] : field;
 }
 
