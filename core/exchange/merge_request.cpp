@@ -114,16 +114,15 @@ void apply_merge(RequestFields& fields, const KeptList& here, const KeptList& th
         if (!known)
             fields.report("take", ProblemCode::request_bike_unknown, {{"id", id}});
     }
-    std::vector<PairChoice> choices;
     for (BikePair& pair : pairs) {
         const auto wish = std::find_if(wishes.take.begin(), wishes.take.end(),
                                        [&](const auto& wanted) { return wanted.first == pair.id; });
-        if (pair.here != 0 || wishes.add) {
-            const Keep keep = wish == wishes.take.end() ? Keep::here : wish->second;
-            choices.push_back({std::move(pair), keep});
-        }
+        if (pair.here == 0)
+            pair.keep = wishes.add ? Keep::there : Keep::here;
+        else if (wish != wishes.take.end())
+            pair.keep = wish->second;
     }
-    ListMerger(here, there, editor).take(choices);
+    ListMerger(here, there, editor).take(pairs);
 }
 
 } // namespace saddlerule

@@ -947,8 +947,7 @@ export const german: Translation = {
     mergeNewer:
       "„Die neuere“ nimmt das später gemessene Rad. Name und Notizen, die nur das ältere hat, bleiben.",
     mergeUndated:
-      "Bei {count#1 Rad|{count} Rädern} ist nicht bekannt, welches neuer ist: Die Daten fehlen oder sind gleich. „Die neuere“ lässt {count#es|sie} wie gewählt.",
-    mergeFill: "„Lücken füllen“ behält alles, was hier steht, und ergänzt, was fehlt.",
+      "Bei {count#1 Rad|{count} Rädern} ist nicht bekannt, welches neuer ist: Die Daten fehlen oder sind gleich.",
     mergeFills: "Ergänzt: {fields}.",
     conflicts: "In beiden Listen, aber verschieden",
     field: "Feld",

@@ -986,8 +986,7 @@ export const english = {
     mergeNewer:
       "“Newer wins” takes the bike measured later. A name or notes that only the older one has stay.",
     mergeUndated:
-      "Which is newer is not known for {count#1 bike|{count} bikes}: the dates are missing or the same. “Newer wins” leaves {count#it|them} as chosen.",
-    mergeFill: "“Fill the gaps” keeps all that is here and adds what is missing.",
+      "Which is newer is not known for {count#1 bike|{count} bikes}: the dates are missing or the same.",
     mergeFills: "Adds: {fields}.",
     conflicts: "In both lists, but different",
     field: "Field",

@@ -945,8 +945,7 @@ export const spanish: Translation = {
     mergeNewer:
       "«La más reciente» toma la bici medida más tarde. El nombre o las notas que solo tiene la más antigua se quedan.",
     mergeUndated:
-      "En {count#1 bici|{count} bicis} no se sabe cuál es más reciente: faltan las fechas o son iguales. «La más reciente» {count#la|las} deja como se eligió.",
-    mergeFill: "«Completar datos» conserva todo lo que hay aquí y añade lo que falta.",
+      "En {count#1 bici|{count} bicis} no se sabe cuál es más reciente: faltan las fechas o son iguales.",
     mergeFills: "Añade: {fields}.",
     conflicts: "En las dos listas, pero distintas",
     field: "Campo",

@@ -946,8 +946,7 @@ export const french: Translation = {
     mergeNewer:
       "« Le plus récent » prend le vélo mesuré en dernier. Un nom ou des notes que seul l’ancien possède restent.",
     mergeUndated:
-      "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes. « Le plus récent » {count#le|les} laisse comme choisi.",
-    mergeFill: "« Combler les vides » garde tout ce qui est ici et ajoute ce qui manque.",
+      "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes.",
     mergeFills: "Ajoute : {fields}.",
     conflicts: "Dans les deux listes, mais différents",
     field: "Champ",

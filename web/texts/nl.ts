@@ -945,8 +945,7 @@ export const dutch: Translation = {
     mergeNewer:
       "“Nieuwste” neemt de fiets die later is gemeten. Een naam of notities die alleen de oudere heeft, blijven.",
     mergeUndated:
-      "Bij {count#1 fiets|{count} fietsen} is niet bekend welke nieuwer is: de datums ontbreken of zijn gelijk. “Nieuwste” laat {count#die|ze} zoals gekozen.",
-    mergeFill: "“Vul aan” bewaart alles wat hier staat en voegt toe wat ontbreekt.",
+      "Bij {count#1 fiets|{count} fietsen} is niet bekend welke nieuwer is: de datums ontbreken of zijn gelijk.",
     mergeFills: "Voegt toe: {fields}.",
     conflicts: "In beide lijsten, maar verschillend",
     field: "Veld",

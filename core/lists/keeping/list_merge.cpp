@@ -100,8 +100,14 @@ bool says(const JsonValue& entry, std::string_view name) {
     return value && !(value->kind == JsonValue::Kind::text && value->text.empty());
 }
 
+/// What no measuring makes anew.
+bool outlives_measuring(std::string_view field) {
+    return field == "name" || field == "notes" || !field_named(field);
+}
+
 /// What of the other entry's fields this one lacks.
-std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std::string_view other_text) {
+std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std::string_view other_text,
+                               bool measurements_too) {
     const auto entry = read_entry(text);
     const auto other = read_entry(other_text);
     std::vector<FieldCell> gaps;
@@ -110,7 +116,8 @@ std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std:
     const CellContext context = cell_context(here.facts);
     for (FieldCell& cell : cells_of(*other, other_text, context)) {
         // The day is that of the measurements, which stay.
-        if (cell.name != day_field && says(*other, cell.name) && !says(*entry, cell.name))
+        if (cell.name != day_field && says(*other, cell.name) && !says(*entry, cell.name) &&
+            (measurements_too || outlives_measuring(cell.name)))
             gaps.push_back(std::move(cell));
     }
     const auto is_usable = [&](std::span<const FieldCell> cells) {
@@ -128,16 +135,6 @@ std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std:
             agreeing.pop_back();
     }
     return agreeing;
-}
-
-/// What no measuring makes anew.
-bool outlives_measuring(const FieldCell& cell) {
-    return cell.name == "name" || cell.name == "notes" || !field_named(cell.name);
-}
-
-std::vector<FieldCell> outliving(std::vector<FieldCell> cells) {
-    std::erase_if(cells, [](const FieldCell& cell) { return !outlives_measuring(cell); });
-    return cells;
 }
 
 std::optional<Keep> newer_of(const KeptList& here, const KeptList& there, const BikePair& pair) {
@@ -204,7 +201,7 @@ std::vector<BikePair> compared(const KeptList& here, const KeptList& there) {
             pair.differs = differences(here, there, pair, there_text);
             if (!pair.differs.empty()) {
                 pair.newer = newer_of(here, there, pair);
-                pair.gaps = gaps_of(here, here.entries[pair.here - 1].source, there_text);
+                pair.gaps = gaps_of(here, here.entries[pair.here - 1].source, there_text, true);
             }
         }
         pairs.push_back(std::move(pair));
@@ -242,26 +239,25 @@ std::string entry_for(const KeptList& here, const KeptList& there, std::size_t n
     return cells.empty() ? std::string(source) : entry_with(source, cells, context);
 }
 
-void ListMerger::take(std::span<const PairChoice> choices) {
+void ListMerger::take(std::span<const BikePair> pairs) {
     const auto later = there_.catalogue.measured_on;
-    if (later && (!day_ || *later > *day_) && all_of_the_later_day(choices)) {
+    if (later && (!day_ || *later > *day_) && all_of_the_later_day(pairs)) {
         day_ = later;
         editor_.set_header({.name = std::string(day_field), .json = '"' + later->to_iso() + '"'});
     }
-    for (const PairChoice& choice : choices)
-        take(choice);
+    for (const BikePair& pair : pairs)
+        take(pair);
 }
 
-bool ListMerger::all_of_the_later_day(std::span<const PairChoice> choices) const {
-    std::vector<bool> as_there(here_.entries.size(), false);
-    for (const auto& [pair, keep] : choices) {
-        const Keep kept = keep == Keep::newer ? pair.newer.value_or(Keep::here) : keep;
-        if (pair.here != 0)
-            as_there[pair.here - 1] = pair.differs.empty() || kept == Keep::there;
+bool ListMerger::all_of_the_later_day(std::span<const BikePair> pairs) const {
+    std::vector<bool> as_there(here_.entries.size() + 1, false);
+    for (const BikePair& pair : pairs) {
+        as_there[pair.here] = pair.differs.empty() || pair.keep == Keep::there ||
+                              (pair.keep == Keep::newer && pair.newer == Keep::there);
     }
     for (std::size_t number = 1; number <= here_.entries.size(); ++number) {
         const auto entry = read_entry(here_.entries[number - 1].source);
-        if (!as_there[number - 1] && !(entry && given(*entry, day_field)))
+        if (!as_there[number] && !(entry && given(*entry, day_field)))
             return false;
     }
     return true;
@@ -273,55 +269,36 @@ std::string ListMerger::entry_of(const BikePair& pair) const {
     const auto value = read_entry(entry);
     if (!day || day == day_ || !value || given(*value, day_field))
         return entry;
-    const FieldCell own{std::string(day_field), day->to_iso()};
-    return entry_with(entry, {&own, 1}, cell_context(here_.facts));
+    return with(std::move(entry), {{std::string(day_field), day->to_iso()}});
 }
 
-void ListMerger::take(const PairChoice& choice) {
-    const BikePair& pair = choice.pair;
-    const Keep keep = choice.keep == Keep::newer && pair.newer == Keep::there ? Keep::there : choice.keep;
-    const CellContext context = cell_context(here_.facts);
-    if (pair.here == 0) {
-        editor_.insert(editor_.count() + 1, entry_of_text(here_, entry_of(pair)));
+std::string ListMerger::with(std::string entry, const std::vector<FieldCell>& cells) const {
+    return cells.empty() ? entry : entry_with(entry, cells, cell_context(here_.facts));
+}
+
+void ListMerger::take(const BikePair& pair) {
+    const bool only_there = pair.here == 0;
+    if (pair.keep == Keep::here || (!only_there && pair.differs.empty()) ||
+        (pair.keep == Keep::newer && !pair.newer))
         return;
-    }
-    if (pair.differs.empty())
-        return;
-    const std::string_view had = here_.entries[pair.here - 1].source;
-    const auto fill = [&](std::span<const FieldCell> cells) {
-        if (!cells.empty())
-            editor_.put(pair.here, entry_of_text(here_, entry_with(had, cells, context)));
-    };
-    switch (keep) {
-    case Keep::here:
-        return;
-    case Keep::both: {
-        std::string entry = entry_of(pair);
+    std::string theirs = entry_of(pair);
+    if (only_there || pair.keep == Keep::both) {
         const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
-        if (!bike.id_from_name) {
-            const FieldCell own{"id", free_ids_.like(bike.id)};
-            entry = entry_with(entry, {&own, 1}, context);
-        }
-        editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(entry)));
+        if (!only_there && !bike.id_from_name)
+            theirs = with(std::move(theirs), {{"id", free_ids_.like(bike.id)}});
+        editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(theirs)));
         return;
     }
-    case Keep::there: {
-        std::string entry = entry_of(pair);
-        if (choice.keep == Keep::newer) {
-            const auto cells = outliving(gaps_of(here_, entry, had));
-            entry = cells.empty() ? entry : entry_with(entry, cells, context);
-        }
+    const std::string mine(here_.entries[pair.here - 1].source);
+    const auto newest = [&](const std::string& newer, const std::string& older) {
+        return with(newer, gaps_of(here_, newer, older, false));
+    };
+    std::string entry = pair.keep == Keep::there    ? std::move(theirs)
+                        : pair.keep == Keep::fill   ? with(mine, pair.gaps)
+                        : pair.newer == Keep::there ? newest(theirs, mine)
+                                                    : newest(mine, theirs);
+    if (entry != mine)
         editor_.put(pair.here, entry_of_text(here_, std::move(entry)));
-        return;
-    }
-    case Keep::newer: // the one here, or nobody knows
-        if (pair.newer)
-            fill(outliving(pair.gaps));
-        return;
-    case Keep::fill:
-        fill(pair.gaps);
-        return;
-    }
 }
 
 } // namespace saddlerule

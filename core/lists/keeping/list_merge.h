@@ -34,6 +34,8 @@ struct BikePair {
     std::optional<Keep> newer;
     /// What the entry here lacks, as it means the same here. What would make a usable bike unusable is not among it.
     std::vector<FieldCell> gaps;
+    /// What becomes of it. A bike that only the other list has stays there unless it is taken.
+    Keep keep = Keep::here;
 };
 
 /// When that entry was measured: by a "measured_on" of its own, or else by its list's. None where its own cannot be read.
@@ -47,12 +49,6 @@ std::vector<BikePair> compared(const KeptList& here, const KeptList& there);
 /// another one, and a price that goes with another currency under a name of its own, "price_gbp".
 std::string entry_for(const KeptList& here, const KeptList& there, std::size_t number);
 
-/// A pair, and what becomes of it.
-struct PairChoice {
-    BikePair pair;
-    Keep keep = Keep::here;
-};
-
 /// Takes pairs into the list that `editor` works on: the other version in place of the one here, or behind all others
 /// as a bike of its own. A bike that comes from a list of another day keeps that day as its own "measured_on". The list
 /// gets the other list's later day only where that is true of all its bikes.
@@ -61,12 +57,13 @@ public:
     ListMerger(const KeptList& here, const KeptList& there, ListEditor& editor)
         : here_(here), there_(there), editor_(editor), free_ids_(here), day_(here.catalogue.measured_on) {}
 
-    void take(std::span<const PairChoice> choices);
+    void take(std::span<const BikePair> pairs);
 
 private:
-    bool all_of_the_later_day(std::span<const PairChoice> choices) const;
-    void take(const PairChoice& choice);
+    bool all_of_the_later_day(std::span<const BikePair> pairs) const;
+    void take(const BikePair& pair);
     std::string entry_of(const BikePair& pair) const;
+    std::string with(std::string entry, const std::vector<FieldCell>& cells) const;
 
     const KeptList& here_;
     const KeptList& there_;

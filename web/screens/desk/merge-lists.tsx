@@ -131,7 +131,6 @@ function ForAll({ merge }: { merge: Merge }) {
       />
       {some("newer") && <p class="soft">{texts.desk.mergeNewer}</p>}
       {undated > 0 && <p class="soft">{texts.desk.mergeUndated({ count: undated })}</p>}
-      {some("fill") && <p class="soft">{texts.desk.mergeFill}</p>}
     </>
   );
 }
@@ -175,7 +174,12 @@ function SideBySide({ conflict: { here, there }, fields }: { conflict: Conflict;
           {[here, there].map(({ measured_on: day }, side) => (
             <th key={side} scope="col">
               {side === 0 ? texts.desk.sides.here : texts.desk.sides.there}
-              {day !== null && <small> {texts.list.measuredOn({ day: figures.day(day) })}</small>}
+              {day !== null && (
+                <small>
+                  <br />
+                  {texts.list.measuredOn({ day: figures.day(day) })}
+                </small>
+              )}
             </th>
           ))}
         </tr>

@@ -24,10 +24,10 @@ KeptList merged_list(std::string_view mine, std::string_view other, Keep keep) {
     KeptList here = kept(mine);
     const KeptList there = kept(other);
     ListEditor editor(here);
-    std::vector<PairChoice> choices;
-    for (BikePair& pair : compared(here, there))
-        choices.push_back({std::move(pair), keep});
-    ListMerger(here, there, editor).take(choices);
+    std::vector<BikePair> pairs = compared(here, there);
+    for (BikePair& pair : pairs)
+        pair.keep = pair.here == 0 ? Keep::there : keep;
+    ListMerger(here, there, editor).take(pairs);
     REQUIRE_FALSE(editor.commit());
     return here;
 }
