@@ -281,7 +281,11 @@ test("a merge takes the newer bike, or fills gaps once and for all, and is undon
   const before = saved();
   const take = (way) => ({ A: way, B: way, C: way });
   const newer = engine.ask({ do: "merge", take: take("newer"), rows }, bytes(other));
-  assert.equal(newer.list.measured_on, "2026-10-03", "no bike of the spring is left without a day of its own");
+  assert.equal(
+    newer.list.measured_on,
+    "2026-10-03",
+    "no bike of the spring is left without a day of its own",
+  );
   assert.deepEqual(JSON.parse(saved()).bikes, [
     {
       id: "A",
@@ -309,6 +313,29 @@ test("a merge takes the newer bike, or fills gaps once and for all, and is undon
   assert.equal(saved(), once);
   engine.ask({ do: "edit", changes: filled.undo });
   assert.equal(saved(), before);
+});
+
+test("the one faulty cell of an entry is told as it is typed, and none where the fault is in no cell alone", async () => {
+  const engine = await engineWith({
+    units: "cm",
+    bikes: [
+      { id: "A", saddle_lowest: "forty", gears: "many" },
+      { id: "B", saddle_lowest: 50, saddle_highest: 40 },
+      { id: "C" },
+      7,
+      { id: "D", saddle_lowest: 50, brakes: ["front hand", "rope"] },
+      { id: "Total", name: "total", saddle_lowest: 5000 },
+      { id: "E", saddle_lowest: 50 },
+    ],
+  });
+  const told = () => engine.ask({ do: "list", rows }).entries.map(({ to_mend }) => to_mend);
+  const before = told();
+  assert.deepEqual(before[0], { field: "saddle_lowest", text: "forty" });
+  assert.deepEqual(before[1], { field: "saddle_highest", text: "40" });
+  assert.deepEqual([before[2], before[3], before[6]], [null, null, null]);
+  const set = { saddle_lowest: "40,5" };
+  engine.ask({ do: "edit", rows, changes: [{ set, number: 1 }] });
+  assert.notDeepEqual(told()[0], before[0]);
 });
 
 test("only what was set aside is saved when that is wished, and a table says what it cannot hold", async () => {

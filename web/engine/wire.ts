@@ -1225,6 +1225,13 @@ export interface ListedEntry {
   mass_kg: number | null;
   /** Why it cannot be used */
   problem: Note | null;
+  /** The cell that has to be typed anew; null where the fault is in no cell alone */
+  to_mend: {
+    /** Its field */
+    field: string;
+    /** What it says, as people type it */
+    text: string;
+  } | null;
   /** What looks like a slip */
   slips: Slip[];
 }

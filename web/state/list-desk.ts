@@ -18,6 +18,8 @@ export interface Done {
   /** The bike it was done to, or the list. */
   name?: string;
   count?: number;
+  /** How many are still left out is said as well. */
+  toMend?: boolean;
   /** A bike that was on the rack by itself until it came into the list. */
   taped?: KeptBike;
 }

@@ -944,8 +944,6 @@ export const german: Translation = {
     },
     mergeAll: "Für alle, die sich unterscheiden",
     mergeOne: "Behalten für {name}",
-    mergeNewer:
-      "„Die neuere“ nimmt das später gemessene Rad. Name und Notizen, die nur das ältere hat, bleiben.",
     mergeUndated:
       "Bei {count#1 Rad|{count} Rädern} ist nicht bekannt, welches neuer ist: Die Daten fehlen oder sind gleich.",
     mergeFills: "Ergänzt: {fields}.",

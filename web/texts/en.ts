@@ -983,8 +983,6 @@ export const english = {
     },
     mergeAll: "For all that differ",
     mergeOne: "Use for {name}",
-    mergeNewer:
-      "“Newer wins” takes the bike measured later. A name or notes that only the older one has stay.",
     mergeUndated:
       "Which is newer is not known for {count#1 bike|{count} bikes}: the dates are missing or the same.",
     mergeFills: "Adds: {fields}.",

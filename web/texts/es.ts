@@ -942,8 +942,6 @@ export const spanish: Translation = {
     },
     mergeAll: "Para todas las distintas",
     mergeOne: "Conservar para {name}",
-    mergeNewer:
-      "«La más reciente» toma la bici medida más tarde. El nombre o las notas que solo tiene la más antigua se quedan.",
     mergeUndated:
       "En {count#1 bici|{count} bicis} no se sabe cuál es más reciente: faltan las fechas o son iguales.",
     mergeFills: "Añade: {fields}.",

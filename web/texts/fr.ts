@@ -943,8 +943,6 @@ export const french: Translation = {
     },
     mergeAll: "Pour tous ceux qui diffèrent",
     mergeOne: "Garder pour {name}",
-    mergeNewer:
-      "« Le plus récent » prend le vélo mesuré en dernier. Un nom ou des notes que seul l’ancien possède restent.",
     mergeUndated:
       "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes.",
     mergeFills: "Ajoute : {fields}.",

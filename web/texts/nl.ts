@@ -942,8 +942,6 @@ export const dutch: Translation = {
     },
     mergeAll: "Voor alle verschillende",
     mergeOne: "Bewaren voor {name}",
-    mergeNewer:
-      "“Nieuwste” neemt de fiets die later is gemeten. Een naam of notities die alleen de oudere heeft, blijven.",
     mergeUndated:
       "Bij {count#1 fiets|{count} fietsen} is niet bekend welke nieuwer is: de datums ontbreken of zijn gelijk.",
     mergeFills: "Voegt toe: {fields}.",

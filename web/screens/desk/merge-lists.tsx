@@ -129,7 +129,6 @@ function ForAll({ merge }: { merge: Merge }) {
         onChoose={(side) => change(tookAll(side))}
         options={sides.filter(some).map((value) => ({ value, label: texts.desk.sides[value] }))}
       />
-      {some("newer") && <p class="soft">{texts.desk.mergeNewer}</p>}
       {undated > 0 && <p class="soft">{texts.desk.mergeUndated({ count: undated })}</p>}
     </>
   );
