@@ -944,8 +944,8 @@ export const french: Translation = {
     mergeAll: "Pour tous ceux qui diffèrent",
     mergeOne: "Garder pour {name}",
     mergeUndated:
-      "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes.",
-    mergeFills: "Ajoute : {fields}.",
+      "Pour {count#1 vélo|{count} vélos}, on ne sait pas lequel est plus récent : les dates manquent ou sont les mêmes.",
+    mergeFills: "Ajoute : {fields}.",
     conflicts: "Dans les deux listes, mais différents",
     field: "Champ",
     alike: "Identique dans les deux : {count}",
