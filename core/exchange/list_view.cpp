@@ -105,6 +105,34 @@ std::vector<std::size_t> shown_numbers(const KeptList& list, const std::vector<S
     return numbers;
 }
 
+/// The one field that has to be typed anew; null where the fault is in no field alone.
+const CatalogueField* field_to_mend(const Problem& problem) {
+    if (problem.code == ProblemCode::riders_row_of_totals || problem.code == ProblemCode::bike_field_twice)
+        return nullptr;
+    const std::string_view where = problem.where;
+    const std::size_t entry_end = where.find("].");
+    if (entry_end == std::string_view::npos)
+        return nullptr;
+    const std::string_view field = where.substr(entry_end + 2);
+    return field_named(field.substr(0, field.find_first_of(".[")));
+}
+
+void to_mend_field(JsonWriter& json, const KeptList& list, const SetAside* entry) {
+    const CatalogueField* faulty = entry ? field_to_mend(entry->problem) : nullptr;
+    json.key("to_mend");
+    if (!faulty) {
+        json.null();
+        return;
+    }
+    const std::string_view source = list.entries[entry->number - 1].source;
+    const auto value = read_entry(source);
+    json.object([&] {
+        field(json, "field", faulty->name);
+        field(json, "text",
+              value ? cell_of(*value, source, faulty->name, cell_context(list.facts)) : std::string());
+    });
+}
+
 void write_entry(JsonWriter& json, const KeptList& list, std::size_t number, const std::vector<Slip>& slips) {
     const JudgedEntry entry = judged_entry(list.catalogue, number);
     constexpr auto none = std::optional<Length>();
@@ -123,6 +151,7 @@ void write_entry(JsonWriter& json, const KeptList& list, std::size_t number, con
             write(json, entry.set_aside->problem);
         else
             json.null();
+        to_mend_field(json, list, entry.set_aside);
         json.key("slips");
         write_slips(json, slips, number);
     });

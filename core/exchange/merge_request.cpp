@@ -12,20 +12,25 @@ namespace saddlerule {
 namespace {
 
 constexpr WireName<Keep> keep_names[] = {
-    {"here", Keep::here},
-    {"there", Keep::there},
-    {"both", Keep::both},
+    {"here", Keep::here},   {"there", Keep::there}, {"both", Keep::both},
+    {"newer", Keep::newer}, {"fill", Keep::fill},
 };
 
 bool is_conflict(const BikePair& pair) {
     return pair.here != 0 && !pair.differs.empty();
 }
 
-void version_field(JsonWriter& json, std::string_view name, const KeptList& here, std::size_t number,
-                   std::string_view source) {
+struct Version {
+    const KeptList& list;
+    std::size_t number;
+    std::string_view source; ///< as it means the same in the list here
+};
+
+void version_field(JsonWriter& json, std::string_view name, const KeptList& here, const Version& shown) {
     json.key(name).object([&] {
-        field(json, "number", number);
-        cells_field(json, here, source);
+        field(json, "number", shown.number);
+        field(json, "measured_on", measured_on(shown.list, shown.number));
+        cells_field(json, here, shown.source);
     });
 }
 
@@ -65,10 +70,17 @@ std::string compare_answer(const KeptList& here, const KeptList& there) {
                     continue;
                 json.object([&] {
                     field(json, "id", pair.id);
-                    version_field(json, "here", here, pair.here, here.entries[pair.here - 1].source);
-                    version_field(json, "there", here, pair.there, entry_for(here, there, pair.there));
+                    version_field(json, "here", here, {here, pair.here, here.entries[pair.here - 1].source});
+                    version_field(json, "there", here,
+                                  {there, pair.there, entry_for(here, there, pair.there)});
                     json.key("differs").array_of(pair.differs,
                                                  [&](const std::string& name) { json.text(name); });
+                    json.key("newer");
+                    if (pair.newer)
+                        json.text(*pair.newer == Keep::here ? "here" : "there");
+                    else
+                        json.null();
+                    json.key("fills").array_of(pair.gaps, [&](const FieldCell& gap) { json.text(gap.name); });
                 });
             }
         });
@@ -94,7 +106,7 @@ MergeWishes merge_wishes(RequestFields& fields) {
 
 void apply_merge(RequestFields& fields, const KeptList& here, const KeptList& there,
                  const MergeWishes& wishes, ListEditor& editor) {
-    const std::vector<BikePair> pairs = compared(here, there);
+    std::vector<BikePair> pairs = compared(here, there);
     for (const auto& [id, keep] : wishes.take) {
         const bool known = std::any_of(pairs.begin(), pairs.end(), [&id = id](const BikePair& pair) {
             return is_conflict(pair) && pair.id == id;
@@ -102,13 +114,15 @@ void apply_merge(RequestFields& fields, const KeptList& here, const KeptList& th
         if (!known)
             fields.report("take", ProblemCode::request_bike_unknown, {{"id", id}});
     }
-    ListMerger merger(here, there, editor);
-    for (const BikePair& pair : pairs) {
+    for (BikePair& pair : pairs) {
         const auto wish = std::find_if(wishes.take.begin(), wishes.take.end(),
                                        [&](const auto& wanted) { return wanted.first == pair.id; });
-        if (pair.here != 0 || wishes.add)
-            merger.take(pair, wish == wishes.take.end() ? Keep::here : wish->second);
+        if (pair.here == 0)
+            pair.keep = wishes.add ? Keep::there : Keep::here;
+        else if (wish != wishes.take.end())
+            pair.keep = wish->second;
     }
+    ListMerger(here, there, editor).take(pairs);
 }
 
 } // namespace saddlerule

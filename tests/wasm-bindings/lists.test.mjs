@@ -240,6 +240,104 @@ test("a merge takes what is wished, and is undone", async () => {
   assert.equal(refused.error.code, "request_bike_unknown");
 });
 
+test("a merge takes the newer bike, or fills gaps once and for all, and is undone", async () => {
+  const mine = {
+    units: "in",
+    currency: "EUR",
+    measured_on: "2026-03-01",
+    bikes: [
+      { id: "A", name: "Green", saddle_lowest: 19.5, notes: "bell" },
+      { id: "B", saddle_lowest: 20, measured_on: "2026-11-20" },
+      { id: "C", saddle_lowest: 21, measured_on: "in spring" },
+    ],
+  };
+  const other = {
+    units: "cm",
+    currency: "GBP",
+    measured_on: "2026-10-03",
+    bikes: [
+      { id: "A", saddle_lowest: 51, saddle_highest: 62, price: 80 },
+      { id: "B", saddle_lowest: 52, condition: "used" },
+      { id: "C", saddle_lowest: 53, notes: "new tyre" },
+    ],
+  };
+  const engine = await engineWith(mine);
+  const { conflicts } = engine.ask({ do: "compare" }, bytes(other));
+  assert.deepEqual(
+    conflicts.map(({ id, newer, fills, here, there }) => [
+      id,
+      newer,
+      fills,
+      here.measured_on,
+      there.measured_on,
+    ]),
+    [
+      ["A", "there", ["saddle_highest", "price_gbp"], "2026-03-01", "2026-10-03"],
+      ["B", "here", ["condition"], "2026-11-20", "2026-10-03"],
+      ["C", null, ["notes"], null, "2026-10-03"],
+    ],
+  );
+  const saved = () => engine.ask({ do: "save", form: "json" }).text;
+  const before = saved();
+  const take = (way) => ({ A: way, B: way, C: way });
+  const newer = engine.ask({ do: "merge", take: take("newer"), rows }, bytes(other));
+  assert.equal(
+    newer.list.measured_on,
+    "2026-10-03",
+    "no bike of the spring is left without a day of its own",
+  );
+  assert.deepEqual(JSON.parse(saved()).bikes, [
+    {
+      id: "A",
+      name: "Green",
+      saddle_lowest: "51 cm",
+      saddle_highest: "62 cm",
+      notes: "bell",
+      price_gbp: 80,
+    },
+    mine.bikes[1],
+    mine.bikes[2],
+  ]);
+  engine.ask({ do: "edit", changes: newer.undo });
+  assert.equal(saved(), before);
+
+  const filled = engine.ask({ do: "merge", take: take("fill"), rows }, bytes(other));
+  assert.equal(filled.list.measured_on, "2026-03-01");
+  assert.deepEqual(JSON.parse(saved()).bikes, [
+    { ...mine.bikes[0], saddle_highest: "62 cm", price_gbp: 80 },
+    { ...mine.bikes[1], condition: "used" },
+    { ...mine.bikes[2], notes: "new tyre" },
+  ]);
+  const once = saved();
+  assert.deepEqual(engine.ask({ do: "merge", take: take("fill"), rows }, bytes(other)).undo, []);
+  assert.equal(saved(), once);
+  engine.ask({ do: "edit", changes: filled.undo });
+  assert.equal(saved(), before);
+});
+
+test("the one faulty cell of an entry is told as it is typed, and none where the fault is in no cell alone", async () => {
+  const engine = await engineWith({
+    units: "cm",
+    bikes: [
+      { id: "A", saddle_lowest: "forty", gears: "many" },
+      { id: "B", saddle_lowest: 50, saddle_highest: 40 },
+      { id: "C" },
+      7,
+      { id: "D", saddle_lowest: 50, brakes: ["front hand", "rope"] },
+      { id: "Total", name: "total", saddle_lowest: 5000 },
+      { id: "E", saddle_lowest: 50 },
+    ],
+  });
+  const told = () => engine.ask({ do: "list", rows }).entries.map(({ to_mend }) => to_mend);
+  const before = told();
+  assert.deepEqual(before[0], { field: "saddle_lowest", text: "forty" });
+  assert.deepEqual(before[1], { field: "saddle_highest", text: "40" });
+  assert.deepEqual([before[2], before[3], before[6]], [null, null, null]);
+  const set = { saddle_lowest: "40,5" };
+  engine.ask({ do: "edit", rows, changes: [{ set, number: 1 }] });
+  assert.notDeepEqual(told()[0], before[0]);
+});
+
 test("only what was set aside is saved when that is wished, and a table says what it cannot hold", async () => {
   const engine = await engineWith({ ...three, bikes: [...three.bikes, 7] });
   const aside = engine.ask({ do: "save", form: "json", only: "set_aside" });

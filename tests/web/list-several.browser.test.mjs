@@ -141,6 +141,78 @@ test("all that differ are taken from one side by one tap, and the others are lef
   await close();
 });
 
+const spring = folder.file(
+  "spring.json",
+  jsonList(
+    [
+      { id: "M1", name: "Meadow 1", saddle_lowest: 19.5, notes: "bell" },
+      { id: "M2", name: "Meadow 2", saddle_lowest: 20, condition: "used", measured_on: "2026-11-20" },
+      { id: "M3", name: "Meadow 3", saddle_lowest: 21, measured_on: "in spring" },
+    ],
+    { title: "Spring list", units: "in", measured_on: "2026-03-01" },
+  ),
+);
+const autumn = folder.file(
+  "autumn.json",
+  jsonList(
+    [
+      { id: "M1", saddle_lowest: 51, saddle_highest: 62, price: 80 },
+      { id: "M2", saddle_lowest: 53, price: 70 },
+      { id: "M3", saddle_lowest: 54 },
+    ],
+    { title: "Autumn list", currency: "GBP", measured_on: "2026-10-03" },
+  ),
+);
+
+test("of two lists the newer bikes win, the gaps of others are filled, and nothing is offered that nobody knows", async () => {
+  const { page, faults, close } = await openDesk(browser, tall, [autumn, spring]);
+  const list = async () => JSON.parse((await saved(page)).text);
+  const before = await list();
+  await press(page, "Merge with another list");
+  await page.getByRole("button", { name: /^Autumn list/ }).click();
+  const all = page.getByRole("group", { name: "For all that differ" });
+  const bike = (number) => page.getByRole("article", { name: `Meadow ${number}` });
+  const chosen = (number, side) => bike(number).getByRole("radio", { name: side, exact: true }).isChecked();
+  await bike(3).getByRole("radio", { name: "Take both" }).check();
+  await all.getByRole("radio", { name: "Newer wins" }).check();
+  await page.getByText("Which is newer is not known for 1 bike", { exact: false }).waitFor();
+  await bike(1).getByText("Measured on 3 Oct", { exact: false }).first().waitFor();
+  assert.ok((await chosen(1, "Newer wins")) && (await chosen(2, "Newer wins")));
+  assert.ok(await chosen(3, "Take both"), "what was chosen stays where nobody knows which is newer");
+  assert.equal(await bike(3).getByRole("radio", { name: "Newer wins" }).count(), 0);
+  assert.equal(await bike(3).getByRole("radio", { name: "Fill the gaps" }).count(), 0);
+  assert.ok(await all.getByRole("radio", { name: "Newer wins" }).isChecked());
+  await bike(3).getByRole("radio", { name: "This list" }).check();
+  await bike(2).getByRole("radio", { name: "Fill the gaps" }).check();
+  await bike(2).getByText("Adds: price_gbp.").waitFor();
+  await press(page, "Merge them");
+  await page.getByText("Merged with Autumn list.").waitFor();
+  const merged = await list();
+  assert.equal(merged.measured_on, "2026-10-03");
+  const [first, ...others] = before.bikes;
+  assert.deepEqual(merged.bikes, [
+    { ...first, saddle_lowest: "51 cm", saddle_highest: "62 cm", price_gbp: 80 },
+    { ...others[0], price_gbp: 70 },
+    others[1],
+  ]);
+  await press(page, "Undo");
+  await page.getByText("Undone: Merged with Autumn list.").waitFor();
+  assert.deepEqual(await list(), before);
+
+  await press(page, "Merge with another list");
+  await page.getByRole("button", { name: /^Autumn list/ }).click();
+  await all.getByRole("radio", { name: "Fill the gaps" }).check();
+  assert.ok(await chosen(3, "This list"), "nothing is missing there");
+  await bike(1).getByText("Adds: Saddle at its highest and price_gbp.").waitFor();
+  await press(page, "Merge them");
+  await page.getByText("Merged with Autumn list.").waitFor();
+  const filled = await list();
+  assert.equal(filled.measured_on, "2026-03-01");
+  assert.deepEqual(filled.bikes[0], { ...first, saddle_highest: "62 cm", price_gbp: 80 });
+  assert.deepEqual(faults, []);
+  await close();
+});
+
 test("two lists without a name are both there again after the page was left", async () => {
   const { page, close } = await openDesk(browser, tall, [], { served: true });
   for (const mark of ["A1", "B1"]) {

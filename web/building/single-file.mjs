@@ -5,7 +5,7 @@ import { readFile } from "node:fs/promises";
 import { englishTexts, engineThread, sampleTexts, styleAsText } from "./bundled-parts.mjs";
 import { textsOfForm } from "./form-texts.mjs";
 import { firstSight } from "./first-sight.mjs";
-import { deflated } from "./packing.mjs";
+import { deflated, textOf } from "./packing.mjs";
 import { iconText } from "./page-icon.mjs";
 import { byteOrderMark } from "./output.mjs";
 import { hashOf, policyText, trustedTypes } from "./policy.mjs";
@@ -87,7 +87,7 @@ ${(await Promise.all(others.map(packedBlock))).join("\n")}
 /** As web/page/carried-blocks.ts reads it. A browser keeps the text of a script whose type it does not know, and does nothing with it. */
 async function packedBlock([name, content]) {
   const packed = await deflated(content);
-  return `<script type="application/x-packed" id="packed-${name}">${packed.toString("base64")}</script>`;
+  return `<script type="application/x-packed" id="packed-${name}">${textOf(packed)}</script>`;
 }
 
 /** What would end an inline element early has no business in it. */

@@ -690,8 +690,8 @@ export interface CompareRequest extends FileReading {
 export interface MergeRequest extends FileReading, ListWindow {
   /** The task */
   do: "merge";
-  /** Of each conflict by its id, which to keep; here where nothing is said */
-  take?: Record<string, "here" | "there" | "both" | null> | null;
+  /** Of each conflict by its id, which to keep; here where nothing is said. newer: the one measured later, or here where nobody knows; of the older one stay a name, notes and fields of the list's own which it lacks. fill: here, with the fields which it lacks */
+  take?: Record<string, "here" | "there" | "both" | "newer" | "fill" | null> | null;
   /** Whether bikes that only the file has come in; they do where nothing is said */
   add?: boolean | null;
 }
@@ -1225,6 +1225,13 @@ export interface ListedEntry {
   mass_kg: number | null;
   /** Why it cannot be used */
   problem: Note | null;
+  /** The cell that has to be typed anew; null where the fault is in no cell alone */
+  to_mend: {
+    /** Its field */
+    field: string;
+    /** What it says, as people type it */
+    text: string;
+  } | null;
   /** What looks like a slip */
   slips: Slip[];
 }
@@ -1341,6 +1348,8 @@ export interface Conflict {
   here: {
     /** The entry's place there, from 1 */
     number: number;
+    /** The day of measuring, its own or else its list's */
+    measured_on: Day | null;
     /** Its fields as people type them */
     cells: Record<string, string>;
   };
@@ -1348,11 +1357,17 @@ export interface Conflict {
   there: {
     /** The entry's place there, from 1 */
     number: number;
+    /** The day of measuring, its own or else its list's */
+    measured_on: Day | null;
     /** Its fields as people type them */
     cells: Record<string, string>;
   };
   /** The fields that differ */
   differs: string[];
+  /** Which was measured later; null where a day is missing or both are the same */
+  newer: "here" | "there" | null;
+  /** The fields that the list's entry lacks and would get from the file's */
+  fills: string[];
 }
 
 /** The list beside a file */

@@ -18,6 +18,8 @@ export interface Done {
   /** The bike it was done to, or the list. */
   name?: string;
   count?: number;
+  /** How many are still left out is said as well. */
+  toMend?: boolean;
   /** A bike that was on the rack by itself until it came into the list. */
   taped?: KeptBike;
 }
@@ -63,7 +65,7 @@ export interface Draft {
   inHand: string;
 }
 
-export type Side = "here" | "there" | "both";
+export type Side = "here" | "there" | "both" | "newer" | "fill";
 
 export interface Merge {
   /** The other list. */

@@ -55,6 +55,10 @@ std::string letters_of(std::string_view name);
 constexpr std::array<std::string_view, 6> header_fields{"format",      "version", "title",
                                                         "measured_on", "units",   "currency"};
 
+/// The day of measuring, which a list says of all its bikes and a bike of another day of itself: it tells which of two
+/// versions of a bike is newer.
+constexpr std::string_view day_field = "measured_on";
+
 /// What bare numbers of a list may count in.
 constexpr std::array<std::pair<std::string_view, LengthUnit>, 3> unit_names{{
     {"mm", LengthUnit::millimetre},

@@ -86,6 +86,8 @@ struct Remarks {
                 price = Remark{field, bike, 1};
             return;
         }
+        if (field == day_field && is_day(kept.json))
+            return;
         const auto known = std::find_if(unknown.begin(), unknown.end(),
                                         [&](const Remark& remark) { return remark.field == field; });
         if (known != unknown.end())
@@ -97,6 +99,10 @@ struct Remarks {
     }
 
 private:
+    static bool is_day(std::string_view json) {
+        return json.size() > 2 && CalendarDate::from_iso(json.substr(1, json.size() - 2));
+    }
+
     static void count(std::vector<Remark>& remarks, std::string_view field, std::size_t bike) {
         for (Remark& remark : remarks) {
             if (remark.field == field) {

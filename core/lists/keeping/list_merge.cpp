@@ -3,8 +3,8 @@
 #include "core/base/sorting/sorting.h"
 #include "core/lists/catalogue/bike_reader.h"
 #include "core/lists/catalogue/catalogue_fields.h"
+#include "core/lists/catalogue/list_header.h"
 #include "core/lists/catalogue/list_judgement.h"
-#include "core/lists/keeping/entry_text.h"
 
 #include <algorithm>
 #include <cmath>
@@ -74,7 +74,7 @@ void compare_cells(const JsonValue& here, std::string_view here_text, const Json
                    std::vector<std::string>& differs) {
     const auto compare = [&](const std::string& name) {
         const bool done = std::find(differs.begin(), differs.end(), name) != differs.end();
-        if (!done && (known_ones_too || !field_named(name)) &&
+        if (!done && name != day_field && (known_ones_too || !field_named(name)) &&
             cell_of(here, here_text, name, context) != cell_of(there, there_text, name, context))
             differs.push_back(name);
     };
@@ -94,12 +94,62 @@ std::optional<Bike> bike_read_here(const KeptList& here, const JsonValue& entry,
     return bike ? std::optional(std::move(bike).value()) : std::nullopt;
 }
 
-std::vector<std::string> differences(const KeptList& here, std::size_t here_number, const KeptList& there,
-                                     std::size_t there_number) {
+/// Whether a field is there and says something; an empty text does not.
+bool says(const JsonValue& entry, std::string_view name) {
+    const JsonValue* value = given(entry, name);
+    return value && !(value->kind == JsonValue::Kind::text && value->text.empty());
+}
+
+/// What no measuring makes anew.
+bool outlives_measuring(std::string_view field) {
+    return field == "name" || field == "notes" || !field_named(field);
+}
+
+/// What of the other entry's fields this one lacks.
+std::vector<FieldCell> gaps_of(const KeptList& here, std::string_view text, std::string_view other_text,
+                               bool measurements_too) {
+    const auto entry = read_entry(text);
+    const auto other = read_entry(other_text);
+    std::vector<FieldCell> gaps;
+    if (!entry || !other)
+        return gaps;
+    const CellContext context = cell_context(here.facts);
+    for (FieldCell& cell : cells_of(*other, other_text, context)) {
+        // The day is that of the measurements, which stay.
+        if (cell.name != day_field && says(*other, cell.name) && !says(*entry, cell.name) &&
+            (measurements_too || outlives_measuring(cell.name)))
+            gaps.push_back(std::move(cell));
+    }
+    const auto is_usable = [&](std::span<const FieldCell> cells) {
+        const std::string filled = entry_with(text, cells, context);
+        const auto value = read_entry(filled);
+        return value && bike_read_here(here, *value, filled);
+    };
+    if (!bike_read_here(here, *entry, text) || is_usable(gaps))
+        return gaps;
+    // Measurements of two days can contradict each other, such as a highest saddle below the lowest.
+    std::vector<FieldCell> agreeing;
+    for (FieldCell& gap : gaps) {
+        agreeing.push_back(std::move(gap));
+        if (!is_usable(agreeing))
+            agreeing.pop_back();
+    }
+    return agreeing;
+}
+
+std::optional<Keep> newer_of(const KeptList& here, const KeptList& there, const BikePair& pair) {
+    const auto day_here = measured_on(here, pair.here);
+    const auto day_there = measured_on(there, pair.there);
+    if (!day_here || !day_there || *day_here == *day_there)
+        return std::nullopt;
+    return *day_there > *day_here ? Keep::there : Keep::here;
+}
+
+std::vector<std::string> differences(const KeptList& here, const KeptList& there, const BikePair& pair,
+                                     std::string_view there_text) {
     std::vector<std::string> differs;
-    const Bike* a = judged_entry(here.catalogue, here_number).bike;
-    const std::string_view here_text = here.entries[here_number - 1].source;
-    const std::string there_text = entry_for(here, there, there_number);
+    const Bike* a = judged_entry(here.catalogue, pair.here).bike;
+    const std::string_view here_text = here.entries[pair.here - 1].source;
     const auto there_entry = read_entry(there_text);
     const auto b = there_entry ? bike_read_here(here, *there_entry, there_text) : std::nullopt;
     if (a && b) {
@@ -115,11 +165,21 @@ std::vector<std::string> differences(const KeptList& here, std::size_t here_numb
     if (here_entry && there_entry) {
         compare_cells(*here_entry, here_text, *there_entry, there_text, cell_context(here.facts), !a || !b,
                       differs);
+        // Lists of two days alone are no difference of every bike in them.
+        if ((given(*here_entry, day_field) || given(*there_entry, day_field)) &&
+            measured_on(here, pair.here) != measured_on(there, pair.there))
+            differs.emplace_back(day_field);
     }
     return differs;
 }
 
 } // namespace
+
+std::optional<CalendarDate> measured_on(const KeptList& list, std::size_t number) {
+    const auto entry = read_entry(list.entries[number - 1].source);
+    const JsonValue* own = entry ? given(*entry, day_field) : nullptr;
+    return own ? CalendarDate::from_iso(own->text) : list.catalogue.measured_on;
+}
 
 std::vector<BikePair> compared(const KeptList& here, const KeptList& there) {
     const std::vector<Mark> marks = sorted_marks(here);
@@ -137,7 +197,12 @@ std::vector<BikePair> compared(const KeptList& here, const KeptList& there) {
         if (place < marks.size() && marks[place].same_as(mark)) {
             met[place] = true;
             pair.here = marks[place].number;
-            pair.differs = differences(here, pair.here, there, pair.there);
+            const std::string there_text = entry_for(here, there, pair.there);
+            pair.differs = differences(here, there, pair, there_text);
+            if (!pair.differs.empty()) {
+                pair.newer = newer_of(here, there, pair);
+                pair.gaps = gaps_of(here, here.entries[pair.here - 1].source, there_text, true);
+            }
         }
         pairs.push_back(std::move(pair));
     }
@@ -174,20 +239,66 @@ std::string entry_for(const KeptList& here, const KeptList& there, std::size_t n
     return cells.empty() ? std::string(source) : entry_with(source, cells, context);
 }
 
-void ListMerger::take(const BikePair& pair, Keep keep) {
-    if (pair.here != 0 && (keep == Keep::here || pair.differs.empty()))
-        return;
+void ListMerger::take(std::span<const BikePair> pairs) {
+    const auto later = there_.catalogue.measured_on;
+    if (later && (!day_ || *later > *day_) && all_of_the_later_day(pairs)) {
+        day_ = later;
+        editor_.set_header({.name = std::string(day_field), .json = '"' + later->to_iso() + '"'});
+    }
+    for (const BikePair& pair : pairs)
+        take(pair);
+}
+
+bool ListMerger::all_of_the_later_day(std::span<const BikePair> pairs) const {
+    std::vector<bool> as_there(here_.entries.size() + 1, false);
+    for (const BikePair& pair : pairs) {
+        as_there[pair.here] = pair.differs.empty() || pair.keep == Keep::there ||
+                              (pair.keep == Keep::newer && pair.newer == Keep::there);
+    }
+    for (std::size_t number = 1; number <= here_.entries.size(); ++number) {
+        const auto entry = read_entry(here_.entries[number - 1].source);
+        if (!as_there[number] && !(entry && given(*entry, day_field)))
+            return false;
+    }
+    return true;
+}
+
+std::string ListMerger::entry_of(const BikePair& pair) const {
     std::string entry = entry_for(here_, there_, pair.there);
-    if (pair.here != 0 && keep == Keep::there) {
-        editor_.put(pair.here, entry_of_text(here_, std::move(entry)));
+    const auto day = there_.catalogue.measured_on;
+    const auto value = read_entry(entry);
+    if (!day || day == day_ || !value || given(*value, day_field))
+        return entry;
+    return with(std::move(entry), {{std::string(day_field), day->to_iso()}});
+}
+
+std::string ListMerger::with(std::string entry, const std::vector<FieldCell>& cells) const {
+    return cells.empty() ? entry : entry_with(entry, cells, cell_context(here_.facts));
+}
+
+void ListMerger::take(const BikePair& pair) {
+    const bool only_there = pair.here == 0;
+    if (pair.keep == Keep::here || (!only_there && pair.differs.empty()) ||
+        (pair.keep == Keep::newer && !pair.newer))
+        return;
+    std::string theirs = entry_of(pair);
+    if (only_there || pair.keep == Keep::both) {
+        const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
+        if (!only_there && !bike.id_from_name)
+            theirs = with(std::move(theirs), {{"id", free_ids_.like(bike.id)}});
+        editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(theirs)));
         return;
     }
-    const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
-    if (pair.here != 0 && !bike.id_from_name) {
-        const FieldCell own{"id", free_ids_.like(bike.id)};
-        entry = entry_with(entry, {&own, 1}, cell_context(here_.facts));
-    }
-    editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(entry)));
+    const std::string mine(here_.entries[pair.here - 1].source);
+    const auto newest = [&](const std::string& newer, const std::string& older) {
+        return with(newer, gaps_of(here_, newer, older, false));
+    };
+    std::string entry = pair.keep == Keep::there    ? std::move(theirs)
+                        : pair.keep == Keep::fill   ? with(mine, pair.gaps)
+                        : pair.newer == Keep::there ? newest(theirs, mine)
+                                                    : newest(mine, theirs);
+    if (entry != mine)
+        editor_.put(pair.here, entry_of_text(here_, std::move(entry)));
 }
 
 } // namespace saddlerule

@@ -13,6 +13,7 @@ export function DeskBar({ desk }: { desk: DeskState }) {
   const words =
     said &&
     byCode(texts.desk.done, said.done.what, { name: said.done.name ?? null, count: said.done.count ?? 1 });
+  const left = desk.page?.answer.counts.set_aside ?? 0;
   const { draft } = desk;
   const isBusy = (draft?.number ?? null) !== null && draft !== null && isTyped(draft);
   const canStep = list !== null && list.undo.length + list.redo.length > 0;
@@ -36,7 +37,10 @@ export function DeskBar({ desk }: { desk: DeskState }) {
   return (
     <>
       <div ref={bar} class={canStep ? "desk-bar" : ""}>
-        <p role="status">{words != null && (said?.back ? texts.desk.back({ done: words }) : words)}</p>
+        <p role="status">
+          {words != null && (said?.back ? texts.desk.back({ done: words }) : words)}
+          {said?.done.toMend && ` ${texts.list.setAside({ number: left })}.`}
+        </p>
         {canStep && (
           <>
             <Step way="undo" steps={isBusy ? 0 : list.undo.length} onStep={() => void work.step(true)} />

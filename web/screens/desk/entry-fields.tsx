@@ -28,7 +28,23 @@ export function otherFields(cells: Cells): string[] {
 }
 
 export function fieldName(texts: Texts, field: string): string {
+  if (field === "measured_on") return texts.desk.measuredOn;
   return known.includes(field) ? texts.desk.fields[field as FieldName] : field;
+}
+
+/** With the unit of bare figures in it. */
+export function fieldLabel(
+  texts: Texts,
+  field: string,
+  unit: string | null,
+  currency: string | null,
+): string {
+  const counted = lengthFields.includes(field) ? unit : field === "price" ? currency : null;
+  return fieldName(texts, field) + (counted === null ? "" : ` (${counted})`);
+}
+
+export function fieldKind(field: string): "plain" | "figure" {
+  return plainFields.includes(field) || !known.includes(field) ? "plain" : "figure";
 }
 
 /** Whether a problem's place, such as `bikes[3].brakes[0]`, is that field. */
@@ -50,9 +66,7 @@ interface EntryFieldProps {
 export function EntryField({ draft, checked, field, units, currency = null, big = false }: EntryFieldProps) {
   const { texts, figures, change } = usePage();
   const text = draft.cells[field] ?? "";
-  const unit = lengthFields.includes(field) ? (draft.unit ?? units) : field === "price" ? currency : null;
-  const name = fieldName(texts, field);
-  const label = unit === null ? name : `${name} (${unit})`;
+  const label = fieldLabel(texts, field, draft.unit ?? units, currency);
   const type = (typedText: string): void => change(typed({ [field]: typedText }));
   const choices = choicesOf(texts, field);
   const problem = checked?.problem ?? null;
@@ -63,7 +77,7 @@ export function EntryField({ draft, checked, field, units, currency = null, big 
           id={`desk-${field}`}
           label={label}
           text={text}
-          kind={plainFields.includes(field) || !known.includes(field) ? "plain" : "figure"}
+          kind={fieldKind(field)}
           big={big}
           longest={longestText}
           problem={problem !== null && isAbout(problem, field) ? worded(texts, figures, problem) : null}

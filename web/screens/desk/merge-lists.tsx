@@ -8,12 +8,12 @@ import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
 import { listInHand } from "../../state/list-desk";
 import type { DeskState, Merge, Side } from "../../state/list-desk";
-import { addingOthers, tookAll, tookOne } from "../../state/list-merging";
+import { addingOthers, sideOf, sidesOf, tookAll, tookOne } from "../../state/list-merging";
 import { BackToList } from "./back-to-list";
 import { fieldName } from "./entry-fields";
 import { listName } from "./open-lists";
 
-const sides: Side[] = ["here", "there", "both"];
+const sides: Side[] = ["here", "there", "both", "newer", "fill"];
 
 export function MergeLists({ desk }: { desk: DeskState }) {
   const { texts } = usePage();
@@ -65,7 +65,7 @@ function ChooseOther({ desk }: { desk: DeskState }) {
 
 function Compared({ merge }: { merge: Merge }) {
   const { texts, change, work } = usePage();
-  const { answer, all, add } = merge;
+  const { answer, add } = merge;
   const { conflicts, only_there: others } = answer;
   return (
     <>
@@ -87,15 +87,7 @@ function Compared({ merge }: { merge: Merge }) {
             onTick={(on) => change(addingOthers(on))}
           />
         )}
-        {conflicts.length > 0 && (
-          <Switch
-            name="merge-all"
-            legend={texts.desk.mergeAll}
-            chosen={merge.take.size === 0 ? all : null}
-            onChoose={(side) => change(tookAll(side))}
-            options={sides.map((value) => ({ value, label: texts.desk.sides[value] }))}
-          />
-        )}
+        {conflicts.length > 0 && <ForAll merge={merge} />}
         <button type="button" class="button main wide" onClick={() => void work.merge()}>
           {texts.desk.mergeDo}
         </button>
@@ -110,13 +102,33 @@ function Compared({ merge }: { merge: Merge }) {
             keyOf={({ id }) => id}
           >
             {(conflict) =>
-              conflict !== null && (
-                <ConflictRow conflict={conflict} side={merge.take.get(conflict.id) ?? all} />
-              )
+              conflict !== null && <ConflictRow conflict={conflict} side={sideOf(merge, conflict)} />
             }
           </LongList>
         </>
       )}
+    </>
+  );
+}
+
+function ForAll({ merge }: { merge: Merge }) {
+  const { texts, change } = usePage();
+  const { all, answer } = merge;
+  const undated = answer.conflicts.filter(({ newer }) => newer === null).length;
+  const some = (side: Side): boolean => answer.conflicts.some((conflict) => sidesOf(conflict).includes(side));
+  const isAll = answer.conflicts.every(
+    (conflict) => sideOf(merge, conflict) === all || !sidesOf(conflict).includes(all),
+  );
+  return (
+    <>
+      <Switch
+        name="merge-all"
+        legend={texts.desk.mergeAll}
+        chosen={isAll ? all : null}
+        onChoose={(side) => change(tookAll(side))}
+        options={sides.filter(some).map((value) => ({ value, label: texts.desk.sides[value] }))}
+      />
+      {undated > 0 && <p class="soft">{texts.desk.mergeUndated({ count: undated })}</p>}
     </>
   );
 }
@@ -141,21 +153,33 @@ function ConflictRow({ conflict, side }: { conflict: Conflict; side: Side }) {
         legendShown={false}
         chosen={side}
         onChoose={(chosen) => change(tookOne(id, chosen))}
-        options={sides.map((value) => ({ value, label: texts.desk.sides[value] }))}
+        options={sidesOf(conflict).map((value) => ({ value, label: texts.desk.sides[value] }))}
       />
+      {side === "fill" && (
+        <p>{texts.desk.mergeFills({ fields: conflict.fills.map((field) => fieldName(texts, field)) })}</p>
+      )}
     </article>
   );
 }
 
 function SideBySide({ conflict: { here, there }, fields }: { conflict: Conflict; fields: string[] }) {
-  const { texts } = usePage();
+  const { texts, figures } = usePage();
   return (
     <table>
       <thead>
         <tr>
           <th scope="col">{texts.desk.field}</th>
-          <th scope="col">{texts.desk.sides.here}</th>
-          <th scope="col">{texts.desk.sides.there}</th>
+          {[here, there].map(({ measured_on: day }, side) => (
+            <th key={side} scope="col">
+              {side === 0 ? texts.desk.sides.here : texts.desk.sides.there}
+              {day !== null && (
+                <small>
+                  <br />
+                  {texts.list.measuredOn({ day: figures.day(day) })}
+                </small>
+              )}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>

@@ -20,15 +20,32 @@ constexpr std::string_view shed = R"({"units":"cm","currency":"EUR","bikes":[
   {"id":"D","saddle_lowest":5}
 ]})";
 
-Texts merged(std::string_view other, Keep keep) {
-    KeptList here = kept(shed);
+KeptList merged_list(std::string_view mine, std::string_view other, Keep keep) {
+    KeptList here = kept(mine);
     const KeptList there = kept(other);
     ListEditor editor(here);
-    ListMerger merger(here, there, editor);
-    for (const BikePair& pair : compared(here, there))
-        merger.take(pair, keep);
+    std::vector<BikePair> pairs = compared(here, there);
+    for (BikePair& pair : pairs)
+        pair.keep = pair.here == 0 ? Keep::there : keep;
+    ListMerger(here, there, editor).take(pairs);
     REQUIRE_FALSE(editor.commit());
-    return sources_of(here);
+    return here;
+}
+
+Texts merged(std::string_view other, Keep keep) {
+    return sources_of(merged_list(shed, other, keep));
+}
+
+/// A list in a unit, of a day, with those bikes.
+std::string list_of(std::string_view head, std::string_view bikes) {
+    return '{' + std::string(head) + R"(,"bikes":[)" + std::string(bikes) + "]}";
+}
+
+constexpr std::string_view spring = R"("units":"cm","measured_on":"2026-03-01")";
+constexpr std::string_view autumn = R"("units":"cm","measured_on":"2026-10-03")";
+
+std::optional<CalendarDate> day(std::string_view iso) {
+    return CalendarDate::from_iso(iso);
 }
 
 } // namespace
@@ -97,4 +114,109 @@ TEST_CASE("bikes of one name without ids are met one by one", "[keeping]") {
     const std::vector<BikePair> pairs = compared(kept(shed), there);
     CHECK(pairs[0].here == 3);
     CHECK(pairs[1].here == 0);
+}
+
+TEST_CASE("filling the gaps adds what is missing and leaves what is there, with units and currency in mind",
+          "[keeping]") {
+    const std::string mine = list_of(R"("units":"in","currency":"EUR")",
+                                     R"({"id":"A","saddle_lowest":20,"name":"","condition":null,"shelf":2})");
+    const std::string other = list_of(
+        R"("units":"cm","currency":"GBP","measured_on":"2026-10-03")",
+        R"({"id":"A","name":"Red one","saddle_lowest":51,"saddle_highest":62,"standover":"40 cm","mass_kg":7,)"
+        R"("price":80,"condition":"used","notes":"new tyre","shelf":3,"lock":"blue"})");
+    const KeptList filled = merged_list(mine, other, Keep::fill);
+    CHECK(
+        sources_of(filled) ==
+        Texts{R"({ "id": "A", "saddle_lowest": 20, "name": "Red one", "saddle_highest": "62 cm", )"
+              R"("standover": "40 cm", "mass_kg": 7, "condition": "used", "notes": "new tyre", "shelf": 2, )"
+              R"("lock": "blue", "price_gbp": 80 })"});
+    REQUIRE(filled.catalogue.bikes.size() == 1);
+    CHECK(filled.catalogue.bikes[0].saddle_highest->in_millimetres() == Approx(620));
+    CHECK_FALSE(filled.catalogue.measured_on);
+
+    const std::string once = R"({"units":"in","currency":"EUR","bikes":[)" + sources_of(filled)[0] + "]}";
+    CHECK(sources_of(merged_list(once, other, Keep::fill)) == sources_of(filled));
+    for (const BikePair& pair : compared(kept(once), kept(other)))
+        CHECK(pair.gaps.empty());
+}
+
+TEST_CASE("bare figures of a list in inches fill gaps as inches", "[keeping]") {
+    const std::string mine = list_of(spring, R"({"id":"A","saddle_lowest":50})");
+    const std::string other =
+        list_of(R"("units":"in")", R"({"id":"A","saddle_lowest":20,"saddle_highest":24.5,"crank":"110 mm"})");
+    CHECK(sources_of(merged_list(mine, other, Keep::fill)) ==
+          Texts{R"({ "id": "A", "saddle_lowest": 50, "saddle_highest": "24.5 in", "crank": "110 mm" })"});
+}
+
+TEST_CASE("no gap is filled with what contradicts the rest of a usable bike", "[keeping]") {
+    const std::string mine = list_of(spring, R"({"id":"A","saddle_lowest":60})");
+    const std::string other =
+        list_of(autumn, R"({"id":"A","saddle_lowest":48,"saddle_highest":58,"notes":"cut post"})");
+    const KeptList filled = merged_list(mine, other, Keep::fill);
+    CHECK(sources_of(filled) == Texts{R"({ "id": "A", "saddle_lowest": 60, "notes": "cut post" })"});
+    CHECK(filled.catalogue.set_aside.empty());
+    CHECK(filled.catalogue.measured_on == day("2026-03-01"));
+}
+
+TEST_CASE("a bike that was set aside for what it lacks is usable once that is filled in", "[keeping]") {
+    const std::string mine = list_of(spring, R"({"id":"A","notes":"bell"},{"id":"B","saddle_lowest":50})");
+    const std::string other = list_of(autumn, R"({"id":"A","saddle_lowest":48,"notes":"no bell"})");
+    CHECK(kept(mine).catalogue.set_aside.size() == 1);
+    const KeptList filled = merged_list(mine, other, Keep::fill);
+    CHECK(sources_of(filled)[0] == R"({ "id": "A", "saddle_lowest": 48, "notes": "bell" })");
+    CHECK(filled.catalogue.set_aside.empty());
+}
+
+TEST_CASE("the newer version is taken whole, and a name, notes and own fields of the older one survive",
+          "[keeping]") {
+    const std::string old = list_of(
+        spring,
+        R"({"id":"A","name":"Red one","saddle_lowest":50,"saddle_highest":60,"notes":"bell","shelf":2})");
+    const std::string later = list_of(autumn, R"({"id":"A","saddle_lowest":52,"notes":"no bell"})");
+    const Texts newest{
+        R"({ "id": "A", "name": "Red one", "saddle_lowest": 52, "notes": "no bell", "shelf": 2 })"};
+    // From either side the same measurements come out, and their day goes with them.
+    const KeptList into_old = merged_list(old, later, Keep::newer);
+    CHECK(sources_of(into_old) == newest);
+    CHECK(into_old.catalogue.measured_on == day("2026-10-03"));
+    const KeptList into_later = merged_list(later, old, Keep::newer);
+    CHECK(sources_of(into_later) == newest);
+    CHECK(into_later.catalogue.measured_on == day("2026-10-03"));
+}
+
+TEST_CASE("a bike's own day comes before that of its list, and without two different days nothing is newer",
+          "[keeping]") {
+    const std::string mine = list_of(spring, R"({"id":"A","saddle_lowest":50,"measured_on":"2026-11-01"},
+        {"id":"B","saddle_lowest":50},{"id":"C","saddle_lowest":50,"measured_on":"last week"},
+        {"id":"D","saddle_lowest":50,"measured_on":"2026-10-03"})");
+    const std::string other = list_of(autumn, R"({"id":"A","saddle_lowest":51},{"id":"B","saddle_lowest":51},
+        {"id":"C","saddle_lowest":51},{"id":"D","saddle_lowest":51})");
+    const auto pairs = compared(kept(mine), kept(other));
+    REQUIRE(pairs.size() == 4);
+    CHECK(pairs[0].newer == Keep::here);
+    CHECK(pairs[1].newer == Keep::there);
+    CHECK_FALSE(pairs[2].newer);
+    CHECK_FALSE(pairs[3].newer);
+    const KeptList after = merged_list(mine, other, Keep::newer);
+    const Texts texts = sources_of(after);
+    CHECK(texts[0] == sources_of(kept(mine))[0]);
+    CHECK(texts[1] == R"({"id":"B","saddle_lowest":51})");
+    CHECK(texts[2] == sources_of(kept(mine))[2]);
+    CHECK(texts[3] == sources_of(kept(mine))[3]);
+}
+
+TEST_CASE("a list keeps its day while a bike of that day is in it, and what comes from another day says so",
+          "[keeping]") {
+    const std::string mine =
+        list_of(spring, R"({"id":"A","saddle_lowest":50},{"id":"B","saddle_lowest":50})");
+    const std::string other =
+        list_of(autumn, R"({"id":"A","saddle_lowest":51},{"id":"N","saddle_lowest":60})");
+    const KeptList after = merged_list(mine, other, Keep::newer);
+    CHECK(after.catalogue.measured_on == day("2026-03-01"));
+    CHECK(sources_of(after) == Texts{R"({ "id": "A", "saddle_lowest": 51, "measured_on": "2026-10-03" })",
+                                     R"({"id":"B","saddle_lowest":50})",
+                                     R"({ "id": "N", "saddle_lowest": 60, "measured_on": "2026-10-03" })"});
+    CHECK(after.catalogue.notes.empty());
+    for (const BikePair& pair : compared(after, kept(other)))
+        CHECK(pair.differs.empty());
 }
