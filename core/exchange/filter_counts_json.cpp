@@ -1,88 +1,79 @@
 #include "core/exchange/filter_counts_json.h"
 
-#include <initializer_list>
+#include <array>
 #include <string_view>
+#include <vector>
 
 namespace saddlerule {
 namespace {
 
-struct Named {
+struct OfferedFigures {
     std::string_view name;
-    int bikes;
+    std::vector<FigureCount> FilterCounts::*counts = nullptr;
 };
 
-struct Listed {
+/// One filter as it is on the wire; what it has not has no name.
+struct WireFilter {
     std::string_view name;
-    std::string_view figure_name;
-    const std::vector<FigureCount>& figures;
+    Filter filter;
+    std::array<std::string_view, 2> values;
+    std::string_view figure;
+    std::array<OfferedFigures, 2> figures;
 };
 
-class Writer {
-public:
-    Writer(JsonWriter& json, const FilterCounts& counts) : json_(json), counts_(counts) {}
+constexpr WireFilter wire_filters[] = {
+    {"max_price", Filter::price, {}, "limit", {{{"limits", &FilterCounts::prices}}}},
+    {"max_mass",
+     Filter::mass,
+     {},
+     "limit",
+     {{{"limits_kg", &FilterCounts::kilograms}, {"limits_lb", &FilterCounts::pounds}}}},
+    {"brakes", Filter::brakes, {"two_hand", "coaster"}, "", {}},
+    {"kind", Filter::kind, {"pedal", "balance"}, "", {}},
+    {"gears", Filter::gears, {"single", "several"}, "", {}},
+    {"available_only", Filter::available, {"available"}, "", {}},
+    {"wheel", Filter::wheel, {}, "nominal_in", {{{"sizes", &FilterCounts::wheels}}}},
+    {"colour", Filter::colour, {}, "", {}},
+};
 
-    void filter(std::string_view name, Filter which, std::initializer_list<Named> values,
-                std::initializer_list<Listed> lists) {
-        json_.key(name).object([&] {
-            field(json_, "any", counts_.without[static_cast<std::size_t>(which)]);
-            for (const Named& value : values)
-                field(json_, value.name, value.bikes);
-            for (const Listed& list : lists) {
-                json_.key(list.name).array_of(list.figures, [&](const FigureCount& figure) {
-                    json_.object([&] {
-                        number_field(json_, list.figure_name, figure.figure, 1);
-                        field(json_, "bikes", figure.bikes);
+void colour_fields(JsonWriter& json, const FilterCounts& counts) {
+    json.key("colours").array_of(counts.colours, [&](const ColourCount& colour) {
+        json.object([&] {
+            field(json, "colour", colour.colour);
+            field(json, "bikes", colour.bikes);
+        });
+    });
+    field(json, "more_colours", counts.more_colours);
+}
+
+void write(JsonWriter& json, const WireFilter& filter, const FilterCounts& counts) {
+    const auto place = static_cast<std::size_t>(filter.filter);
+    json.object([&] {
+        field(json, "any", counts.without[place]);
+        for (std::size_t i = 0; i < 2; ++i) {
+            if (!filter.values[i].empty())
+                field(json, filter.values[i], counts.values[place][i]);
+            if (filter.figures[i].counts == nullptr)
+                continue;
+            json.key(filter.figures[i].name)
+                .array_of(counts.*filter.figures[i].counts, [&](const FigureCount& figure) {
+                    json.object([&] {
+                        number_field(json, filter.figure, figure.figure, 1);
+                        field(json, "bikes", figure.bikes);
                     });
                 });
-            }
-            if (which == Filter::colour)
-                colours();
-        });
-    }
-
-private:
-    void colours() {
-        json_.key("colours").array_of(counts_.colours, [&](const ColourCount& colour) {
-            json_.object([&] {
-                field(json_, "colour", colour.colour);
-                field(json_, "bikes", colour.bikes);
-            });
-        });
-        field(json_, "more_colours", counts_.more_colours);
-    }
-
-    JsonWriter& json_;
-    const FilterCounts& counts_;
-};
-
-template <typename Wish>
-int of(const std::array<int, 3>& counts, Wish wish) {
-    return counts[static_cast<std::size_t>(wish)];
+        }
+        if (filter.filter == Filter::colour)
+            colour_fields(json, counts);
+    });
 }
 
 } // namespace
 
 void filter_counts_field(JsonWriter& json, const FilterCounts& counts) {
-    Writer writer(json, counts);
     json.key("filter_counts").object([&] {
-        writer.filter("max_price", Filter::price, {}, {{"limits", "limit", counts.prices}});
-        writer.filter("max_mass", Filter::mass, {},
-                      {{"limits_kg", "limit", counts.kilograms}, {"limits_lb", "limit", counts.pounds}});
-        writer.filter("brakes", Filter::brakes,
-                      {{"two_hand", of(counts.brakes, BrakeWish::two_hand)},
-                       {"coaster", of(counts.brakes, BrakeWish::coaster)}},
-                      {});
-        writer.filter(
-            "kind", Filter::kind,
-            {{"pedal", of(counts.kinds, KindWish::pedal)}, {"balance", of(counts.kinds, KindWish::balance)}},
-            {});
-        writer.filter("gears", Filter::gears,
-                      {{"single", of(counts.gears, GearsWish::single)},
-                       {"several", of(counts.gears, GearsWish::several)}},
-                      {});
-        writer.filter("available_only", Filter::available, {{"available", counts.available}}, {});
-        writer.filter("wheel", Filter::wheel, {}, {{"sizes", "nominal_in", counts.wheels}});
-        writer.filter("colour", Filter::colour, {}, {});
+        for (const WireFilter& filter : wire_filters)
+            write(json.key(filter.name), filter, counts);
     });
 }
 

@@ -137,7 +137,7 @@ Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::
     assessment.wheel_sizes =
         suitable_wheel_sizes(wheels_of(list, judge), judge.kind(), judge.estimate(), judge.offsets());
     std::vector<CheckResult> scratch;
-    FilterCounter filters(list, taped, question.wants);
+    FilterCounter filters(list, taped, question.wants, assessment.filters);
     for (const auto& bikes : {list, taped}) {
         for (const Bike& bike : bikes) {
             std::vector<Unwanted> because = reasons_against(bike, question.wants);
@@ -148,7 +148,7 @@ Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::
                 assessment.left_out.push_back({&bike, std::move(because)});
         }
     }
-    assessment.filters = std::move(filters).counts();
+    filters.finish();
     put_in_order(assessment.bikes, question.wants.order, assessment.window.target);
     give_standings(assessment.bikes);
     say_why_not_offered(assessment.bikes);

@@ -52,15 +52,11 @@ void count_within(std::vector<FigureCount>& limits, double found, double unit) {
 
 constexpr double pound = Mass::pounds(1.0).in_kilograms();
 
-template <typename Wish>
-int& of(std::array<int, 3>& counts, Wish wish) {
-    return counts[static_cast<std::size_t>(wish)];
-}
-
 } // namespace
 
-FilterCounter::FilterCounter(std::span<const Bike> list, std::span<const Bike> taped, const Wants& wants)
-    : wants_(wants) {
+FilterCounter::FilterCounter(std::span<const Bike> list, std::span<const Bike> taped, const Wants& wants,
+                             FilterCounts& counts)
+    : wants_(wants), counts_(counts) {
     std::vector<double> prices;
     std::vector<double> kilograms;
     const std::size_t stride = 1 + (list.size() + taped.size()) / sampled_bikes;
@@ -85,23 +81,20 @@ void FilterCounter::count(const Bike& bike, const std::vector<Unwanted>& because
     const auto counts_in = [&](Filter filter) {
         return because.empty() || (because.size() == 1 && filter_of(because.front()) == filter);
     };
-    for (std::size_t filter = 0; filter < filter_count; ++filter)
-        counts_.without[filter] += counts_in(static_cast<Filter>(filter)) ? 1 : 0;
+    const auto count_values = [&](Filter filter, bool first, bool second) {
+        const auto place = static_cast<std::size_t>(filter);
+        const int one = counts_in(filter) ? 1 : 0;
+        counts_.without[place] += one;
+        counts_.values[place][0] += first ? one : 0;
+        counts_.values[place][1] += second ? one : 0;
+    };
+    count_values(Filter::brakes, answers(bike, BrakeWish::two_hand), answers(bike, BrakeWish::coaster));
+    count_values(Filter::kind, answers(bike, KindWish::pedal), answers(bike, KindWish::balance));
+    count_values(Filter::gears, answers(bike, GearsWish::single), answers(bike, GearsWish::several));
+    count_values(Filter::available, is_available(bike), false);
+    for (const Filter filter : {Filter::price, Filter::mass, Filter::wheel, Filter::colour})
+        count_values(filter, false, false);
 
-    if (counts_in(Filter::brakes)) {
-        for (const BrakeWish wish : {BrakeWish::any, BrakeWish::two_hand, BrakeWish::coaster})
-            of(counts_.brakes, wish) += answers(bike, wish) ? 1 : 0;
-    }
-    if (counts_in(Filter::kind)) {
-        for (const KindWish wish : {KindWish::any, KindWish::pedal, KindWish::balance})
-            of(counts_.kinds, wish) += answers(bike, wish) ? 1 : 0;
-    }
-    if (counts_in(Filter::gears)) {
-        for (const GearsWish wish : {GearsWish::any, GearsWish::single, GearsWish::several})
-            of(counts_.gears, wish) += answers(bike, wish) ? 1 : 0;
-    }
-    if (counts_in(Filter::available))
-        counts_.available += is_available(bike) ? 1 : 0;
     if (bike.price && counts_in(Filter::price))
         count_within(counts_.prices, bike.price->in_main_units(), 1.0);
     if (bike.mass && counts_in(Filter::mass)) {
@@ -116,18 +109,21 @@ void FilterCounter::count(const Bike& bike, const std::vector<Unwanted>& because
 /// There are no more than a dozen nominal sizes.
 void FilterCounter::count_wheel(double nominal_inches, bool counts) {
     auto& wheels = counts_.wheels;
-    auto wheel = std::find_if(wheels.begin(), wheels.end(),
-                              [&](const FigureCount& other) { return other.figure == nominal_inches; });
-    if (wheel == wheels.end())
-        wheel = wheels.insert(wheels.end(), {nominal_inches});
-    wheel->bikes += counts ? 1 : 0;
+    std::size_t place = 0;
+    while (place < wheels.size() && wheels[place].figure != nominal_inches)
+        ++place;
+    if (place == wheels.size()) {
+        wheels.push_back({nominal_inches});
+        for (; place > 0 && wheels[place - 1].figure > nominal_inches; --place)
+            std::swap(wheels[place - 1], wheels[place]);
+    }
+    wheels[place].bikes += counts ? 1 : 0;
 }
 
 std::size_t FilterCounter::colour_place(const std::string& name) {
     std::size_t& number = colour_numbers_[in_lower_case(name)];
     if (number == 0) {
         counts_.colours.push_back({name});
-        counted_last_.push_back(nullptr);
         number = counts_.colours.size();
     }
     return number - 1;
@@ -135,20 +131,19 @@ std::size_t FilterCounter::colour_place(const std::string& name) {
 
 void FilterCounter::count_colours(const Bike& bike, bool counts) {
     for (const std::string& name : bike.colours) {
-        const std::size_t place = colour_place(name);
+        ColourCount& colour = counts_.colours[colour_place(name)];
         // "Red" and "red" of one bike are one colour.
-        if (std::exchange(counted_last_[place], &bike) == &bike)
+        if (colour.last == &bike)
             continue;
-        ++counts_.colours[place].in_list;
-        counts_.colours[place].bikes += counts ? 1 : 0;
+        colour.last = &bike;
+        ++colour.in_list;
+        colour.bikes += counts ? 1 : 0;
     }
 }
 
-FilterCounts FilterCounter::counts() && {
+void FilterCounter::finish() {
     if (wants_.wheel_nominal_inches)
         count_wheel(*wants_.wheel_nominal_inches, false);
-    insertion_sort(counts_.wheels,
-                   [](const FigureCount& a, const FigureCount& b) { return a.figure < b.figure; });
 
     auto& colours = counts_.colours;
     std::optional<std::size_t> chosen;
@@ -161,15 +156,15 @@ FilterCounts FilterCounter::counts() && {
     heap_sort(places, [&](std::size_t a, std::size_t b) {
         return colours[a].in_list != colours[b].in_list ? colours[a].in_list > colours[b].in_list : a < b;
     });
+    const std::size_t count = std::min(places.size(), most_colours);
+    if (chosen && std::find(places.begin(), places.end(), *chosen) - places.begin() >=
+                      static_cast<std::ptrdiff_t>(count))
+        places[count - 1] = *chosen;
     std::vector<ColourCount> offered;
-    for (std::size_t i = 0; i < std::min(places.size(), most_colours); ++i)
-        offered.push_back(colours[places[i]]);
-    counts_.more_colours = colours.size() - offered.size();
-    if (chosen && std::find(places.begin(), places.begin() + offered.size(), *chosen) ==
-                      places.begin() + offered.size())
-        offered.back() = colours[*chosen];
+    for (std::size_t i = 0; i < count; ++i)
+        offered.push_back(std::move(colours[places[i]]));
+    counts_.more_colours = colours.size() - count;
     colours = std::move(offered);
-    return std::move(counts_);
 }
 
 } // namespace saddlerule

@@ -22,17 +22,16 @@ struct FigureCount {
 struct ColourCount {
     std::string colour; ///< as it is wanted, or as the first bike has it
     int bikes = 0;
-    int in_list = 0; ///< whatever the filters
+    int in_list = 0;            ///< whatever the filters
+    const Bike* last = nullptr; ///< that was counted
 };
 
 /// What is counted as a value of one filter is counted with all other filters as they are, and without what is chosen in this
 /// one. What is chosen is always among the wheels and colours.
 struct FilterCounts {
     std::array<int, filter_count> without{}; ///< by Filter: bikes left if nothing were chosen in it
-    std::array<int, 3> brakes{};             ///< by BrakeWish
-    std::array<int, 3> kinds{};              ///< by KindWish
-    std::array<int, 3> gears{};              ///< by GearsWish
-    int available = 0;
+    /// By Filter, of those that have two values or one: two_hand and coaster, pedal and balance, single and several, available.
+    std::array<std::array<int, 2>, filter_count> values{};
     std::vector<FigureCount> prices;    ///< round limits in the currency of each bike's own price, ascending
     std::vector<FigureCount> kilograms; ///< round limits of the mass, ascending
     std::vector<FigureCount> pounds;    ///< the same in pounds
@@ -44,13 +43,16 @@ struct FilterCounts {
 /// Counts while the bikes are looked at one by one.
 class FilterCounter {
 public:
-    /// All bikes that will be counted, of which the limits are made, and what is wanted; which must outlive this.
-    FilterCounter(std::span<const Bike> list, std::span<const Bike> taped, const Wants& wants);
+    /// All bikes that will be counted, of which the limits are made, what is wanted, and where the counts go; all of them must
+    /// outlive this.
+    FilterCounter(std::span<const Bike> list, std::span<const Bike> taped, const Wants& wants,
+                  FilterCounts& counts);
 
     /// `because`: what reasons_against() says of the bike.
     void count(const Bike& bike, const std::vector<Unwanted>& because);
 
-    FilterCounts counts() &&;
+    /// Once all are counted.
+    void finish();
 
 private:
     void count_wheel(double nominal_inches, bool counts);
@@ -58,9 +60,8 @@ private:
     std::size_t colour_place(const std::string& name);
 
     const Wants& wants_;
-    FilterCounts counts_;
+    FilterCounts& counts_;
     std::map<std::string, std::size_t> colour_numbers_; ///< by the colour in lower case, from 1
-    std::vector<const Bike*> counted_last_;             ///< for each colour
 };
 
 } // namespace saddlerule

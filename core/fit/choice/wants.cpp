@@ -14,11 +14,6 @@ char in_lower_case(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
-bool same_word(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](char x, char y) { return in_lower_case(x) == in_lower_case(y); });
-}
-
 } // namespace
 
 std::string_view name_of(Unwanted reason) {
@@ -89,7 +84,9 @@ std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
         (!bike.wheel || bike.wheel->nominal_inches() != wants.wheel_nominal_inches))
         reasons.push_back(Unwanted::wheel);
 
-    const auto wanted_colour = [&](const std::string& colour) { return same_word(colour, *wants.colour); };
+    const auto wanted_colour = [&](const std::string& colour) {
+        return in_lower_case(colour) == in_lower_case(*wants.colour);
+    };
     if (wants.colour && std::none_of(bike.colours.begin(), bike.colours.end(), wanted_colour))
         reasons.push_back(Unwanted::colour);
 

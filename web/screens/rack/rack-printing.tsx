@@ -47,7 +47,9 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
   if (state.printing === null) return null;
   const { rider, waiting, today } = state;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const window = shownWindow(lastAnswer(state, rackQuestion).answer?.rider ?? null);
+  const { answer } = lastAnswer(state, rackQuestion);
+  const window = shownWindow(answer?.rider ?? null);
+  const hidden = answer?.left_out_counts.bikes ?? 0;
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
@@ -60,6 +62,7 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
             high: figures.length(window.high),
           })}.`}
       </p>
+      {hidden > 0 && <p>{texts.wishes.hidden({ number: hidden })}.</p>}
       {told < bikes.length && <p>{texts.rack.paperPart({ told, all: bikes.length })}</p>}
     </div>
   );

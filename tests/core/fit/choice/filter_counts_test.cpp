@@ -82,14 +82,20 @@ int left_with(const std::vector<Bike>& bikes, Wants wants, Change change) {
 
 FilterCounts counted(const std::vector<Bike>& bikes, const Wants& wants, std::size_t taped = 0) {
     const std::span<const Bike> all(bikes);
-    FilterCounter counter(all.first(bikes.size() - taped), all.last(taped), wants);
+    FilterCounts counts;
+    FilterCounter counter(all.first(bikes.size() - taped), all.last(taped), wants, counts);
     for (const Bike& bike : bikes)
         counter.count(bike, reasons_against(bike, wants));
-    return std::move(counter).counts();
+    counter.finish();
+    return counts;
 }
 
 int without(const FilterCounts& counts, Filter filter) {
     return counts.without[static_cast<std::size_t>(filter)];
+}
+
+int value(const FilterCounts& counts, Filter filter, bool second) {
+    return counts.values[static_cast<std::size_t>(filter)][second ? 1 : 0];
 }
 
 Bike coloured(std::string colour) {
@@ -125,13 +131,16 @@ TEST_CASE("every count is what filtering anew for its value leaves", "[filters]"
         CHECK(without(counts, Filter::wheel) == left([](Wants& w) { w.wheel_nominal_inches.reset(); }));
         CHECK(without(counts, Filter::colour) == left([](Wants& w) { w.colour.reset(); }));
 
-        for (const BrakeWish wish : {BrakeWish::any, BrakeWish::two_hand, BrakeWish::coaster})
-            CHECK(counts.brakes[static_cast<std::size_t>(wish)] == left([&](Wants& w) { w.brakes = wish; }));
-        for (const KindWish wish : {KindWish::any, KindWish::pedal, KindWish::balance})
-            CHECK(counts.kinds[static_cast<std::size_t>(wish)] == left([&](Wants& w) { w.kind = wish; }));
-        for (const GearsWish wish : {GearsWish::any, GearsWish::single, GearsWish::several})
-            CHECK(counts.gears[static_cast<std::size_t>(wish)] == left([&](Wants& w) { w.gears = wish; }));
-        CHECK(counts.available == left([](Wants& w) { w.available_only = true; }));
+        for (const BrakeWish wish : {BrakeWish::two_hand, BrakeWish::coaster})
+            CHECK(value(counts, Filter::brakes, wish == BrakeWish::coaster) ==
+                  left([&](Wants& w) { w.brakes = wish; }));
+        for (const KindWish wish : {KindWish::pedal, KindWish::balance})
+            CHECK(value(counts, Filter::kind, wish == KindWish::balance) ==
+                  left([&](Wants& w) { w.kind = wish; }));
+        for (const GearsWish wish : {GearsWish::single, GearsWish::several})
+            CHECK(value(counts, Filter::gears, wish == GearsWish::several) ==
+                  left([&](Wants& w) { w.gears = wish; }));
+        CHECK(value(counts, Filter::available, false) == left([](Wants& w) { w.available_only = true; }));
         for (const auto& limit : counts.prices)
             CHECK(limit.bikes == left([&](Wants& w) { w.max_price = Amount::main_units(limit.figure); }));
         for (const auto& limit : counts.kilograms)
