@@ -93,11 +93,14 @@ test("a chip that leaves nothing says 0 and looks weaker, can be chosen, and is 
   await says(page, "with gears", 0);
   const style = (which) =>
     which.locator("..").evaluate((label) => {
-      const { borderStyle, fontWeight } = getComputedStyle(label);
-      return { borderStyle, fontWeight };
+      const { borderStyle, color } = getComputedStyle(label);
+      return { borderStyle, color };
     });
-  assert.deepEqual(await style(weak), { borderStyle: "dashed", fontWeight: "400" });
-  assert.deepEqual(await style(chip(page, "with pedals")), { borderStyle: "solid", fontWeight: "620" });
+  assert.deepEqual(await style(weak), { borderStyle: "dashed", color: "rgb(72, 84, 89)" });
+  assert.deepEqual(await style(chip(page, "with pedals")), {
+    borderStyle: "solid",
+    color: "rgb(27, 35, 39)",
+  });
   await weak.click();
   await hiddenLine(page).getByText(`${all()} bikes hidden by your filters`).waitFor();
   await says(page, "with gears", 0);
@@ -114,7 +117,6 @@ test("a chip that leaves nothing says 0 and looks weaker, can be chosen, and is 
 test("one press on the line about hidden bikes shows them again, and one button takes all filters away", async () => {
   const { page, faults, close } = await openFilters();
   const clear = page.getByRole("button", { name: "Clear all filters" });
-  assert.equal(await clear.getAttribute("aria-disabled"), "true");
   await page.getByRole("combobox", { name: /Sort them by/ }).selectOption("weight");
   await chip(page, "16 inch").check();
   await hiddenLine(page).click();
@@ -125,7 +127,6 @@ test("one press on the line about hidden bikes shows them again, and one button 
   await chip(page, "€100").check();
   await chip(page, "Only available bikes", "checkbox").check();
   await hiddenLine(page).waitFor();
-  assert.equal(await clear.getAttribute("aria-disabled"), "false");
   await clear.click();
   await hiddenLine(page).waitFor({ state: "detached" });
   for (const group of ["Wheels", "Price up to"])

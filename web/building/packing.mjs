@@ -5,6 +5,6 @@ import zopfli from "@gfx/zopfli";
 /** @param {string | Buffer} content @returns {Promise<Buffer>} raw deflate data (RFC 1951) */
 export async function deflated(content) {
   return Buffer.from(
-    await zopfli.deflateAsync(Buffer.from(content), { numiterations: 30, blocksplittingmax: 0 }),
+    await zopfli.deflateAsync(Buffer.from(content), { numiterations: 15, blocksplittingmax: 0 }),
   );
 }

@@ -21,9 +21,9 @@ function Chip({ label, bikes, none = false, children }: ChipFaceProps) {
     <label class={`chip ${none ? "none" : ""} ${bikes === 0 ? "empty" : ""}`}>
       {children}
       <span>{label}</span>{" "}
-      <span class="told figure" aria-hidden="true">
+      <b class="told figure" aria-hidden="true">
         {figures.number(bikes)}
-      </span>
+      </b>
       <span class="aloud">{texts.list.bikes({ number: bikes })}</span>
     </label>
   );

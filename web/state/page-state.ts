@@ -234,13 +234,6 @@ export function withoutFilters({ order, resalePercent, detail, folded }: WantsEn
   return { ...noWants, order, resalePercent, detail, folded };
 }
 
-/** Whether there is a filter to take off. */
-export function hasFilters(wants: WantsEntry): boolean {
-  return Object.entries(withoutFilters(wants)).some(
-    ([name, open]) => wants[name as keyof WantsEntry] !== open,
-  );
-}
-
 /** As many places as a tall screen shows, and as many again to scroll into. */
 export const firstRows: RowsRequest = { from: 0, count: 48 };
 

@@ -5,7 +5,6 @@ import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
 import { TextField, TickField } from "../../parts/fields";
 import { Fold } from "../../parts/fold";
-import { hasFilters } from "../../state/page-state";
 import type { PageState } from "../../state/page-state";
 import { shareOfPercent } from "../../state/request-building";
 import { printingBegun } from "../../state/printing";
@@ -29,7 +28,6 @@ export function RackWishes({ state, answer, shown }: RackWishesProps) {
   const { wants } = state;
   const { resalePercent } = wants;
   const shareProblem = shareOfPercent(resalePercent) === null ? texts.wishes.notAPercentage : null;
-  const filtered = hasFilters(wants);
   return (
     <div class="wishes">
       <Fold title={texts.wishes.title}>
@@ -40,12 +38,7 @@ export function RackWishes({ state, answer, shown }: RackWishesProps) {
           onChoose={(order) => change(wanted({ order }))}
         />
         <RackFilters state={state} counts={answer.filter_counts} />
-        <button
-          type="button"
-          class="button wide"
-          aria-disabled={!filtered}
-          onClick={() => filtered && change(wantsCleared())}
-        >
+        <button type="button" class="button wide" onClick={() => change(wantsCleared())}>
           {texts.wishes.clear}
         </button>
         <TickField
