@@ -197,7 +197,7 @@ test("colours come the most frequent first, the others on request and counted", 
   const group = page.getByRole("group", { name: "Colour" });
   const offered = engine.ask({ do: "assess", today, rider }).filter_counts.colour.colours;
   assert.equal(await group.getByRole("radio").count(), 11);
-  await group.getByRole("button", { name: `${offered.length - 10} more colours` }).click();
+  await group.getByRole("button", { name: `${offered.length - 10} more` }).click();
   assert.equal(await group.getByRole("radio").count(), offered.length + 1);
   assert.equal(await group.getByRole("button").count(), 0);
   for (const { colour } of offered) await says(page, colour, left({ colour }));

@@ -327,7 +327,7 @@ export const german: Translation = {
     },
     wheel: "Radgröße",
     colour: "Farbe",
-    moreColours: "{number} weitere {number#Farbe|Farben}",
+    moreColours: "{number} weitere",
     availableOnly: "Nur verfügbare Räder",
     offRoad: "Auch für unebenes Gelände: mehr Platz über dem Rahmen",
     resale: "Anteil des Preises, den du später zurückbekommst (%)",

@@ -350,7 +350,7 @@ export const english = {
     kinds: { pedal: "with pedals", balance: "balance bikes" },
     wheel: "Wheels",
     colour: "Colour",
-    moreColours: "{number} more {number#colour|colours}",
+    moreColours: "{number} more",
     availableOnly: "Only available bikes",
     offRoad: "Also for rough ground: more room above the frame",
     resale: "Share of the price you get back later (%)",

@@ -331,7 +331,7 @@ export const spanish: Translation = {
     },
     wheel: "Ruedas",
     colour: "Color",
-    moreColours: "{number} {number#color|colores} más",
+    moreColours: "{number} más",
     availableOnly: "Solo bicis disponibles",
     offRoad: "También para terreno irregular: más espacio sobre el cuadro",
     resale: "Parte del precio que recuperas después (%)",

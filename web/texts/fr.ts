@@ -327,7 +327,7 @@ export const french: Translation = {
     },
     wheel: "Roues",
     colour: "Couleur",
-    moreColours: "{number} {number#autre couleur|autres couleurs}",
+    moreColours: "{number} de plus",
     availableOnly: "Seulement les vélos disponibles",
     offRoad: "Aussi pour terrain accidenté : plus d’espace au-dessus du cadre",
     resale: "Part du prix récupérée à la revente (%)",

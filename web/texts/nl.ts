@@ -328,7 +328,7 @@ export const dutch: Translation = {
     },
     wheel: "Wielen",
     colour: "Kleur",
-    moreColours: "nog {number} {number#kleur|kleuren}",
+    moreColours: "nog {number}",
     availableOnly: "Alleen fietsen die beschikbaar zijn",
     offRoad: "Ook voor ruw terrein: meer ruimte boven het frame",
     resale: "Deel van de prijs dat je later terugkrijgt (%)",
