@@ -3,6 +3,7 @@
 #include "core/exchange/bike_json.h"
 #include "core/exchange/catalogue_answer.h"
 #include "core/exchange/check_json.h"
+#include "core/exchange/filter_counts_json.h"
 #include "core/exchange/forecast_answer.h"
 #include "core/exchange/problem_answer.h"
 #include "core/exchange/rider_request.h"
@@ -361,6 +362,7 @@ std::string assess_answer(const Assessment& assessment, const Rider& rider, cons
                 write_left_out(json, left_out);
             });
         left_out_counts_field(json, assessment.left_out);
+        filter_counts_field(json, assessment.filters);
         json.key("set_aside").array([&] {
             for (const auto& entries : {parts.list_set_aside, parts.taped_set_aside}) {
                 for (const SetAside& entry : entries)

@@ -1673,6 +1673,94 @@ export interface BikeGroup {
   bikes: number;
 }
 
+/** A round limit, and how many bikes are within it */
+export interface LimitCount {
+  /** The limit */
+  limit: number;
+  /** Bikes within it */
+  bikes: number;
+}
+
+/** For each value of each wish, how many bikes would be left if it were chosen: beside the other wishes, instead of what is chosen in the same one */
+export interface FilterCounts {
+  /** The budget */
+  max_price: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Round limits among the list's prices, the lowest first */
+    limits: LimitCount[];
+  };
+  /** The greatest weight */
+  max_mass: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Round limits in kilograms, the lowest first */
+    limits_kg: LimitCount[];
+    /** The same in pounds */
+    limits_lb: LimitCount[];
+  };
+  /** Brakes */
+  brakes: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Bikes left with two hand brakes */
+    two_hand: number;
+    /** Bikes left with a coaster brake */
+    coaster: number;
+  };
+  /** Kind of bike */
+  kind: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Bikes left with pedals */
+    pedal: number;
+    /** Balance bikes left */
+    balance: number;
+  };
+  /** Gears */
+  gears: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Bikes left with a single speed */
+    single: number;
+    /** Bikes left with gears */
+    several: number;
+  };
+  /** Available bikes */
+  available_only: {
+    /** Bikes left without this wish */
+    any: number;
+    /** Bikes left that are available */
+    available: number;
+  };
+  /** Wheel sizes of the list, and the one that is wanted */
+  wheel: {
+    /** Bikes left without this wish */
+    any: number;
+    /** The smallest first */
+    sizes: {
+      /** The nominal size, inches */
+      nominal_in: number;
+      /** Bikes left with it */
+      bikes: number;
+    }[];
+  };
+  /** Colours of the list, and the one that is wanted */
+  colour: {
+    /** Bikes left without this wish */
+    any: number;
+    /** The most frequent first */
+    colours: {
+      /** The colour, as it is wanted or as the first bike has it */
+      colour: string;
+      /** Bikes left with it */
+      bikes: number;
+    }[];
+    /** Rarer colours that are not among them */
+    more_colours: number;
+  };
+}
+
 /** What is true of all bikes */
 export interface Assessment {
   /** The rider as judged */
@@ -1710,6 +1798,8 @@ export interface Assessment {
     /** For how many each reason holds */
     because: Partial<Record<Unwanted, number>>;
   };
+  /** How many bikes each wish would leave */
+  filter_counts: FilterCounts;
   /** What cannot be used: of the list, then of the taped bikes; beside rows only these */
   set_aside: SetAside[];
 }

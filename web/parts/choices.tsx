@@ -18,7 +18,9 @@ interface ChoiceProps<Value> {
 }
 
 /** Chromium holds on to a button that leaves the page in its group, and to the whole screen with it: it leaves the group first. */
-function Radio(input: Pick<JSX.IntrinsicElements["input"], "name" | "value" | "checked" | "onChange">) {
+export function Radio(
+  input: Pick<JSX.IntrinsicElements["input"], "name" | "value" | "checked" | "onChange" | "onClick">,
+) {
   const place = useRef<HTMLInputElement>(null);
   // At once: a screen may be left before an effect has run.
   useLayoutEffect(() => {

@@ -12,11 +12,6 @@ std::optional<Days> use_of(const JudgedBike& judged) {
     return Days::months(judged.life.months_of_fit->mean);
 }
 
-/// A list that does not say whether a bike is there is a list of bikes that are there.
-bool available(const Bike& bike) {
-    return bike.available.value_or(true);
-}
-
 void put_in_order(std::vector<JudgedBike>& bikes, Order order, Length target) {
     std::vector<OrderFacts> facts;
     facts.reserve(bikes.size());
@@ -43,7 +38,7 @@ void give_standings(std::vector<JudgedBike>& bikes) {
                            .mass = judged.bike->mass,
                            .against = {.stopped = judged.checks.stops > 0,
                                        .close_call = verdict == Verdict::close_call,
-                                       .unavailable = !available(*judged.bike),
+                                       .unavailable = !is_available(*judged.bike),
                                        .pauses = !judged.life.pauses.empty()}});
     }
     std::vector<ChoiceStanding> standings = choice_standings(figures);
@@ -63,9 +58,9 @@ void say_why_not_offered(std::vector<JudgedBike>& bikes) {
              .suits_stage = judged.suits_stage,
              .verdict = judged.fit.verdict,
              .stopped = stopped,
-             .available = available(*judged.bike),
+             .available = is_available(*judged.bike),
              .standing = standing,
-             .offered = judged.suits_stage && !stopped && available(*judged.bike) &&
+             .offered = judged.suits_stage && !stopped && is_available(*judged.bike) &&
                         judged.fit.verdict == Verdict::fits_now && standing == Standing::unbeaten});
     }
 }
@@ -112,7 +107,7 @@ OrderFacts order_facts(const JudgedBike& judged) {
     OrderFacts facts{.verdict = judged.fit.verdict,
                      .suits_stage = judged.suits_stage,
                      .stopped = judged.checks.stops > 0,
-                     .available = available(*judged.bike),
+                     .available = is_available(*judged.bike),
                      .use = use_of(judged),
                      .fits_from = {},
                      .room = {},
@@ -135,21 +130,25 @@ Assessment assess(const FitQuestion& question, std::span<const Bike> list, std::
                           .window = {window_offsets(rider.stage, rider.confidence).range, {}},
                           .wheel_sizes = {},
                           .bikes = {},
-                          .left_out = {}};
+                          .left_out = {},
+                          .filters = {}};
     const RiderJudge& judge = assessment.judge;
     assessment.window = saddle_window(judge.inseam().mean, rider.stage, rider.confidence);
     assessment.wheel_sizes =
         suitable_wheel_sizes(wheels_of(list, judge), judge.kind(), judge.estimate(), judge.offsets());
     std::vector<CheckResult> scratch;
+    FilterCounter filters(list, taped, question.wants, assessment.filters);
     for (const auto& bikes : {list, taped}) {
         for (const Bike& bike : bikes) {
             std::vector<Unwanted> because = reasons_against(bike, question.wants);
+            filters.count(bike, because);
             if (because.empty())
                 assessment.bikes.push_back(judged_by(judge, bike, scratch));
             else
                 assessment.left_out.push_back({&bike, std::move(because)});
         }
     }
+    filters.finish();
     put_in_order(assessment.bikes, question.wants.order, assessment.window.target);
     give_standings(assessment.bikes);
     say_why_not_offered(assessment.bikes);

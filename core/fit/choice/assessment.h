@@ -4,6 +4,7 @@
 
 #include "core/fit/bike/bike.h"
 #include "core/fit/choice/bike_order.h"
+#include "core/fit/choice/filter_counts.h"
 #include "core/fit/choice/not_offered.h"
 #include "core/fit/choice/rider_judge.h"
 #include "core/fit/choice/unbeaten_bikes.h"
@@ -44,6 +45,7 @@ struct Assessment {
     std::vector<SuitableWheelSize> wheel_sizes;
     std::vector<JudgedBike> bikes; ///< best first
     std::vector<LeftOutBike> left_out;
+    FilterCounts filters; ///< of the bikes of the list and those taped
 };
 
 CheckCounts check_counts(const std::vector<CheckResult>& checks);

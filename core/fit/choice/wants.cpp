@@ -10,16 +10,8 @@ bool has(const std::vector<Brake>& brakes, Brake brake) {
     return std::find(brakes.begin(), brakes.end(), brake) != brakes.end();
 }
 
-bool same_word(std::string_view a, std::string_view b) {
-    const auto lower = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [&](char x, char y) { return lower(x) == lower(y); });
-}
-
-bool brakes_suit(const std::vector<Brake>& brakes, BrakeWish wish) {
-    if (wish == BrakeWish::coaster)
-        return has(brakes, Brake::coaster);
-    return has(brakes, Brake::front_hand) && has(brakes, Brake::rear_hand);
+char in_lower_case(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
 } // namespace
@@ -29,6 +21,42 @@ std::string_view name_of(Unwanted reason) {
         "price_over", "price_unknown", "mass_over", "mass_unknown", "brakes", "brakes_unknown",
         "kind",       "not_available", "wheel",     "colour",       "gears",  "gears_unknown"};
     return names[static_cast<std::size_t>(reason)];
+}
+
+Filter filter_of(Unwanted reason) {
+    constexpr std::array<Filter, unwanted_count> filters{
+        Filter::price, Filter::price,     Filter::mass,  Filter::mass,   Filter::brakes, Filter::brakes,
+        Filter::kind,  Filter::available, Filter::wheel, Filter::colour, Filter::gears,  Filter::gears};
+    return filters[static_cast<std::size_t>(reason)];
+}
+
+bool answers(const Bike& bike, BrakeWish wish) {
+    if (wish == BrakeWish::any)
+        return true;
+    if (!bike.brakes)
+        return false;
+    if (wish == BrakeWish::coaster)
+        return has(*bike.brakes, Brake::coaster);
+    return has(*bike.brakes, Brake::front_hand) && has(*bike.brakes, Brake::rear_hand);
+}
+
+bool answers(const Bike& bike, KindWish wish) {
+    return wish == KindWish::any || (bike.kind == BikeKind::balance) == (wish == KindWish::balance);
+}
+
+bool answers(const Bike& bike, GearsWish wish) {
+    return wish == GearsWish::any || (bike.gears && (*bike.gears > 1) == (wish == GearsWish::several));
+}
+
+bool is_available(const Bike& bike) {
+    return bike.available.value_or(true);
+}
+
+std::string in_lower_case(std::string_view word) {
+    std::string lower(word);
+    for (char& c : lower)
+        c = in_lower_case(c);
+    return lower;
 }
 
 std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
@@ -43,31 +71,27 @@ std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
     else if (wants.max_mass && *bike.mass > *wants.max_mass)
         reasons.push_back(Unwanted::mass_over);
 
-    if (wants.brakes != BrakeWish::any && !bike.brakes)
-        reasons.push_back(Unwanted::brakes_unknown);
-    else if (wants.brakes != BrakeWish::any && !brakes_suit(*bike.brakes, wants.brakes))
-        reasons.push_back(Unwanted::brakes);
+    if (!answers(bike, wants.brakes))
+        reasons.push_back(bike.brakes ? Unwanted::brakes : Unwanted::brakes_unknown);
 
-    const BikeKind wanted_kind = wants.kind == KindWish::balance ? BikeKind::balance : BikeKind::pedal;
-    if (wants.kind != KindWish::any && bike.kind != wanted_kind)
+    if (!answers(bike, wants.kind))
         reasons.push_back(Unwanted::kind);
 
-    // A list that does not say whether a bike is there is a list of bikes that are there.
-    if (wants.available_only && !bike.available.value_or(true))
+    if (wants.available_only && !is_available(bike))
         reasons.push_back(Unwanted::not_available);
 
     if (wants.wheel_nominal_inches &&
         (!bike.wheel || bike.wheel->nominal_inches() != wants.wheel_nominal_inches))
         reasons.push_back(Unwanted::wheel);
 
-    const auto wanted_colour = [&](const std::string& colour) { return same_word(colour, *wants.colour); };
+    const auto wanted_colour = [&](const std::string& colour) {
+        return in_lower_case(colour) == in_lower_case(*wants.colour);
+    };
     if (wants.colour && std::none_of(bike.colours.begin(), bike.colours.end(), wanted_colour))
         reasons.push_back(Unwanted::colour);
 
-    if (wants.gears != GearsWish::any && !bike.gears)
-        reasons.push_back(Unwanted::gears_unknown);
-    else if (wants.gears != GearsWish::any && (*bike.gears > 1) != (wants.gears == GearsWish::several))
-        reasons.push_back(Unwanted::gears);
+    if (!answers(bike, wants.gears))
+        reasons.push_back(bike.gears ? Unwanted::gears : Unwanted::gears_unknown);
     return reasons;
 }
 

@@ -59,6 +59,23 @@ constexpr std::size_t unwanted_count = 12;
 /// The name on the wire.
 std::string_view name_of(Unwanted reason);
 
+/// What each reason comes from. A bike has at most one reason of each.
+enum class Filter { price, mass, brakes, kind, available, wheel, colour, gears };
+
+constexpr std::size_t filter_count = 8;
+
+Filter filter_of(Unwanted reason);
+
+/// Whether the bike is what is wished; one of which that is not known is not, unless any will do.
+bool answers(const Bike& bike, BrakeWish wish);
+bool answers(const Bike& bike, KindWish wish);
+bool answers(const Bike& bike, GearsWish wish);
+/// A list that does not say whether a bike is there is a list of bikes that are there.
+bool is_available(const Bike& bike);
+
+/// In lower case, as far as ASCII letters go.
+std::string in_lower_case(std::string_view word);
+
 /// Every reason why the bike is not wanted; none when it is.
 std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants);
 

@@ -58,10 +58,12 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
   if (state.printing === null) return null;
   const { rider, waiting, today } = state;
   const named = waiting.length > 0 || rider.name.trim() !== "";
-  const judged = lastAnswer(state, rackQuestion).answer?.rider ?? null;
+  const { answer } = lastAnswer(state, rackQuestion);
+  const judged = answer?.rider ?? null;
   const window = shownWindow(judged);
   const leg = judged === null || isGuess(judged) ? null : judged.inseam_mm.mean;
   const title = state.list.loaded?.list?.title ?? null;
+  const hidden = answer?.left_out_counts.bikes ?? 0;
   const told = toldAbout(bikes, state);
   return (
     <div class="paper-only">
@@ -76,6 +78,7 @@ export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes
             high: figures.length(window.high),
           })}.`}
       </p>
+      {hidden > 0 && <p>{texts.wishes.hidden({ number: hidden })}.</p>}
       {told < bikes.length && <p>{texts.rack.paperPart({ told, all: bikes.length })}</p>}
     </div>
   );

@@ -12,38 +12,36 @@ type LeftOut = AssessAnswer["left_out_counts"];
 
 interface RackWishesProps {
   state: PageState;
-  leftOut: LeftOut;
+  answer: AssessAnswer;
   /** How many bikes the wishes leave. */
   shown: number;
 }
 
-export function RackWishes({ state, leftOut, shown }: RackWishesProps) {
+export function RackWishes({ state, answer, shown }: RackWishesProps) {
   const { texts } = usePage();
   return (
     <div class="wishes">
       <Fold title={texts.wishes.title}>
-        <Inside>{({ WishFields }) => <WishFields state={state} shown={shown} />}</Inside>
+        <Inside>
+          {({ WishFields }) => <WishFields state={state} counts={answer.filter_counts} shown={shown} />}
+        </Inside>
       </Fold>
-      {leftOut.bikes > 0 && <Hidden leftOut={leftOut} />}
+      {answer.left_out_counts.bikes > 0 && <Hidden leftOut={answer.left_out_counts} />}
     </div>
   );
 }
 
+/** One press shows them again. */
 function Hidden({ leftOut }: { leftOut: LeftOut }): JSX.Element {
   const { texts, change } = usePage();
   const reasons = Object.entries(leftOut.because).map(
     ([reason, number]) => byCode(texts.wishes.because, reason, { number }) ?? reason,
   );
   return (
-    <div class="hidden-bikes told">
-      <p>
-        <strong>{texts.wishes.hidden({ number: leftOut.bikes })}</strong>
-        {texts.colon}
-        {reasons.join(", ")}.
-      </p>
-      <button type="button" class="plain-link" onClick={() => change(wantsCleared())}>
-        {texts.wishes.showAll}
-      </button>
-    </div>
+    <button type="button" class="sentence-link told" onClick={() => change(wantsCleared())}>
+      <b>{texts.wishes.hidden({ number: leftOut.bikes })}</b>
+      {texts.colon}
+      {reasons.join(", ")}. <strong>{texts.wishes.showAll}</strong>
+    </button>
   );
 }

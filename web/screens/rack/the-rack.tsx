@@ -93,7 +93,7 @@ export function TheRack({ state }: { state: PageState }) {
           <ToRider rider={state.rider} />
         ) : (
           <>
-            <RackWishes state={state} leftOut={answer.left_out_counts} shown={bikes.length} />
+            <RackWishes state={state} answer={answer} shown={bikes.length} />
             <WhatIf state={state} currency={list.loaded?.list?.currency ?? null} />
             <RackOverview state={state} scale={scale} window={window} onSeek={unfoldAndSeek} />
           </>

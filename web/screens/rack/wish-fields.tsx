@@ -1,44 +1,26 @@
 // The filters and the order of the rack, to be chosen.
-import { useMemo } from "preact/hooks";
-import type { BikeKind, BrakeWish, GearsWish, Order } from "../../engine/wire";
+import type { AssessAnswer, Order } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { Select } from "../../parts/choices";
-import { NumberField, TextField, TickField } from "../../parts/fields";
-import { MassField } from "../../parts/mass-field";
-import type { LoadedList, PageState } from "../../state/page-state";
+import { TextField, TickField } from "../../parts/fields";
+import type { PageState } from "../../state/page-state";
 import { printingBegun } from "../../state/printing";
 import { shareOfPercent } from "../../state/request-building";
-import { wanted } from "../../state/screen-changes";
+import { wanted, wantsCleared } from "../../state/screen-changes";
+import { RackFilters } from "./rack-filters";
 
 const orders: Order[] = ["lasts", "cost", "light", "closest"];
-const brakeWishes: BrakeWish[] = ["any", "two_hand", "coaster"];
-const gearsWishes: GearsWish[] = ["any", "single", "several"];
-const kinds: (BikeKind | "any")[] = ["any", "pedal", "balance"];
-
-function wheelsOf(list: LoadedList | null) {
-  return [...(list?.offers.wheels ?? [])].sort((a, b) => a.nominal_in - b.nominal_in);
-}
-
-function coloursOf(list: LoadedList | null, locale: string) {
-  const { compare } = new Intl.Collator(locale);
-  return [...(list?.offers.colours ?? [])].sort((a, b) => compare(a.colour, b.colour));
-}
-
-/** What there is to choose says how many bikes of the list have it, before it is chosen. */
-const counted = (label: string, count: number): string => `${label} (${count})`;
 
 interface WishFieldsProps {
   state: PageState;
+  counts: AssessAnswer["filter_counts"];
   /** How many bikes the wishes leave. */
   shown: number;
 }
 
-export function WishFields({ state, shown }: WishFieldsProps) {
-  const { texts, figures, change } = usePage();
+export function WishFields({ state, counts, shown }: WishFieldsProps) {
+  const { texts, change } = usePage();
   const { wants } = state;
-  const { loaded } = state.list;
-  const wheels = useMemo(() => wheelsOf(loaded), [loaded]);
-  const colours = useMemo(() => coloursOf(loaded, figures.locale), [loaded, figures.locale]);
   const { resalePercent } = wants;
   const shareProblem = shareOfPercent(resalePercent) === null ? texts.wishes.notAPercentage : null;
   return (
@@ -49,64 +31,10 @@ export function WishFields({ state, shown }: WishFieldsProps) {
         chosen={wants.order}
         onChoose={(order) => change(wanted({ order }))}
       />
-      <div class="pair">
-        <NumberField
-          id="max-price"
-          label={texts.wishes.maxPrice}
-          text={wants.maxPrice}
-          onType={(maxPrice) => change(wanted({ maxPrice }))}
-        />
-        <MassField
-          id="max-mass"
-          label={texts.wishes.maxMass}
-          text={wants.maxMassKg}
-          onType={(maxMassKg) => change(wanted({ maxMassKg }))}
-        />
-        <Select
-          label={texts.wishes.wheel}
-          options={[
-            { value: null, label: texts.wishes.anyWheel },
-            ...wheels.map(({ nominal_in: value, count }) => ({
-              value,
-              label: counted(texts.rack.wheel({ nominal: value }), count),
-            })),
-          ]}
-          chosen={wants.wheel}
-          onChoose={(wheel) => change(wanted({ wheel }))}
-        />
-        <Select
-          label={texts.wishes.brakes}
-          options={brakeWishes.map((value) => ({ value, label: texts.wishes.brakeWishes[value] }))}
-          chosen={wants.brakes}
-          onChoose={(brakes) => change(wanted({ brakes }))}
-        />
-        <Select
-          label={texts.wishes.gears}
-          options={gearsWishes.map((value) => ({ value, label: texts.wishes.gearsWishes[value] }))}
-          chosen={wants.gears}
-          onChoose={(gears) => change(wanted({ gears }))}
-        />
-        <Select
-          label={texts.wishes.kind}
-          options={kinds.map((value) => ({ value, label: texts.wishes.kinds[value] }))}
-          chosen={wants.kind}
-          onChoose={(kind) => change(wanted({ kind }))}
-        />
-        <Select
-          label={texts.wishes.colour}
-          options={[
-            { value: null, label: texts.wishes.anyColour },
-            ...colours.map(({ colour, count }) => ({ value: colour, label: counted(colour, count) })),
-          ]}
-          chosen={wants.colour}
-          onChoose={(colour) => change(wanted({ colour }))}
-        />
-      </div>
-      <TickField
-        label={texts.wishes.availableOnly}
-        ticked={wants.availableOnly}
-        onTick={(availableOnly) => change(wanted({ availableOnly }))}
-      />
+      <RackFilters state={state} counts={counts} />
+      <button type="button" class="button wide" onClick={() => change(wantsCleared())}>
+        {texts.wishes.clear}
+      </button>
       <TickField
         label={texts.wishes.offRoad}
         ticked={wants.offRoad}
