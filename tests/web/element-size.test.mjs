@@ -18,8 +18,8 @@ const largest = {
   /** The words of another language, for the first screens. */
   firstWords: 5_000,
   /** The rest, and its words. */
-  later: 67_000,
-  laterWords: 12_000,
+  later: 71_000,
+  laterWords: 12_500,
 };
 
 const packed = (name) => gzipSync(readFileSync(join(elementFolder, name)), { level: 9 }).length;

@@ -5,12 +5,31 @@ import { textsOfForm } from "./form-texts.mjs";
 const laterTexts = [
   ...["guess.aboveFloor", "guess.moves", "guess.drawn", "guess.sideView", "pauses.names", "pauses.key"],
   ...["measuringBike", "moves", "bike", "leg", "checks", "growth", "tape", "beside", "desk", "card"],
+  ...[
+    "rack.print",
+    "rack.paperPart",
+    "rider.moreWhy",
+    "rider.born",
+    "rider.sex",
+    "rider.girl",
+    "rider.boy",
+    "rider.sexWhy",
+  ],
+  ...[
+    "rider.population",
+    "rider.populations",
+    "rider.populationWhy",
+    "rider.mass",
+    "rider.massWhy",
+    "rider.ridingFrom",
+  ],
+  ...["rider.ridingFromWhy", "rider.earlierWhy", "rider.addEarlier", "rider.readOn"],
   ...["keep", "site", "club", "years", "suits", "wishes", "whatIf"],
 ];
 
 /** What a first screen says of them all the same. */
 const firstTexts = [
-  ...["bike.costGaps", "checks.measure", "desk.fields", "card.madeOn", "years.open", "years.standings.owned"],
+  ...["bike.costGaps", "checks.measure", "desk.fields", "years.open", "years.standings.owned"],
   ...["beside.pick", "beside.how", "beside.picked", "beside.pickMore", "beside.open", "suits.toBike"],
   ...["wishes.title", "wishes.detail", "wishes.hidden", "wishes.because", "wishes.showAll", "wishes.kinds"],
   ...["wishes.notANumber", "whatIf.title", "whatIf.busy"],

@@ -16,9 +16,11 @@ import { ClubDay } from "../screens/club/club-day";
 import { KeepScreen } from "../screens/keep/keep-screen";
 import { KeepingTroubleLine } from "../screens/keep/keeping-trouble";
 import { OverviewShape } from "../screens/rack/overview-shape";
-import { PaperTable } from "../screens/rack/rack-paper";
+import { PaperHead, PaperTable } from "../screens/rack/rack-paper";
 import { WhatChanges } from "../screens/rack/what-changes";
 import { WishFields } from "../screens/rack/wish-fields";
+import { EarlierReadings } from "../screens/rider/earlier-readings";
+import { RiderMore } from "../screens/rider/rider-more";
 import { Suits } from "../screens/suits/suits";
 import { TapeOne } from "../screens/tape-one";
 import { TheList } from "../screens/the-list";
@@ -73,7 +75,10 @@ export const laterParts = {
   WishFields,
   WhatChanges,
   OverviewShape,
+  PaperHead,
   PaperTable,
+  RiderMore,
+  EarlierReadings,
   KeepingTroubleLine,
   toldOn,
   questions: [

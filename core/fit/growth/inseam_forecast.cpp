@@ -1,5 +1,6 @@
 #include "core/fit/growth/inseam_forecast.h"
 
+#include "core/base/sorting/sorting.h"
 #include "core/base/statistics/normal_distribution.h"
 #include "core/base/statistics/quick_normal.h"
 #include "core/fit/growth/growth_reference.h"
@@ -147,7 +148,7 @@ std::vector<double> tabulated_months(CalendarDate today, const std::vector<Calen
         if (month > 0.0 && month < horizon)
             months.push_back(month);
     }
-    std::sort(months.begin(), months.end());
+    insertion_sort(months);
     months.erase(std::unique(months.begin(), months.end()), months.end());
     return months;
 }

@@ -1,5 +1,6 @@
 #include "core/fit/lasting/life_of_fit.h"
 
+#include "core/base/sorting/sorting.h"
 #include "core/base/statistics/normal_distribution.h"
 #include "core/fit/lasting/fit_course.h"
 #include "core/fit/lasting/pauses_in_fit.h"
@@ -92,7 +93,7 @@ MonthsOfFit months_of_fit(const Course& course, const Moments& chances) {
         months[i] = children.next(scores[i]);
     // Already in order where the bike fits from today on: the tallest leave first.
     if (!std::is_sorted(months.begin(), months.end()))
-        std::sort(months.begin(), months.end());
+        heap_sort(months);
     const auto between = [&](std::size_t child) { return 0.5 * (months[child - 1] + months[child]); };
     return {.mean = mean_months(course, chances),
             .p10 = between(child_count / 10),

@@ -1,12 +1,18 @@
 // The rack on paper: one table with a line for each bike, its head with the scale on every sheet.
 import type { HeightScale } from "../../drawings/height-scale";
+import { isGuess, shownWindow } from "../../drawings/shown-window";
 import type { ShownWindow } from "../../drawings/shown-window";
 import { SpanBar, spanWords, WindowBand } from "../../drawings/span-bar";
 import type { BikeGroup, Stage } from "../../engine/wire";
 import { tapeMarks } from "../../figures/lengths";
+import { rackQuestion } from "../../engine/rack-question";
 import { usePage } from "../../page/page-context";
+import { riderName } from "../../parts/rider-switch";
 import { TagNumber } from "../../parts/tag-number";
+import { lastAnswer } from "../../state/answers";
+import type { PageState } from "../../state/page-state";
 import type { RackBike, RackBikes } from "./rack-bikes";
+import { placesTold } from "./rack-printing";
 import type { Places } from "./rack-printing";
 import { askingWords } from "./choosing";
 import { groupName, GroupWords } from "./group-head";
@@ -119,5 +125,37 @@ function PaperRow({
       <td>{judged !== null && briefWords(texts, figures, judged).join(" ")}</td>
       <td>{bike.price !== null && figures.money(bike.price, bike.currency)}</td>
     </tr>
+  );
+}
+
+/** For whom the bikes were judged, and which are on the paper. */
+export function PaperHead({ state, bikes }: { state: PageState; bikes: RackBikes }) {
+  const { texts, figures } = usePage();
+  const { rider, waiting, today } = state;
+  const named = waiting.length > 0 || rider.name.trim() !== "";
+  const { answer } = lastAnswer(state, rackQuestion);
+  const judged = answer?.rider ?? null;
+  const window = shownWindow(judged);
+  const leg = judged === null || isGuess(judged) ? null : judged.inseam_mm.mean;
+  const title = state.list.loaded?.list?.title ?? null;
+  const hidden = answer?.left_out_counts.bikes ?? 0;
+  const { first, end } = placesTold(bikes, state);
+  const told = end - first;
+  return (
+    <div class="paper-only">
+      <p>
+        {named && `${riderName(texts, rider)}. `}
+        {title !== null && `${title}. `}
+        {texts.card.madeOn({ day: figures.day(today) })}.{" "}
+        {leg !== null && `${texts.rider.inseam}${texts.colon}${figures.length(leg)}. `}
+        {window !== null &&
+          `${texts.window.title}${texts.colon}${texts.window.range({
+            low: figures.bareLength(window.low),
+            high: figures.length(window.high),
+          })}.`}
+      </p>
+      {hidden > 0 && <p>{texts.wishes.hidden({ number: hidden })}.</p>}
+      {told < bikes.length && <p>{texts.rack.paperPart({ told, all: bikes.length })}</p>}
+    </div>
   );
 }

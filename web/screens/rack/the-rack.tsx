@@ -29,7 +29,7 @@ import { RackEmpty } from "./rack-empty";
 import { RackRow, RowRoom } from "./rack-row";
 import { rackBikes } from "./rack-bikes";
 import { RackOverview } from "./rack-overview";
-import { PaperHead, placesTold, usePrinting } from "./rack-printing";
+import { placesTold, usePrinting } from "./rack-printing";
 import { RackWishes } from "./rack-wishes";
 import { WhatIf } from "./what-if";
 
@@ -85,7 +85,9 @@ export function TheRack({ state }: { state: PageState }) {
         {refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
         <InventedMark state={state} />
         <KeptMark state={state} />
-        <PaperHead state={state} bikes={bikes} />
+        {state.printing !== null && (
+          <Inside>{({ PaperHead }) => <PaperHead state={state} bikes={bikes} />}</Inside>
+        )}
       </ScreenHead>
       <div class="inset rack-tools">
         {list.refusal?.named === true && <ListRefused list={list} />}

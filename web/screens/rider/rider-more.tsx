@@ -21,17 +21,18 @@ function yearsFrom(first: number, count: number, step: 1 | -1): string[] {
   return Array.from({ length: count }, (_, place) => String(first + step * place));
 }
 
-/** Somebody came here to type the weight. */
-export function asksForMass({ screen }: PageState): boolean {
-  return screen.name === "rider" && screen.at === "mass";
-}
-
 function massProblemOf(state: PageState, texts: Texts, figures: Figures): string | null {
   const { refusal } = lastAnswer(state, rackQuestion);
   return refusal?.where.startsWith("rider.mass") === true ? worded(texts, figures, refusal) : null;
 }
 
-export function RiderMore({ state }: { state: PageState }) {
+interface RiderMoreProps {
+  state: PageState;
+  /** Somebody came here to type the weight. */
+  massAsked: boolean;
+}
+
+export function RiderMore({ state, massAsked }: RiderMoreProps) {
   const { texts, figures, change } = usePage();
   const { rider, today } = state;
   const thisYear = Number(today.slice(0, 4));
@@ -81,7 +82,7 @@ export function RiderMore({ state }: { state: PageState }) {
         hint={texts.rider.massWhy}
         text={rider.massKg}
         problem={massProblem}
-        asked={asksForMass(state)}
+        asked={massAsked}
         onType={(massKg) => change(riderSaid({ massKg }))}
       />
       {movesOn(rider.stage) && (

@@ -5,7 +5,7 @@ import { CardChoice, Switch } from "../../parts/choices";
 import { Cautions } from "../../parts/cautions";
 import { SampleChooser } from "../../parts/list-choosers";
 import { worded } from "../../parts/notes";
-import { ListRefused } from "../../page/later-screen";
+import { Inside, ListRefused } from "../../page/later-screen";
 import { Fold } from "../../parts/fold";
 import { StageSketch } from "../../drawings/stage-sketch";
 import { usePage } from "../../page/page-context";
@@ -17,10 +17,9 @@ import type { PageState } from "../../state/page-state";
 import { rackQuestion } from "../../engine/rack-question";
 import type { RefusalNote } from "../../engine/refusal";
 import type { Confidence, Stage } from "../../engine/wire";
-import { EarlierReadings, TodaysReadings } from "./rider-readings";
+import { TodaysReadings } from "./rider-readings";
 import { RiderFamily } from "./rider-family";
 import { MeasuringSteps } from "./measuring-steps";
-import { asksForMass, RiderMore } from "./rider-more";
 import { WindowResult } from "./window-result";
 
 const stages: Stage[] = ["gliding", "side_wheels", "starting", "riding"];
@@ -97,12 +96,12 @@ export function TheRider({ state }: { state: PageState }) {
 
         <section class="sheet">
           <Fold title={texts.rider.more} more={`(${texts.optional})`} open={asksForMass(state)}>
-            <RiderMore state={state} />
+            <Inside>{({ RiderMore }) => <RiderMore state={state} massAsked={asksForMass(state)} />}</Inside>
           </Fold>
         </section>
         <section class="sheet">
           <Fold title={texts.rider.earlier} more={`(${texts.optional})`}>
-            <EarlierReadings state={state} />
+            <Inside>{({ EarlierReadings }) => <EarlierReadings state={state} />}</Inside>
           </Fold>
         </section>
         {answer !== null && (
@@ -125,6 +124,9 @@ export function TheRider({ state }: { state: PageState }) {
     </>
   );
 }
+
+/** Somebody came here to type the weight. */
+const asksForMass = ({ screen }: PageState): boolean => screen.name === "rider" && screen.at === "mass";
 
 /** No figure of the reader's is at fault: the engine broke down, or a site's host did not give it. */
 function EngineTrouble({ refusal }: { refusal: RefusalNote | null }) {
