@@ -38,7 +38,8 @@ async function openCard(options) {
   const opened = await openRack(options);
   const { page } = opened;
   const first = rackOf(page).getByRole("article").first();
-  const bike = await first.getByRole("heading").textContent();
+  const name = await first.getByRole("heading").textContent();
+  const bike = `${await first.locator(".tag-number").textContent()} ${name}`;
   await first.getByRole("button").first().click();
   await page.getByRole("button", { name: "Card for the fridge" }).click();
   await page.getByRole("article", { name: "Saddle card" }).waitFor();
