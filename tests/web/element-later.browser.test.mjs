@@ -89,6 +89,8 @@ test("a screen says that it is on its way; nothing that was typed is lost, and t
 
 test("where it does not come, that is said and told, and it can be asked for again", async (test) => {
   const { page, give, problems } = await visit(test, { held: [script] });
+  let lost = 0;
+  page.on("requestfailed", () => ++lost);
   await measureInseam(page);
   await page.getByRole("button", { name: "List", exact: true }).click();
   await page.getByRole("heading", { name: "Loading" }).waitFor();
@@ -99,7 +101,9 @@ test("where it does not come, that is said and told, and it can be asked for aga
   // The first screens go on.
   await page.getByRole("button", { name: "Your child", exact: true }).click();
   assert.equal(await page.getByRole("textbox", { name: "Inside leg" }).first().inputValue(), "52");
+  // Whoever comes anew has it asked for anew.
   await page.getByRole("button", { name: "Save", exact: true }).click();
+  await eventually(() => assert.equal(lost, 2));
   await page.getByRole("heading", { name: "This did not load" }).waitFor();
   give(true);
   await page.getByRole("button", { name: "Try again" }).click();

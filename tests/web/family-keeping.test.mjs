@@ -17,7 +17,7 @@ const { riderAdded } = await pageModule("state/family-changes.ts");
 const { riderSaid, readingAdded, readingChanged } = await pageModule("state/rider-changes.ts");
 const { bikePicked, mostPicked } = await pageModule("state/picking.ts");
 const { bikeMarked } = await pageModule("state/years-ahead.ts");
-const { bikeSet, pairFixed, pairRuledOut, setKey } = await pageModule("state/club-day.ts");
+const { bikeSet, pairFixed, pairRuledOut, setKey } = await pageModule("state/club-steps.ts");
 const { longestName, longestText, longestTyped } = await pageModule("state/limits.ts");
 const { draftTaped, draftKept, languageChosen, wanted } = await pageModule("state/screen-changes.ts");
 

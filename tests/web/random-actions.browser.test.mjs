@@ -65,7 +65,7 @@ async function act({ count, seed }) {
     // A screen has many fields and rows, and few ways on.
     const ways = things.filter((thing) => thing.matches("button.wide, .row-name, summary"));
     const kind = chance(6);
-    const all = kind === 0 ? tabs : kind <= 2 && ways.length > 0 ? ways : things;
+    const all = kind === 0 ? tabs : kind <= 3 && ways.length > 0 ? ways : things;
     const taken = all[chance(all.length)];
     const name = find(".screen.current").className.split(" ")[1];
     used[name] = (used[name] ?? 0) + 1;

@@ -1,5 +1,7 @@
 #include "core/planning/rota/rota_problem.h"
 
+#include "core/base/sorting/sorting.h"
+
 #include <algorithm>
 #include <array>
 
@@ -57,8 +59,7 @@ WorthScale::WorthScale(const RotaProblem& problem) {
         nets.push_back(bike.net);
     const std::size_t most = std::min(nets.size(), static_cast<std::size_t>(problem.riders) *
                                                        static_cast<std::size_t>(problem.months));
-    std::nth_element(nets.begin(), nets.begin() + static_cast<std::ptrdiff_t>(most), nets.end(),
-                     [](std::int64_t a, std::int64_t b) { return a > b; });
+    heap_sort(nets, std::greater<>());
     for (std::size_t i = 0; i < most; ++i)
         all_money_ += nets[i];
     month_ = 4 * (all_money_ + 1);
