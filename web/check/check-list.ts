@@ -20,7 +20,9 @@ export async function checkList(
   compiled: () => Promise<WebAssembly.Module>,
 ): Promise<Finding[]> {
   const refused = (refusal: RefusalNote): Finding[] => [
-    wrong(`The list ${address.href} cannot be read: ${causeOf(textsIn("en", "en-GB"), refusal)} (${refusal.code})`),
+    wrong(
+      `The list ${address.href} cannot be read: ${causeOf(textsIn("en", "en-GB"), refusal)} (${refusal.code})`,
+    ),
   ];
   const bytes = await addressSource(address).bytes(() => undefined, new AbortController().signal);
   if (!(bytes instanceof Uint8Array)) return refused(bytes.error);

@@ -22,11 +22,13 @@ constexpr double most_steps = 4.0;
 
 /// The least of 1, 2, 5, 10, 20, 50 and so on of which `most_steps` reach as far.
 double round_step(double distance) {
-    for (double decade = 1.0;; decade *= 10.0) {
+    double decade = 1.0;
+    while (true) {
         for (const double part : {1.0, 2.0, 5.0}) {
             if (most_steps * part * decade >= distance)
                 return part * decade;
         }
+        decade *= 10.0;
     }
 }
 
@@ -39,9 +41,14 @@ std::vector<FigureCount> round_limits(const std::vector<double>& sorted, double 
     const std::size_t tenth = sorted.size() / 10;
     const double low = sorted[tenth] / unit;
     const double high = sorted[sorted.size() - 1 - tenth] / unit;
+    if (low == high)
+        return limits;
     const double step = round_step(high - low);
-    for (double limit = std::ceil(low / step) * step; low < high && limit <= high; limit += step)
+    double limit = std::ceil(low / step) * step;
+    while (limit <= high) {
         limits.push_back({limit});
+        limit += step;
+    }
     return limits;
 }
 

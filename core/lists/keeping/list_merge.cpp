@@ -269,10 +269,10 @@ std::string ListMerger::entry_of(const BikePair& pair) const {
     const auto value = read_entry(entry);
     if (!day || day == day_ || !value || given(*value, day_field))
         return entry;
-    return with(std::move(entry), {{std::string(day_field), day->to_iso()}});
+    return with(entry, {{std::string(day_field), day->to_iso()}});
 }
 
-std::string ListMerger::with(std::string entry, const std::vector<FieldCell>& cells) const {
+std::string ListMerger::with(const std::string& entry, const std::vector<FieldCell>& cells) const {
     return cells.empty() ? entry : entry_with(entry, cells, cell_context(here_.facts));
 }
 
@@ -285,7 +285,7 @@ void ListMerger::take(const BikePair& pair) {
     if (only_there || pair.keep == Keep::both) {
         const Bike& bike = *judged_entry(there_.catalogue, pair.there).bike;
         if (!only_there && !bike.id_from_name)
-            theirs = with(std::move(theirs), {{"id", free_ids_.like(bike.id)}});
+            theirs = with(theirs, {{"id", free_ids_.like(bike.id)}});
         editor_.insert(editor_.count() + 1, entry_of_text(here_, std::move(theirs)));
         return;
     }

@@ -63,7 +63,7 @@ private:
     bool all_of_the_later_day(std::span<const BikePair> pairs) const;
     void take(const BikePair& pair);
     std::string entry_of(const BikePair& pair) const;
-    std::string with(std::string entry, const std::vector<FieldCell>& cells) const;
+    std::string with(const std::string& entry, const std::vector<FieldCell>& cells) const;
 
     const KeptList& here_;
     const KeptList& there_;
