@@ -43,7 +43,15 @@ export async function scriptText(entry, { format = form.format, parts = [], size
  */
 export async function scriptsInParts(entry, { parts = [], sizes = false } = {}) {
   const { outputFiles, metafile } = await bundled(
-    { format: "esm", splitting: true, outdir: "parts", entryPoints: [path.join(web, entry)], plugins: parts },
+    {
+      format: "esm",
+      splitting: true,
+      outdir: "parts",
+      // Without a hash, which goes by the folder of the build: short names are given out by how often letters occur.
+      chunkNames: "[name]",
+      entryPoints: [path.join(web, entry)],
+      plugins: parts,
+    },
     sizes,
   );
   const texts = new Map(outputFiles.map(({ path: file, text }) => [path.basename(file), text]));
