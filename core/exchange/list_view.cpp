@@ -1,6 +1,7 @@
 #include "core/exchange/list_view.h"
 
 #include "core/base/sorting/sorting.h"
+#include "core/base/text/ascii_case.h"
 #include "core/base/typed_text/length_text.h"
 #include "core/exchange/bike_json.h"
 #include "core/exchange/problem_answer.h"
@@ -28,9 +29,7 @@ constexpr std::size_t most_colours = 60;
 
 /// The byte in lower case, of ASCII and of the Latin letters with marks that follow a byte 0xC3 in UTF-8.
 char folded(std::string_view text, std::size_t i) {
-    const auto byte = static_cast<unsigned char>(text[i]);
-    if (byte >= 'A' && byte <= 'Z')
-        return static_cast<char>(byte - 'A' + 'a');
+    const auto byte = static_cast<unsigned char>(in_lower_case(text[i]));
     constexpr unsigned char multiplication_sign = 0x97;
     const bool marked = i > 0 && static_cast<unsigned char>(text[i - 1]) == 0xC3 && byte >= 0x80 &&
                         byte <= 0x9E && byte != multiplication_sign;

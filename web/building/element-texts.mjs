@@ -1,30 +1,14 @@
 // The element's texts in two parts: those of the first screens, and those that come later with the screens that say them.
 import { textsOfForm } from "./form-texts.mjs";
 
-/** Sections of web/texts/en.ts, or parts of them, that no first screen says; tests/web/element-parts.test.mjs holds them to it. */
+/** Sections of web/texts/en.ts, or parts of them, that no first screen says; tests/web/element-size.test.mjs holds them to it. */
 const laterTexts = [
-  ...["guess.aboveFloor", "guess.moves", "guess.drawn", "guess.sideView", "pauses.names", "pauses.key"],
   ...["measuringBike", "moves", "bike", "leg", "checks", "growth", "tape", "beside", "desk", "card"],
-  ...[
-    "rack.print",
-    "rack.paperPart",
-    "rider.moreWhy",
-    "rider.born",
-    "rider.sex",
-    "rider.girl",
-    "rider.boy",
-    "rider.sexWhy",
-  ],
-  ...[
-    "rider.population",
-    "rider.populations",
-    "rider.populationWhy",
-    "rider.mass",
-    "rider.massWhy",
-    "rider.ridingFrom",
-  ],
-  ...["rider.ridingFromWhy", "rider.earlierWhy", "rider.addEarlier", "rider.readOn"],
-  ...["keep", "site", "club", "years", "suits", "wishes", "whatIf"],
+  ...["keep", "site", "club", "years", "suits", "wishes", "whatIf", "rack.print", "rack.paperPart"],
+  ...["guess.aboveFloor", "guess.moves", "guess.drawn", "guess.sideView", "pauses.names", "pauses.key"],
+  ...["rider.moreWhy", "rider.born", "rider.sex", "rider.girl", "rider.boy", "rider.sexWhy"],
+  ...["rider.population", "rider.populations", "rider.populationWhy", "rider.mass", "rider.massWhy"],
+  ...["rider.ridingFrom", "rider.ridingFromWhy", "rider.earlierWhy", "rider.addEarlier", "rider.readOn"],
 ];
 
 /** What a first screen says of them all the same. */

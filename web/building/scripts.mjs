@@ -39,7 +39,7 @@ export async function scriptText(entry, { format = form.format, parts = [], size
 /**
  * A module together with those that it imports only while it runs, and a file for what they share.
  * @param {string} entry a file of web/
- * @returns {Promise<{ path: string, text: string, imports: string[], first: boolean, sources: string[] }[]>} each after those that it imports
+ * @returns {Promise<{ name: string, text: string, sources: string[] }[]>} each after those that it imports
  */
 export async function scriptsInParts(entry, { parts = [], sizes = false } = {}) {
   const { outputFiles, metafile } = await bundled(
@@ -62,11 +62,8 @@ export async function scriptsInParts(entry, { parts = [], sizes = false } = {}) 
   const visit = (name) => {
     if (inOrder.some((script) => script.name === name)) return;
     const { imports, inputs } = outputs.get(name);
-    const others = imports
-      .filter(({ external }) => !external)
-      .map(({ path: file, kind }) => ({ name: path.basename(file), kind }));
-    for (const other of others) visit(other.name);
-    inOrder.push({ name, imports: others, sources: Object.keys(inputs) });
+    for (const { path: file, external } of imports) if (!external) visit(path.basename(file));
+    inOrder.push({ name, sources: Object.keys(inputs) });
   };
   for (const [name, { entryPoint }] of outputs) if (entryPoint?.endsWith(entry)) visit(name);
   return Promise.all(

@@ -2,6 +2,7 @@
 
 #include "core/base/json/json_figure.h"
 #include "core/base/outcomes/figure_text.h"
+#include "core/base/text/ascii_case.h"
 #include "core/base/text/text_position.h"
 
 #include <algorithm>
@@ -35,15 +36,6 @@ bool is_digit(char c) {
 
 bool starts_figure(char c) {
     return is_digit(c) || c == '-' || c == '+' || c == '.';
-}
-
-std::string in_lower_case(std::string_view text) {
-    std::string lower(text);
-    for (char& c : lower) {
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    }
-    return lower;
 }
 
 bool not_finite(std::string_view word) {

@@ -1,5 +1,6 @@
 #include "core/base/typed_text/length_text.h"
 
+#include "core/base/text/ascii_case.h"
 #include "core/base/typed_text/decimal_text.h"
 
 #include <algorithm>
@@ -200,11 +201,7 @@ Result<Part> take_part(std::string_view& text, std::string_view whole_text) {
 } // namespace
 
 std::optional<LengthUnit> unit_from_text(std::string_view text) {
-    std::string lower(trimmed(text));
-    for (char& c : lower) {
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    }
+    std::string lower = in_lower_case(trimmed(text));
     for (const UnitName& entry : unit_names) {
         if (entry.name == lower)
             return entry.unit;

@@ -1,5 +1,6 @@
 #include "core/base/typed_text/mass_text.h"
 
+#include "core/base/text/ascii_case.h"
 #include "core/base/typed_text/decimal_text.h"
 
 #include <algorithm>
@@ -38,11 +39,7 @@ Mass mass_of(double value, MassUnit unit) {
 } // namespace
 
 std::optional<MassUnit> mass_unit_from_text(std::string_view text) {
-    std::string lower(trimmed(text));
-    for (char& c : lower) {
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    }
+    std::string lower = in_lower_case(trimmed(text));
     if (lower.ends_with('.'))
         lower.pop_back();
     const auto* const word = std::find_if(unit_words.begin(), unit_words.end(),

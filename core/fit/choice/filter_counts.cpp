@@ -1,6 +1,7 @@
 #include "core/fit/choice/filter_counts.h"
 
 #include "core/base/sorting/sorting.h"
+#include "core/base/text/ascii_case.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,7 @@
 #include "core/fit/choice/wants.h"
 
+#include "core/base/text/ascii_case.h"
+
 #include <algorithm>
 #include <array>
 
@@ -8,10 +10,6 @@ namespace {
 
 bool has(const std::vector<Brake>& brakes, Brake brake) {
     return std::find(brakes.begin(), brakes.end(), brake) != brakes.end();
-}
-
-char in_lower_case(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
 
 } // namespace
@@ -52,13 +50,6 @@ bool is_available(const Bike& bike) {
     return bike.available.value_or(true);
 }
 
-std::string in_lower_case(std::string_view word) {
-    std::string lower(word);
-    for (char& c : lower)
-        c = in_lower_case(c);
-    return lower;
-}
-
 std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
     std::vector<Unwanted> reasons;
     if (wants.max_price && !bike.price)
@@ -84,9 +75,7 @@ std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants) {
         (!bike.wheel || bike.wheel->nominal_inches() != wants.wheel_nominal_inches))
         reasons.push_back(Unwanted::wheel);
 
-    const auto wanted_colour = [&](const std::string& colour) {
-        return in_lower_case(colour) == in_lower_case(*wants.colour);
-    };
+    const auto wanted_colour = [&](const std::string& colour) { return is_same_word(colour, *wants.colour); };
     if (wants.colour && std::none_of(bike.colours.begin(), bike.colours.end(), wanted_colour))
         reasons.push_back(Unwanted::colour);
 

@@ -73,9 +73,6 @@ bool answers(const Bike& bike, GearsWish wish);
 /// A list that does not say whether a bike is there is a list of bikes that are there.
 bool is_available(const Bike& bike);
 
-/// In lower case, as far as ASCII letters go.
-std::string in_lower_case(std::string_view word);
-
 /// Every reason why the bike is not wanted; none when it is.
 std::vector<Unwanted> reasons_against(const Bike& bike, const Wants& wants);
 

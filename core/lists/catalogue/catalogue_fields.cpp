@@ -1,5 +1,7 @@
 #include "core/lists/catalogue/catalogue_fields.h"
 
+#include "core/base/text/ascii_case.h"
+
 #include <algorithm>
 #include <cstddef>
 
@@ -58,10 +60,8 @@ std::string letters_of(std::string_view name) {
     constexpr std::string_view between_words = "_-. \t\r\n";
     std::string letters;
     for (const char c : name) {
-        if (c >= 'A' && c <= 'Z')
-            letters += static_cast<char>(c - 'A' + 'a');
-        else if (between_words.find(c) == std::string_view::npos)
-            letters += c;
+        if (between_words.find(c) == std::string_view::npos)
+            letters += in_lower_case(c);
     }
     return letters;
 }

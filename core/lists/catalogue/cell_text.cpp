@@ -3,6 +3,7 @@
 #include "core/base/json/json_figure.h"
 #include "core/base/json/json_text.h"
 #include "core/base/outcomes/figure_text.h"
+#include "core/base/text/ascii_case.h"
 #include "core/base/typed_text/decimal_text.h"
 
 #include <algorithm>
@@ -53,15 +54,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 13> currency
     {"JPY", "\xC2\xA5"},
 }};
 
-char lower_case(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-bool same_word(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](char x, char y) { return lower_case(x) == lower_case(y); });
-}
-
 bool stands_between_items(char c) {
     return c == ',' || c == ';' || c == '+' || c == '/';
 }
@@ -69,7 +61,7 @@ bool stands_between_items(char c) {
 template <typename Words>
 bool is_one_of(std::string_view text, const Words& words) {
     return std::any_of(words.begin(), words.end(),
-                       [&](std::string_view word) { return same_word(text, word); });
+                       [&](std::string_view word) { return is_same_word(text, word); });
 }
 
 void move_by(JsonValue& value, std::size_t offset) {
@@ -299,7 +291,7 @@ private:
     void take(std::string_view cell, BikeKind Bike::*) { put_text(known_spelling(cell, kind_names)); }
 
     void take(std::string_view cell, std::optional<std::vector<Brake>> Bike::*) {
-        if (same_word(cell, no_brakes))
+        if (is_same_word(cell, no_brakes))
             return put_items({}, brake_names);
         put_items(cell, brake_names);
         if (value_.items.empty()) {
@@ -313,7 +305,7 @@ private:
     template <typename Names>
     static std::string_view known_spelling(std::string_view text, const Names& names) {
         for (const auto& [name, value] : names) {
-            if (same_word(text, name))
+            if (is_same_word(text, name))
                 return name;
         }
         return text;

@@ -1,6 +1,7 @@
 #include "core/lists/keeping/list_merge.h"
 
 #include "core/base/sorting/sorting.h"
+#include "core/base/text/ascii_case.h"
 #include "core/lists/catalogue/bike_reader.h"
 #include "core/lists/catalogue/catalogue_fields.h"
 #include "core/lists/catalogue/list_header.h"
@@ -230,7 +231,7 @@ std::string entry_for(const KeptList& here, const KeptList& there, std::size_t n
             continue;
         std::string own_name = "price_";
         for (const char c : there.facts.currency ? there.facts.currency->code() : std::string_view("OPEN"))
-            own_name += static_cast<char>(c - 'A' + 'a');
+            own_name += in_lower_case(c);
         while (entry->find(own_name))
             own_name += '_';
         cells.push_back({std::move(own_name), cell});

@@ -1,5 +1,6 @@
 #include "core/lists/message/bike_message.h"
 
+#include "core/base/text/ascii_case.h"
 #include "core/lists/catalogue/catalogue_fields.h"
 
 #include <optional>
@@ -45,8 +46,8 @@ std::string plain_text(std::string_view text) {
                 written = to;
             }
         }
-        if (c >= 'A' && c <= 'Z')
-            plain += static_cast<char>(c - 'A' + 'a');
+        if (in_lower_case(c) != c)
+            plain += in_lower_case(c);
         else
             plain += written;
         text.remove_prefix(read);

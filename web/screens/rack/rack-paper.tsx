@@ -2,7 +2,7 @@
 import type { HeightScale } from "../../drawings/height-scale";
 import { isGuess, shownWindow } from "../../drawings/shown-window";
 import type { ShownWindow } from "../../drawings/shown-window";
-import { SpanBar, spanWords, WindowBand } from "../../drawings/span-bar";
+import { spanWords, WindowBand } from "../../drawings/span-bar";
 import type { BikeGroup, Stage } from "../../engine/wire";
 import { tapeMarks } from "../../figures/lengths";
 import { rackQuestion } from "../../engine/rack-question";
@@ -14,6 +14,7 @@ import type { PageState } from "../../state/page-state";
 import type { RackBike, RackBikes } from "./rack-bikes";
 import { placesTold } from "./rack-printing";
 import type { Places } from "./rack-printing";
+import { BikeSpan } from "./bike-span";
 import { askingWords } from "./choosing";
 import { groupName, GroupWords } from "./group-head";
 import { briefWords, settingFigure } from "./verdict-words";
@@ -102,7 +103,6 @@ function PaperRow({
 }) {
   const { texts, figures } = usePage();
   const { judged } = bike;
-  const guess = window?.target === null;
   const asking = judged === null ? [] : askingWords(texts, judged);
   return (
     <tr>
@@ -113,13 +113,7 @@ function PaperRow({
       </th>
       <td class="on-scale">
         {window !== null && <WindowBand scale={scale} window={window} />}
-        <SpanBar
-          scale={scale}
-          span={bike.span}
-          window={window}
-          verdict={judged?.verdict ?? null}
-          saddle={guess ? null : (judged?.saddle_mm ?? null)}
-        />
+        <BikeSpan bike={bike} scale={scale} window={window} />
       </td>
       <td>{judged === null ? spanWords(texts, figures, bike.span) : settingFigure(figures, judged)}</td>
       <td>{judged !== null && briefWords(texts, figures, judged).join(" ")}</td>

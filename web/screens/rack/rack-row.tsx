@@ -1,7 +1,6 @@
 // One bike of the rack: a line with what decides, or, where more is wanted, all that speaks for it and against it.
 import type { HeightScale } from "../../drawings/height-scale";
 import type { ShownWindow } from "../../drawings/shown-window";
-import { SpanBar } from "../../drawings/span-bar";
 import type { JudgedBike } from "../../engine/wire";
 import { usePage } from "../../page/page-context";
 import { TagNumber } from "../../parts/tag-number";
@@ -9,6 +8,7 @@ import { unlessSame } from "../../parts/unless-same";
 import { VerdictHead } from "../../parts/verdict-head";
 import { bikePicked } from "../../state/picking";
 import { went } from "../../state/screen-changes";
+import { BikeSpan } from "./bike-span";
 import { Choosing } from "./choosing";
 import { beatenBy } from "./rack-bikes";
 import type { RackBike } from "./rack-bikes";
@@ -76,13 +76,7 @@ export const RackRow = unlessSame(function RackRow(props: RackRowProps) {
           />
         </label>
       )}
-      <SpanBar
-        scale={scale}
-        span={bike.span}
-        window={window}
-        verdict={judged?.verdict ?? null}
-        saddle={guess ? null : (judged?.saddle_mm ?? null)}
-      />
+      <BikeSpan bike={bike} scale={scale} window={window} />
       {judged !== null && (detail ? <RowDetail bike={judged} /> : <RowBrief bike={judged} />)}
     </article>
   );
