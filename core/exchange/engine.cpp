@@ -35,52 +35,6 @@
 namespace saddlerule {
 namespace {
 
-enum class Task {
-    load,
-    new_list,
-    list,
-    entry,
-    check_entry,
-    edit,
-    compare,
-    merge,
-    save,
-    assess,
-    changes,
-    forecast,
-    side_view,
-    read_bike,
-    read_riders,
-    write_riders,
-    club_day,
-    suits,
-    years_ahead,
-    about,
-};
-
-constexpr WireName<Task> task_names[] = {
-    {"load", Task::load},
-    {"new_list", Task::new_list},
-    {"list", Task::list},
-    {"entry", Task::entry},
-    {"check_entry", Task::check_entry},
-    {"edit", Task::edit},
-    {"compare", Task::compare},
-    {"merge", Task::merge},
-    {"save", Task::save},
-    {"assess", Task::assess},
-    {"changes", Task::changes},
-    {"forecast", Task::forecast},
-    {"side_view", Task::side_view},
-    {"read_bike", Task::read_bike},
-    {"read_riders", Task::read_riders},
-    {"write_riders", Task::write_riders},
-    {"club_day", Task::club_day},
-    {"suits", Task::suits},
-    {"years_ahead", Task::years_ahead},
-    {"about", Task::about},
-};
-
 constexpr WireName<Detail> detail_names[] = {
     {"full", Detail::full},
     {"brief", Detail::brief},
@@ -99,6 +53,13 @@ const Bike* bike_of(const std::string& id, std::span<const Bike> bikes) {
     return found == bikes.end() ? nullptr : &*found;
 }
 
+/// A request on its way to its answer.
+struct Asked {
+    RequestFields& fields;
+    std::string_view text;
+    const GivenFile& file;
+};
+
 } // namespace
 
 struct Engine::State {
@@ -107,12 +68,11 @@ struct Engine::State {
     std::unique_ptr<const JudgedQuestion> last; ///< about the list on the desk
 
     std::string answer_one(const JsonValue& request, std::string_view request_text, const GivenFile& file);
-    std::string answer(Task task, RequestFields& fields, std::string_view request_text,
-                       const GivenFile& file);
     std::string assess(RequestFields& fields, std::string_view request_text);
     std::string changes(RequestFields& fields, std::string_view request_text);
     std::string forecast(RequestFields& fields, std::string_view request_text);
     std::string side_view(RequestFields& fields, std::string_view request_text);
+    std::string constants(RequestFields& fields);
 
     const Catalogue* loaded() const { return desk.catalogue(); }
     std::span<const Bike> listed() const { return desk.bikes(); }
@@ -136,60 +96,62 @@ const Bike* Engine::State::named_bike(RequestFields& fields, const std::optional
 
 std::string Engine::State::answer_one(const JsonValue& request, std::string_view request_text,
                                       const GivenFile& file) {
+    // Called through pointers: a compiler that knew each of them called once would make one function of them all, which browsers
+    // compile as a whole at the first request.
+    using Answer = std::string (*)(State&, const Asked&);
+    static constexpr WireName<Answer> answers[] = {
+        {"load",
+         [](State& state, const Asked& asked) {
+             state.last.reset(); // makes room; the list itself stays until the new one is read
+             return state.desk.load(asked.fields, asked.file);
+         }},
+        {"new_list",
+         [](State& state, const Asked& asked) {
+             state.last.reset();
+             return state.desk.new_list(asked.fields, asked.text);
+         }},
+        {"list", [](State& state, const Asked& asked) { return state.desk.list(asked.fields); }},
+        {"entry", [](State& state, const Asked& asked) { return state.desk.entry(asked.fields); }},
+        {"check_entry",
+         [](State& state, const Asked& asked) { return state.desk.check_entry(asked.fields); }},
+        {"edit",
+         [](State& state, const Asked& asked) {
+             state.last.reset();
+             return state.desk.edit(asked.fields, asked.text);
+         }},
+        {"compare",
+         [](State& state, const Asked& asked) { return state.desk.compare(asked.fields, asked.file); }},
+        {"merge",
+         [](State& state, const Asked& asked) {
+             state.last.reset();
+             return state.desk.merge(asked.fields, asked.file);
+         }},
+        {"save", [](State& state, const Asked& asked) { return state.desk.save(asked.fields); }},
+        {"assess", [](State& state, const Asked& asked) { return state.assess(asked.fields, asked.text); }},
+        {"changes", [](State& state, const Asked& asked) { return state.changes(asked.fields, asked.text); }},
+        {"forecast",
+         [](State& state, const Asked& asked) { return state.forecast(asked.fields, asked.text); }},
+        {"side_view",
+         [](State& state, const Asked& asked) { return state.side_view(asked.fields, asked.text); }},
+        {"read_bike", [](State&, const Asked& asked) { return read_bike(asked.fields); }},
+        {"read_riders", [](State&, const Asked& asked) { return read_riders(asked.fields); }},
+        {"write_riders", [](State&, const Asked& asked) { return write_riders(asked.fields); }},
+        {"club_day", [](State& state, const Asked& asked) { return club_day(asked.fields, state.listed()); }},
+        {"suits", [](State& state, const Asked& asked) { return suits(asked.fields, state.listed()); }},
+        {"years_ahead",
+         [](State& state, const Asked& asked) {
+             return years_answer(asked.fields, asked.text, state.loaded(), state.listed(),
+                                 asked.file.may_go_on);
+         }},
+        {"about", [](State& state, const Asked& asked) { return state.constants(asked.fields); }},
+    };
     RequestFields fields(request, "");
-    const auto task = fields.optional_choice("do", task_names);
-    fields.require(task.has_value(), "do", all_names(task_names));
-    return task ? answer(*task, fields, request_text, file) : error_answer(*fields.finish());
+    const auto answer = fields.optional_choice("do", answers);
+    fields.require(answer.has_value(), "do", all_names(answers));
+    return answer ? (*answer)(*this, {fields, request_text, file}) : error_answer(*fields.finish());
 }
 
-std::string Engine::State::answer(Task task, RequestFields& fields, std::string_view request_text,
-                                  const GivenFile& file) {
-    switch (task) {
-    case Task::load:
-        last.reset(); // makes room; the list itself stays until the new one is read
-        return desk.load(fields, file);
-    case Task::new_list:
-        last.reset();
-        return desk.new_list(fields, request_text);
-    case Task::list:
-        return desk.list(fields);
-    case Task::entry:
-        return desk.entry(fields);
-    case Task::check_entry:
-        return desk.check_entry(fields);
-    case Task::edit:
-        last.reset();
-        return desk.edit(fields, request_text);
-    case Task::compare:
-        return desk.compare(fields, file);
-    case Task::merge:
-        last.reset();
-        return desk.merge(fields, file);
-    case Task::save:
-        return desk.save(fields);
-    case Task::assess:
-        return assess(fields, request_text);
-    case Task::changes:
-        return changes(fields, request_text);
-    case Task::forecast:
-        return forecast(fields, request_text);
-    case Task::side_view:
-        return side_view(fields, request_text);
-    case Task::read_bike:
-        return read_bike(fields);
-    case Task::read_riders:
-        return read_riders(fields);
-    case Task::write_riders:
-        return write_riders(fields);
-    case Task::club_day:
-        return club_day(fields, listed());
-    case Task::suits:
-        return suits(fields, listed());
-    case Task::years_ahead:
-        return years_answer(fields, request_text, loaded(), listed(), file.may_go_on);
-    case Task::about:
-        break;
-    }
+std::string Engine::State::constants(RequestFields& fields) {
     if (about == nullptr)
         fields.report({.code = ProblemCode::request_value_unknown,
                        .figures = {{"value", "about"}, {"known", ProblemWord::other_requests}},
