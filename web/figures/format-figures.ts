@@ -1,6 +1,7 @@
 // Numbers, dates, money and lengths in the reader's form, all through the browser's own Intl.
 import type { TypedUnit } from "../engine/narrowed";
 import { lengthFigure } from "./lengths";
+import { madeOnce } from "./made-once";
 
 export interface Figures {
   locale: string;
@@ -64,12 +65,6 @@ export interface UnitSymbols {
 
 /** What is less would be shown as no eighth of an inch at all. */
 const smallestEighth = 25.4 / 8;
-
-/** Making a form is slow and using it is not: each is made once, when it is wanted first. */
-function madeOnce<Value>(make: () => { format: (value: Value) => string }): (value: Value) => string {
-  let form: { format: (value: Value) => string } | null = null;
-  return (value) => (form ??= make()).format(value);
-}
 
 /** Made again when the unit changes. */
 export function createFigures(locale: string, unit: TypedUnit, symbols: UnitSymbols): Figures {

@@ -1,4 +1,5 @@
 // The texts of one language as the page uses them: plain ones as they are, those with figures as functions.
+import { madeOnce } from "../figures/made-once";
 import { english } from "./en";
 import type { Language } from "./languages";
 import { lengthened } from "./packed-texts";
@@ -22,11 +23,9 @@ function grammarOf(language: Language, locale: string): Grammar {
   const plural = new Intl.PluralRules(language);
   const known: string[] = plural.resolvedOptions().pluralCategories;
   const inOrder: string[] = categories.filter((category) => known.includes(category));
-  const number = new Intl.NumberFormat(locale);
-  const list = new Intl.ListFormat(locale, { type: "conjunction" });
   return {
-    number: (value) => number.format(value),
-    list: (words) => list.format(words),
+    number: madeOnce(() => new Intl.NumberFormat(locale)),
+    list: madeOnce(() => new Intl.ListFormat(locale, { type: "conjunction" })),
     form: (value) => inOrder.indexOf(plural.select(value)),
   };
 }
