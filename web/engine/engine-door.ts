@@ -13,6 +13,8 @@ export interface Engine {
 }
 
 export interface EngineDoor extends Engine {
+  /** Opens it now, so that the first question need not wait for that. */
+  begin: () => void;
   /**
    * Opens a second engine, and lets `prepare` ask it while the first one goes on answering. Where that resolves to true
    * the second takes the place of the first; otherwise, and where it was stopped, nothing has happened.
@@ -28,6 +30,7 @@ export interface EngineDoor extends Engine {
 export function engineDoor(open: (apart: boolean) => Promise<OwnEngine>): EngineDoor {
   let inUse = lastingEngine(() => open(false));
   return {
+    begin: () => inUse.begin(),
     ask: (...asked) => inUse.ask(...asked),
     history: () => inUse.history(),
     async beside(prepare, stop) {
@@ -49,6 +52,7 @@ export function engineDoor(open: (apart: boolean) => Promise<OwnEngine>): Engine
 }
 
 interface LastingEngine extends Engine {
+  begin: () => void;
   history: () => Step[];
   /** At once: what was asked is not answered any more. */
   end: () => void;
@@ -106,6 +110,11 @@ function lastingEngine(open: () => Promise<OwnEngine>): LastingEngine {
 
   return {
     history: () => history,
+    begin() {
+      opening ??= openWithHistory();
+      // Whoever asks is told of it.
+      opening.catch(() => undefined);
+    },
     ask(...asked) {
       // Where nothing waits it is asked at once, so that it works while the page goes on.
       const mine = asking++ === 0 ? answer(...asked) : turn.then(() => answer(...asked));

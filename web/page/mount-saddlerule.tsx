@@ -108,6 +108,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
   const { engines: opener, device, deviceIsShared = false, samples } = options;
   // One holds the list; the other judges single bikes beside it.
   const engines = { rack: engineDoor(opener.inThread), bench: engineDoor(opener.onPage) };
+  // A thread starts while the page is drawn for the first time.
+  engines.rack.begin();
   const floor = sealedRoom(host, sheet);
 
   const asking = deskAsking(store, engines.rack);
