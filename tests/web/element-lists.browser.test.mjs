@@ -72,6 +72,7 @@ for (const { name, launch } of browsers) {
       (await visit.run(() => window.told)).filter((one) => one.what === what);
 
     test(`${name}: from the inside leg to the saddle setting, in a club's page under a strict policy`, async (test) => {
+      const earlier = club.strict.requests.length;
       const visit = await Visit.to(`${club.strict.address}/main`, { test, browser, size: screens.laptop });
       await visit.types("Inside leg", "49.5");
       await visit.reads(/14 fit/);
@@ -91,6 +92,9 @@ for (const { name, launch } of browsers) {
       );
       assert.deepEqual(faults, []);
       assert.equal((await told(visit, "list")).length, 1);
+      // What was fetched ahead is what the scripts use.
+      const requests = club.strict.requests.slice(earlier);
+      assert.equal(requests.filter((path) => path.includes("saddlerule-engine")).length, 1);
     });
 
     const refusals = {

@@ -41,7 +41,9 @@ export async function elementFiles({ engine, sizes }) {
   const { app, shared } = putScripts(scripts, put);
   const named = text(
     "element-app-file",
-    `export const app = ${JSON.stringify(app)}, shared = ${JSON.stringify(shared)};`,
+    Object.entries({ app, shared, engine: files.engine })
+      .map(([name, file]) => `export const ${name} = ${JSON.stringify(file)};`)
+      .join("\n"),
   );
   const pasted = {
     "saddlerule-fit.js": await scriptText("embedding/element-loader.ts", { parts: [named] }),

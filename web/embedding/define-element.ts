@@ -3,7 +3,8 @@
 
 /** What element-entry.ts gives. */
 export interface App {
-  start: (host: HTMLElement) => Running;
+  /** @param engineAhead the file of the engine, where it is on its way already */
+  start: (host: HTMLElement, engineAhead?: Promise<Response>) => Running;
 }
 
 export interface Running {
@@ -22,6 +23,9 @@ export interface Files {
 }
 
 const name = "saddlerule-fit";
+
+/** So many pixels below the screen, an element is near it. */
+const ahead = 600;
 const onOrOff = "browser-back";
 
 /** Attributes, by what they are called as properties. */
@@ -80,7 +84,7 @@ export function defineElement({ version, from, load }: Files): void {
       for (const { isIntersecting, target } of seen)
         if (isIntersecting && target instanceof SaddleruleFit) target.begin();
     },
-    { rootMargin: "600px 0px" },
+    { rootMargin: `${ahead}px 0px` },
   );
 
   class SaddleruleFit extends HTMLElement {
@@ -100,6 +104,9 @@ export function defineElement({ version, from, load }: Files): void {
       // Somebody scanned the tag on a bike, and waits for what is here.
       if (/[#&]bike=/.test(location.hash)) this.begin();
       else near.observe(this);
+      // A frame sooner than the observer tells it. In a page that is still being read, what names the folder may be yet to come.
+      const [box] = document.readyState === "loading" ? [] : this.getClientRects();
+      if (box !== undefined && box.top < innerHeight + ahead) void loadOnce().catch(() => undefined);
     }
 
     /** Moved within the page it is there again before the task is over, and goes on as it was. */

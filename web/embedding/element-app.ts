@@ -52,9 +52,17 @@ function workerAddress(): string {
   return URL.createObjectURL(new Blob([text], { type: "text/javascript" }));
 }
 
+let engineAhead: Promise<Response> | undefined;
+
+/** The one on its way, unless it is of another version, was used up, or did not come. */
+async function engineFile(): Promise<Response> {
+  const ahead = await engineAhead?.catch(() => undefined);
+  return ahead?.ok === true && ahead.url === engine && !ahead.bodyUsed ? ahead : fetched(engine);
+}
+
 const engines = engineOpener({
   compiled: async () => {
-    const { body } = await fetched(engine);
+    const { body } = await engineFile();
     if (body === null) throw lost(`its file ${engine} is empty.`);
     return compiledFrom(body).catch((failure: unknown) => {
       throw lost(`its file ${engine} does not run: ${String(failure)}.`);
@@ -81,7 +89,12 @@ giveParts();
 const usualHeading = 2;
 
 /** @param loadLater gives what element-later.ts has */
-export function startWith(host: HTMLElement, loadLater: () => Promise<LoadedParts>): Running {
+export function startWith(
+  host: HTMLElement,
+  loadLater: () => Promise<LoadedParts>,
+  ahead?: Promise<Response>,
+): Running {
+  engineAhead ??= ahead;
   const told = new Set<string>();
   const misunderstood = ({ name, value, expected }: Misunderstood): void => {
     if (told.has(`${name} ${value}`)) return;

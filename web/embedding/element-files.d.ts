@@ -5,6 +5,8 @@ declare module "element-app-file" {
   export const app: string;
   /** The one that it shares with what comes later. */
   export const shared: string;
+  /** The engine, packed for web/engine/inflating.ts. */
+  export const engine: string;
 }
 
 /** The same, for bundlers to follow. */

@@ -3,7 +3,7 @@
 //
 // It is written as a plain script, and works as a module too: editors of content management systems take attributes away,
 // and a module without its type="module" would be an error of syntax.
-import { app, shared } from "element-app-file";
+import { app, engine, shared } from "element-app-file";
 import { defineElement } from "./define-element";
 import type { App } from "./define-element";
 
@@ -50,10 +50,14 @@ async function loadedAnew(failure: unknown): Promise<App> {
   return loaded(now);
 }
 
-function load(): Promise<App> {
+async function load(): Promise<App> {
+  // On a slow line a reader waits for the engine longest: it is fetched along with the scripts that will ask for it.
+  const engineAhead = fetch(new URL(engine, from()).href);
+  engineAhead.catch(() => undefined);
   // On its way with the one that asks for it.
   void loaded(shared).catch(() => undefined);
-  return loaded(app).catch(loadedAnew);
+  const { start } = await loaded(app).catch(loadedAnew);
+  return { start: (host) => start(host, engineAhead) };
 }
 
 defineElement({ version: app, from, load });
