@@ -10,6 +10,8 @@ import { sample } from "../support/built-engine.mjs";
 import { browsers } from "../support/browsers/browsers.mjs";
 import { Visit } from "../support/browsers/visit.mjs";
 import { clubPage, clubSite, strictPolicy } from "../support/club-site.mjs";
+import { jsonList } from "../support/list-desk.mjs";
+import { spreadsheet } from "../support/make-spreadsheet.mjs";
 import { eventually as soon, wholeTest } from "../support/eventually.mjs";
 import { screens } from "../support/open-page.mjs";
 
@@ -18,6 +20,11 @@ const eventually = (check) => soon(check, { tries: 200 });
 
 const script = '<script src="/saddlerule/saddlerule-fit.js" defer></script><script src="/tells.js"></script>';
 const shed = readFileSync(sample("loan-shed.json"));
+const hall = spreadsheet([
+  ["Nr", "Name", "Saddle min (cm)", "Saddle max (cm)"],
+  ["K01", "Blue", 47.5, 61],
+  ["K02", "Red", 58.3, 74],
+]);
 
 /** Events, where a page under a policy can gather them. */
 const tells = `window.told = [];
@@ -54,6 +61,13 @@ before(async () => {
     "/web-page": withElement('list="page.json" view="rack"'),
     "/picture": withElement('list="picture.json" view="rack"'),
     "/private": withElement(`list="${stranger.address}/private.json" view="rack"`),
+    "/hall.xlsx": (request, response) =>
+      response.writeHead(200, { "content-type": "application/octet-stream" }).end(hall),
+    "/sheet": withElement('list="hall.xlsx" view="list"'),
+    "/autumn.json": jsonList([{ id: "A1", name: "Autumn 1", saddle_lowest: 48 }], {
+      measured_on: "2024-10-03",
+    }),
+    "/old": withElement('list="autumn.json" view="rack"'),
     "/shared": withElement(`list="${stranger.address}/shared.json" view="rack"`),
     "/nobody": withElement('list="http://127.0.0.1:9/bikes.json" view="rack"'),
   };
@@ -95,6 +109,15 @@ for (const { name, launch } of browsers) {
       // What was fetched ahead is what the scripts use.
       const requests = club.strict.requests.slice(earlier);
       assert.equal(requests.filter((path) => path.includes("saddlerule-engine")).length, 1);
+    });
+
+    test(`${name}: a spreadsheet by its address is opened, and of an old list its readers are told so`, async (test) => {
+      const visit = await Visit.to(`${club.strict.address}/sheet`, { test, browser, size: screens.phone });
+      await visit.reads("2 bikes");
+      assert.equal((await told(visit, "list"))[0].bikes, 2);
+      await visit.opens(`${club.strict.address}/old`);
+      await visit.reads("This list is over a year old. Some of its bikes may be gone.");
+      assert.deepEqual(await told(visit, "problem"), []);
     });
 
     const refusals = {

@@ -66,6 +66,25 @@ for (const [name, files] of Object.entries(apps)) {
     await page.evaluate(() => window.setList("/few.json"));
     await eventually(async () => assert.deepEqual((await told()).at(-1), { title: "Hall list", bikes: 1 }));
 
+    const inMemory = jsonList(
+      [
+        { id: "M1", name: "Memory 1", saddle_lowest: 48, saddle_highest: 60 },
+        { id: "M2", name: "Memory 2", saddle_lowest: 50, saddle_highest: 62 },
+      ],
+      { title: "Held by a script" },
+    );
+    await page.evaluate((list) => window.setList(list), JSON.parse(inMemory));
+    const held = { title: "Held by a script", bikes: 2 };
+    await eventually(async () => assert.deepEqual((await told()).at(-1), held));
+    const state = await page.evaluate(() => {
+      const element = document.querySelector("saddlerule-fit");
+      return { list: element.list, told: element.told, address: element.getAttribute("list") };
+    });
+    const list = JSON.parse(inMemory);
+    assert.deepEqual(state, { list, told: { list: { ...held, set_aside: 0 } }, address: null });
+    await page.evaluate(() => window.setList("/few.json"));
+    await eventually(async () => assert.deepEqual((await told()).at(-1), { title: "Hall list", bikes: 1 }));
+
     const session = await context.newCDPSession(page);
     await session.send("Performance.enable");
     const measured = async () => {
@@ -110,6 +129,12 @@ export const detail = <saddlerule-fit onsaddlerule-list={({ detail }) => detail.
     "plain.ts": `import "saddlerule-fit";
 const element = document.querySelector("saddlerule-fit")!;
 element.list = null;
+element.list = { bikes: [{ id: "H1" }] };
+element.told.verdict?.window_mm.low.toFixed(1);
+// @ts-expect-error: what was told is read only
+element.told.verdict = undefined;
+// @ts-expect-error: a list has bikes
+element.list = { title: "Hall list" };
 element.headingLevel = 3;
 element.addEventListener("saddlerule-verdict", ({ detail }) => detail.window_mm.low.toFixed(1));
 // @ts-expect-error: a detail of another event

@@ -5,7 +5,10 @@ import { root, web } from "./places.mjs";
 
 /** Attributes, each with its type and what it says. */
 export const attributes = {
-  list: ["string", "The address of the list of bikes, relative to the page."],
+  list: [
+    "string",
+    "The address of the list of bikes, relative to the page. The property takes the list itself as well, as an object.",
+  ],
   language: ['"en" | "de" | "fr" | "es" | "nl"', "The reader's own where it is left out."],
   units: ['"cm" | "in"', "By the reader's region where it is left out."],
   currency: ["string", "Of prices for which the list names none: a code of ISO 4217, such as EUR."],
@@ -57,14 +60,23 @@ export function customElementsManifest() {
     description: "Which bike fits a growing child, how high to set the saddle, and how long it will last.",
     superclass: { name: "HTMLElement" },
     attributes: named,
-    members: named.map(({ name, fieldName, type, description }) => ({
-      kind: "field",
-      name: fieldName,
-      attribute: name,
-      reflects: true,
-      type,
-      description,
-    })),
+    members: [
+      ...named.map(({ name, fieldName, type, description }) => ({
+        kind: "field",
+        name: fieldName,
+        attribute: name,
+        reflects: true,
+        type,
+        description,
+      })),
+      {
+        kind: "field",
+        name: "told",
+        readonly: true,
+        type: { text: 'SaddleruleFit["told"]' },
+        description: "What the last event of each kind said.",
+      },
+    ],
     events: Object.entries(events).map(([name, [type, description]]) => ({
       name,
       type: { text: `CustomEvent<${type}>` },

@@ -93,6 +93,30 @@ export function defineElement({ version, from, load }: Files): void {
 
     #running: Promise<Running> | null = null;
     #leaving: ReturnType<typeof setTimeout> | undefined;
+    #list: object | null = null;
+
+    /** What the last event of each kind said, for a script that came too late to hear it. */
+    told: Record<string, object> = {};
+
+    constructor() {
+      super();
+      for (const what of ["list", "problem", "verdict"])
+        this.addEventListener(`saddlerule-${what}`, (event) => {
+          this.told[what] = (event as CustomEvent<object>).detail;
+        });
+    }
+
+    /** Its address, or the list itself, which no attribute can hold. */
+    get list(): string | object | null {
+      return this.#list ?? this.getAttribute("list");
+    }
+
+    set list(list: string | object | null | undefined) {
+      this.#list = typeof list === "object" ? list : null;
+      if (typeof list === "string") this.setAttribute("list", list);
+      else this.removeAttribute("list");
+      if (this.#list !== null) this.attributeChangedCallback();
+    }
 
     connectedCallback(): void {
       clearTimeout(this.#leaving);
@@ -155,6 +179,7 @@ export function defineElement({ version, from, load }: Files): void {
     }
 
     #end(): void {
+      this.told = {};
       void this.#running?.then(
         (running) => running.end(),
         () => undefined,
@@ -164,6 +189,7 @@ export function defineElement({ version, from, load }: Files): void {
   }
 
   for (const [property, attribute] of attributes) {
+    if (property in SaddleruleFit.prototype) continue;
     const isText = attribute !== onOrOff;
     Object.defineProperty(SaddleruleFit.prototype, property, {
       get(this: HTMLElement) {

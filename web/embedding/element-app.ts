@@ -167,15 +167,16 @@ export function startWith(
   setHistory();
   const follow = followSettings(mounted, settings, listAt);
   if (settings.bike !== null) host.scrollIntoView();
-  const stopReading = followInline(
+  const inline = followInline(
     host,
-    (source) => void mounted.openList(source).then(() => tellRefusal(mounted, "between the tags")),
+    (source, where) => void mounted.openList(source).then(() => tellRefusal(mounted, where)),
   );
   const followAddress = (): void => follow(readSettings(given, misunderstood));
   addEventListener("hashchange", followAddress);
   return {
     changed() {
       followAddress();
+      inline.look();
       setHeadings();
       setScheme();
       setHistory();
@@ -183,7 +184,7 @@ export function startWith(
     end() {
       removeEventListener("hashchange", followAddress);
       stopHistory?.();
-      stopReading();
+      inline.stop();
       stopTelling();
       stopMinding();
       headings.stop();

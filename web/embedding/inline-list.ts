@@ -1,6 +1,7 @@
-// A list that is in the page itself, as <script type="application/json"> between an element's tags.
+// A list that is in the page itself: as <script type="application/json"> between an element's tags, or as the element's property.
 import type { ListSource } from "../engine/list-opening";
 import { refused } from "../engine/refusal";
+import type { Refusal } from "../engine/refusal";
 import { listIn, mended } from "./inline-text";
 import { tellWebmaster } from "./tell-webmaster";
 
@@ -20,14 +21,34 @@ function writtenIn(host: Element): Written | null {
   return text === null ? null : { text, done: ["took its <script> away"] };
 }
 
+/** The list that a script of the page gave to the element itself. */
+function givenTo(host: Element): string | null {
+  const { list } = host as { list?: unknown };
+  return typeof list === "object" && list !== null ? JSON.stringify(list) : null;
+}
+
 const unreadable = refused("inline_rewritten");
 
 const advice = 'To be safe, put the list into a file and name its address: list="/bikes.json".';
 
-/** Opens it, and again when it is another one; the attribute `list` goes before it. Returns the way to stop. */
-export function followInline(host: Element, open: (source: ListSource) => void): () => void {
+export interface FollowInline {
+  /** The element's property may be another one. */
+  look: () => void;
+  stop: () => void;
+}
+
+/** Opens it, and again when it is another one; `where` it is, is for the webmaster. The attribute `list` goes before what is between the tags. */
+export function followInline(host: Element, open: (source: ListSource, where: string) => void): FollowInline {
   let last: string | null = null;
+  const openBytes = (bytes: Uint8Array | Refusal, where: string): void =>
+    open({ name: "inline.json", sample: false, named: true, bytes: () => Promise.resolve(bytes) }, where);
   const look = (): void => {
+    const given = givenTo(host);
+    if (given !== null) {
+      if (given !== last) openBytes(new TextEncoder().encode(given), "that a script gave it");
+      last = given;
+      return;
+    }
     const written = writtenIn(host);
     if (written === null || written.text === last) return;
     last = written.text;
@@ -38,11 +59,10 @@ export function followInline(host: Element, open: (source: ListSource) => void):
         `about the list between the tags, the editor of this website ${all.join(", and ")}. ` +
           `${usable ? "It was read all the same." : "It cannot be read any more."} ${advice}`,
       );
-    const bytes = usable ? new TextEncoder().encode(text) : unreadable;
-    open({ name: "inline.json", sample: false, named: true, bytes: () => Promise.resolve(bytes) });
+    openBytes(usable ? new TextEncoder().encode(text) : unreadable, "between the tags");
   };
   look();
   const observer = new MutationObserver(look);
   observer.observe(host, { childList: true, subtree: true, characterData: true });
-  return () => observer.disconnect();
+  return { look, stop: () => observer.disconnect() };
 }

@@ -1,36 +1,34 @@
-// A list of bikes in a file of the device.
+// A list of bikes in a file of the device, and lists in spreadsheets, wherever they come from.
 import type { ListSource } from "./list-opening";
 import { refused } from "./refusal";
 import type { Refusal } from "./refusal";
 
-/** The table of a spreadsheet; null where the bytes are no spreadsheet (see spreadsheet.ts). */
-export type TableReader = (bytes: Uint8Array<ArrayBuffer>) => Promise<string | Refusal | null>;
+/** Of any other file, no reader of spreadsheets need be there (see spreadsheet.ts). */
+export type Unpacker = (bytes: Uint8Array) => Promise<Uint8Array | Refusal>;
 
 const mebibyte = 1024 * 1024;
 
 /** Far beyond what the engine takes: a film must not be read into memory to be refused. */
 const mostRead = 64 * mebibyte;
 
-export function fileSource(file: File, tableOf: TableReader): ListSource {
+export function fileSource(file: File): ListSource {
   return {
     name: file.name,
     sample: false,
     bytes: async () =>
-      file.size > mostRead
-        ? tooLarge(file.size)
-        : listBytes(new Uint8Array(await file.arrayBuffer()), tableOf),
+      file.size > mostRead ? tooLarge(file.size) : new Uint8Array(await file.arrayBuffer()),
   };
 }
 
-/** Of a spreadsheet, those of its table, with the line that names what is between its cells. */
-async function listBytes(
-  bytes: Uint8Array<ArrayBuffer>,
-  tableOf: TableReader,
-): Promise<Uint8Array | Refusal> {
-  // Spreadsheets are packed as archives are: of any other file, no reader of spreadsheets need be there.
-  const isPacked = bytes[0] === 0x50 && bytes[1] === 0x4b;
-  const table = isPacked ? await tableOf(bytes) : null;
-  return typeof table === "string" ? new TextEncoder().encode(`sep=\t\n${table}`) : (table ?? bytes);
+/** The same list, and where it is packed as spreadsheets and archives are, what is in it. */
+export function unpackedSource(source: ListSource, unpack: Unpacker): ListSource {
+  return {
+    ...source,
+    bytes: async (...told) => {
+      const bytes = await source.bytes(...told);
+      return bytes instanceof Uint8Array && bytes[0] === 0x50 && bytes[1] === 0x4b ? unpack(bytes) : bytes;
+    },
+  };
 }
 
 function tooLarge(size: number): Refusal {

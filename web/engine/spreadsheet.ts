@@ -36,6 +36,12 @@ export async function spreadsheetTable(bytes: Uint8Array<ArrayBuffer>): Promise<
   }
 }
 
+/** The same as a file, with the line that names what is between its cells; as they are where they are no spreadsheet. */
+export async function unpackedBytes(bytes: Uint8Array): Promise<Uint8Array | Refusal> {
+  const table = await spreadsheetTable(new Uint8Array(bytes));
+  return typeof table === "string" ? new TextEncoder().encode(`sep=\t\n${table}`) : (table ?? bytes);
+}
+
 /** The text of a file that holds a table: a spreadsheet's, or its own. */
 export async function fileTable(file: File | undefined): Promise<string | Refusal> {
   const bytes = new Uint8Array((await file?.arrayBuffer()) ?? []);

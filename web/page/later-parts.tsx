@@ -4,7 +4,7 @@ import type { ComponentType, JSX } from "preact";
 import { clubQuestions } from "../engine/club-questions";
 import { checkQuestion, deskQuestions } from "../engine/desk-questions";
 import { listWork } from "../engine/list-desk-work";
-import { spreadsheetTable } from "../engine/spreadsheet";
+import { unpackedBytes } from "../engine/spreadsheet";
 import { yearsQuestion, yearsQuestions } from "../engine/years-questions";
 import { familyKeeper } from "../keeping/family-keeper";
 import { listsAtHand } from "../keeping/lists-at-hand";
@@ -91,7 +91,7 @@ export const laterParts = {
   listWork,
   familyKeeper,
   listsAtHand,
-  spreadsheetTable,
+  unpackedBytes,
 };
 
 export type LaterParts = typeof laterParts;

@@ -4,7 +4,7 @@ import { engineDoor } from "../engine/engine-door";
 import type { EngineOpener } from "../engine/engine-opening";
 import { keepAnswered } from "../engine/keep-answered";
 import { deskAsking } from "../engine/desk-asking";
-import { fileSource } from "../engine/file-source";
+import { fileSource, unpackedSource } from "../engine/file-source";
 import type { ListWork } from "../engine/list-desk-work";
 import { listShelf } from "../engine/list-shelf";
 import { followDay } from "./follow-day";
@@ -138,6 +138,8 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     };
   };
   const later = options.later(words, arrived, () => drawNow());
+  const readable = (source: ListSource): ListSource =>
+    unpackedSource(source, async (bytes) => (await later.whenHere()).unpackedBytes(bytes));
   const laterWork = (): { work: ListWork; keeper: FamilyKeeper } => {
     if (behind === null) throw new Error("a part of the page is before its time");
     return behind;
@@ -158,7 +160,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
       openList: (source) => void opening.open(source),
       openListAs: (said) => void opening.openAs(said),
       stopOpening: opening.stop,
-      sourceOf: (file) => fileSource(file, async (bytes) => (await later.whenHere()).spreadsheetTable(bytes)),
+      sourceOf: (file) => readable(fileSource(file)),
       later: nowLater,
       print: options.print ?? (() => print()),
       get work() {
@@ -240,7 +242,7 @@ export function mountSaddlerule(host: Element, options: SaddleruleOptions): Moun
     tools: () => toolsFor(store.read()),
     async openList(source) {
       await begun;
-      if ((await mayCome(source.name)) && mounted) await opening.open(source);
+      if ((await mayCome(source.name)) && mounted) await opening.open(readable(source));
     },
     unmount() {
       mounted = false;

@@ -685,6 +685,7 @@ export const german: Translation = {
     measuredOn: "Gemessen am {day}",
     keptCopy:
       "{measured?Die Liste vom {measured}|Die Liste}, wie sie am {kept} gespeichert wurde. Eine neuere ließ sich nicht laden.",
+    overAYearOld: "Diese Liste ist über ein Jahr alt. Manche Räder sind vielleicht nicht mehr da.",
     bikes: "{number} {number#Rad|Räder}",
     setAside: "{number} {number#Rad|Räder} beiseitegelegt",
     setAsideName: "Eintrag {number}",

@@ -714,6 +714,7 @@ export const english = {
     measuredOn: "Measured on {day}",
     keptCopy:
       "{measured?The list of {measured}|The list}, as saved on {kept}. A newer one could not be loaded.",
+    overAYearOld: "This list is over a year old. Some of its bikes may be gone.",
     bikes: "{number} {number#bike|bikes}",
     setAside: "{number} {number#bike|bikes} left out",
     setAsideName: "Bike {number}",

@@ -683,6 +683,7 @@ export const spanish: Translation = {
     measuredOn: "Medidas el {day}",
     keptCopy:
       "{measured?La lista del {measured}|La lista}, tal como se guardó el {kept}: no se pudo cargar una más nueva.",
+    overAYearOld: "Esta lista tiene más de un año. Puede que algunas bicis ya no estén.",
     bikes: "{number} {number#bici|bicis}",
     setAside: "{number} {number#bici apartada|bicis apartadas}",
     setAsideName: "Bici {number}",

@@ -684,6 +684,7 @@ export const french: Translation = {
     measuredOn: "Mesurés le {day}",
     keptCopy:
       "{measured?La liste du {measured}|La liste}, enregistrée le {kept} : pas de version plus récente reçue.",
+    overAYearOld: "Cette liste a plus d’un an. Certains vélos ne sont peut-être plus là.",
     bikes: "{number} {number#vélo|vélos}",
     setAside: "{number} {number#vélo mis|vélos mis} de côté",
     setAsideName: "Vélo {number}",

@@ -684,6 +684,7 @@ export const dutch: Translation = {
     measuredOn: "Gemeten op {day}",
     keptCopy:
       "{measured?De lijst van {measured}|De lijst}, zoals bewaard op {kept}: een nieuwere kon niet worden geladen.",
+    overAYearOld: "Deze lijst is ouder dan een jaar. Sommige fietsen zijn er misschien niet meer.",
     bikes: "{number} {number#fiets|fietsen}",
     setAside: "{number} {number#fiets|fietsen} apart gezet",
     setAsideName: "Fiets {number}",

@@ -3,10 +3,16 @@
 /** A screen to begin with. */
 export type SaddleruleView = "rider" | "rack" | "tape" | "list" | "club" | "suits" | "years" | "keep";
 
-/** Attributes as HTML has them. */
+/** A list of bikes that a script holds; its fields are those of a list in a file. */
+export interface SaddleruleList {
+  bikes: readonly object[];
+  [field: string]: unknown;
+}
+
+/** Attributes as HTML has them, and what a framework hands over as a property. */
 export interface SaddleruleAttributes {
-  /** The address of the list of bikes, relative to the page. */
-  list?: string | undefined;
+  /** The address of the list of bikes, relative to the page; or the list itself. */
+  list?: string | SaddleruleList | undefined;
   language?: "en" | "de" | "fr" | "es" | "nl" | undefined;
   units?: "cm" | "in" | undefined;
   /** Of prices for which the list names none: a code of ISO 4217, such as EUR. */
@@ -18,9 +24,15 @@ export interface SaddleruleAttributes {
   "browser-back"?: boolean | "" | undefined;
 }
 
-/** The element. Its properties are its attributes: null takes one away. */
+/** The element. Its properties are its attributes: null takes one away. A list that is no address is no attribute either. */
 export interface SaddleruleFit extends HTMLElement {
-  list: string | null;
+  list: string | SaddleruleList | null;
+  /** What the last event of each kind said. */
+  readonly told: {
+    readonly list?: SaddleruleListDetail;
+    readonly verdict?: SaddleruleVerdictDetail;
+    readonly problem?: SaddleruleProblemDetail;
+  };
   language: string | null;
   units: string | null;
   currency: string | null;

@@ -1,7 +1,7 @@
 // The list in hand: what it is, what is odd about it, and what can be done with it.
 import { usePage } from "../../page/page-context";
 import { Fold } from "../../parts/fold";
-import { KeptMark } from "../../parts/kept-mark";
+import { ListAge } from "../../parts/list-age";
 import { Notes } from "../../parts/notes";
 import { WhichColumn } from "../../parts/which-column";
 import { isUnsaved, listInHand } from "../../state/list-desk";
@@ -28,7 +28,7 @@ export function ListInHand({ state }: { state: PageState }) {
         {measuredOn !== null && `. ${texts.list.measuredOn({ day: figures.day(measuredOn) })}`}
         {isUnsaved(list) && <em class="tag">{texts.desk.unsaved}</em>}
       </p>
-      <KeptMark state={state} />
+      <ListAge state={state} />
       <button type="button" class="button wide" onClick={() => change(went({ name: "rack" }))}>
         {texts.list.toRack}
       </button>

@@ -11,7 +11,7 @@ import { Cautions } from "../../parts/cautions";
 import { TickField } from "../../parts/fields";
 import { ForWhom } from "../../parts/for-whom";
 import { InventedMark } from "../../parts/invented-mark";
-import { KeptMark } from "../../parts/kept-mark";
+import { ListAge } from "../../parts/list-age";
 import { Inside, ListRefused } from "../../page/later-screen";
 import { LongList } from "../../parts/long-list";
 import { ScreenHead } from "../../parts/screen-head";
@@ -84,7 +84,7 @@ export function TheRack({ state }: { state: PageState }) {
         <ForWhom rider={judgedRider} />
         {refusal !== null && answer !== null && <p class="problem">{texts.window.stale}</p>}
         <InventedMark state={state} />
-        <KeptMark state={state} />
+        <ListAge state={state} />
         {state.printing !== null && (
           <Inside>{({ PaperHead }) => <PaperHead state={state} bikes={bikes} />}</Inside>
         )}
